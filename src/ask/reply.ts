@@ -1,0 +1,179 @@
+import type { Unit } from '../calc/units.ts';
+
+/** A place in the question as it was sent, in UTF-16 positions. */
+export type Span = readonly [start: number, end: number];
+
+export type Kind = 'value' | 'verdict' | 'steps' | 'fault' | 'repair' | 'card' | 'quiz' | 'clarify' | 'unknown';
+
+/** Why there is no answer (kinds clarify and unknown). */
+export type Reason =
+  | 'no-goal'
+  | 'missing-fact'
+  | 'ambiguous'
+  | 'unit-missing'
+  | 'unit-wrong'
+  | 'conflict'
+  | 'out-of-range'
+  | 'no-rule'
+  | 'out-of-scope';
+
+export type Status = 'ok' | 'caution' | 'stop' | 'cannot-tell' | 'not-applicable';
+
+export type UnitSystem = 'us' | 'metric';
+export type Language = 'en' | 'es';
+
+/** A figure in a unit, or one of a few words. */
+export type Said = { readonly number: number; readonly unit: Unit } | { readonly choice: string };
+
+export interface Value {
+  readonly quantity: string;
+  readonly number: number;
+  readonly unit: Unit;
+  readonly text: string;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export type GivenFact = { readonly quantity: string; readonly from: Span; readonly low?: number; readonly high?: number } & Said;
+export type KeptFact = { readonly quantity: string; readonly turn: number } & Said;
+export type AssumedFact = { readonly quantity: string; readonly rule: string; readonly text: string } & Said;
+
+export interface Ignored {
+  readonly text: string;
+  readonly from: Span;
+  readonly why: string;
+}
+
+export interface Verdict {
+  readonly rule: string;
+  readonly status: Status;
+  readonly text: string;
+  readonly needs?: readonly string[];
+}
+
+export interface Check extends Verdict {
+  readonly source: string;
+}
+
+export interface Step {
+  readonly id: string;
+  readonly lift?: number;
+  readonly title: string;
+  readonly text: string;
+  readonly checks: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface Working {
+  readonly quantity: string;
+  readonly formula: string;
+  readonly with: string;
+  readonly result: string;
+  readonly rule: string;
+  readonly source: string;
+}
+
+export interface Cause {
+  readonly text: string;
+  readonly remedy: string;
+  readonly rule: string;
+}
+
+export interface CardHit {
+  readonly id: string;
+  readonly title: string;
+  readonly excerpt: string;
+  readonly score: number;
+}
+
+export interface Choice {
+  readonly text: string;
+  /** What is sent when it is chosen. */
+  readonly send: string;
+}
+
+export interface Clarify {
+  readonly quantity: string;
+  readonly text: string;
+  readonly choices: readonly Choice[];
+}
+
+export interface Place {
+  readonly what: string;
+  readonly at: number;
+  readonly unit: Unit;
+  readonly side?: string;
+}
+
+export interface QuizItem {
+  readonly id: string;
+  readonly kind: 'one' | 'many' | 'order' | 'number' | 'true-false';
+  readonly topic: string;
+  readonly level: string;
+  readonly seat?: string;
+  readonly stem: string;
+  readonly options: readonly { readonly text: string; readonly mistake?: string }[];
+  readonly key: string | number | readonly string[];
+  readonly tolerance?: number;
+  readonly unit?: string;
+  readonly why: string;
+  readonly rule: string;
+  readonly source: string;
+  readonly mustPass?: boolean;
+}
+
+export interface Quiz {
+  readonly seed: string;
+  readonly title: string;
+  readonly items: readonly QuizItem[];
+}
+
+/** The one answer that every door gives. Lists with nothing in them are `[]`. */
+export interface Reply {
+  readonly kind: Kind;
+  readonly topic: string;
+  readonly text: string;
+  readonly values: readonly Value[];
+  readonly verdict?: Verdict;
+  readonly checks: readonly Check[];
+  readonly steps: readonly Step[];
+  readonly given: readonly GivenFact[];
+  readonly kept: readonly KeptFact[];
+  readonly ignored: readonly Ignored[];
+  readonly assumed: readonly AssumedFact[];
+  readonly working: readonly Working[];
+  readonly causes: readonly Cause[];
+  readonly cards: readonly CardHit[];
+  readonly clarify?: Clarify;
+  readonly reason?: Reason;
+  readonly layout: readonly Place[];
+  readonly quiz?: Quiz;
+  readonly cautions: readonly string[];
+  readonly next: readonly string[];
+  readonly rules: { readonly version: string };
+  readonly job: Job;
+}
+
+/** A fact as the job carries it from turn to turn. */
+export type JobFact = { readonly quantity: string; readonly turn: number; readonly low?: number; readonly high?: number } & Said;
+
+/** The whole memory of a conversation. It travels with the request; callers send back what they were sent. */
+export interface Job {
+  readonly v: 1;
+  readonly turn: number;
+  readonly facts: readonly JobFact[];
+  /** What the last question was after, as `kind/id`. */
+  readonly goal?: string;
+  /** The quantity the last reply asked for. */
+  readonly asked?: string;
+  readonly stage?: string;
+}
+
+export interface Request {
+  readonly question: string;
+  /** Whatever the last reply returned; anything else is dropped, and said. */
+  readonly job?: unknown;
+  readonly units?: UnitSystem;
+  readonly lang?: Language;
+  readonly agency?: unknown;
+}

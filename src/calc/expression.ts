@@ -1,0 +1,277 @@
+import { addPowers, type Dimension, dimensions, type Powers, samePowers } from './dimension.ts';
+import { roundUp as ceiling, toBase } from './quantity.ts';
+import { type Unit, unitRow } from './units.ts';
+
+/** Something an expression can speak of: a quantity, known by its id and dimension. */
+export interface Term {
+  readonly id: string;
+  readonly dimension: Dimension;
+}
+
+/**
+ * A formula as data, so that one form is checked for dimension, worked out, turned round for any of its facts, and put
+ * into words. Facts are quantities by id; all numbers inside are in base units.
+ */
+export type Expression =
+  | { readonly op: 'fact'; readonly id: string; readonly dimension: Dimension }
+  | { readonly op: 'constant'; readonly number: number; readonly unit: Unit }
+  | { readonly op: 'times' | 'plus'; readonly of: readonly Expression[] }
+  | { readonly op: 'over' | 'minus' | 'larger' | 'smaller'; readonly of: readonly [Expression, Expression] }
+  | { readonly op: 'power'; readonly of: Expression; readonly exponent: number }
+  | { readonly op: 'round-up' | 'cosine'; readonly of: Expression }
+  | { readonly op: 'split'; readonly on: Expression; readonly at: Expression; readonly upTo: Expression; readonly above: Expression }
+  | { readonly op: 'lookup'; readonly on: Expression; readonly table: LookupTable };
+
+/** A table read by one figure: rows in rising order of `key`; between two rows the next one up. All in base units. */
+export interface LookupTable {
+  readonly id: string;
+  readonly key: Dimension;
+  readonly value: Dimension;
+  readonly rows: readonly (readonly [key: number, value: number])[];
+}
+
+type Part = Expression | Term | number;
+
+const expression = (part: Part): Expression => {
+  if (typeof part === 'number') return { op: 'constant', number: part, unit: '1' };
+  if ('op' in part) return part;
+  return { op: 'fact', id: part.id, dimension: part.dimension };
+};
+
+export const times = (...parts: Part[]): Expression => ({ op: 'times', of: parts.map(expression) });
+export const plus = (...parts: Part[]): Expression => ({ op: 'plus', of: parts.map(expression) });
+export const over = (a: Part, b: Part): Expression => ({ op: 'over', of: [expression(a), expression(b)] });
+export const minus = (a: Part, b: Part): Expression => ({ op: 'minus', of: [expression(a), expression(b)] });
+export const larger = (a: Part, b: Part): Expression => ({ op: 'larger', of: [expression(a), expression(b)] });
+export const smaller = (a: Part, b: Part): Expression => ({ op: 'smaller', of: [expression(a), expression(b)] });
+export const power = (a: Part, exponent: number): Expression => ({ op: 'power', of: expression(a), exponent });
+export const roundUp = (a: Part): Expression => ({ op: 'round-up', of: expression(a) });
+export const cosine = (a: Part): Expression => ({ op: 'cosine', of: expression(a) });
+export const constant = (number: number, unit: Unit): Expression => ({ op: 'constant', number, unit });
+/** One formula up to a figure, the limit included, and another above it. */
+export const split = (on: Part, at: Part, upTo: Part, above: Part): Expression => ({
+  op: 'split',
+  on: expression(on),
+  at: expression(at),
+  upTo: expression(upTo),
+  above: expression(above),
+});
+export const lookup = (on: Part, table: LookupTable): Expression => ({ op: 'lookup', on: expression(on), table });
+
+/** Powers of what an expression yields. Throws TypeError, naming the place, when unlike things are added or compared. */
+export function powersOf(e: Expression): Powers {
+  switch (e.op) {
+    case 'fact':
+      return dimensions[e.dimension];
+    case 'constant':
+      return dimensions[unitRow(e.unit).dimension];
+    case 'times':
+      return e.of.map(powersOf).reduce((a, b) => addPowers(a, b));
+    case 'over':
+      return addPowers(powersOf(e.of[0]), powersOf(e.of[1]), -1);
+    case 'power':
+      return powersOf(e.of).map((p) => p * e.exponent) as unknown as Powers;
+    case 'round-up':
+      return alike([e.of, constant(1, '1')], 'a count is rounded up');
+    case 'cosine':
+      return alike([e.of, constant(1, 'deg')], 'a cosine is taken of an angle');
+    case 'split':
+      alike([e.on, e.at], 'the two sides of a split');
+      return alike([e.upTo, e.above], 'the two branches of a split');
+    case 'lookup':
+      if (!samePowers(powersOf(e.on), dimensions[e.table.key])) {
+        throw new TypeError(`table ${e.table.id} is read by ${e.table.key}`);
+      }
+      return dimensions[e.table.value];
+    default:
+      return alike(e.of, `the parts of a ${e.op}`);
+  }
+}
+
+function alike(parts: readonly Expression[], what: string): Powers {
+  const [first, ...rest] = parts.map(powersOf);
+  if (!rest.every((powers) => samePowers(first!, powers))) throw new TypeError(`${what} differ in dimension`);
+  return first!;
+}
+
+/** Ids of the facts an expression needs, each once, in the order they stand. */
+export function factsOf(e: Expression, found: string[] = []): string[] {
+  if (e.op === 'fact') {
+    if (!found.includes(e.id)) found.push(e.id);
+  } else for (const part of partsOf(e)) factsOf(part, found);
+  return found;
+}
+
+function partsOf(e: Expression): readonly Expression[] {
+  switch (e.op) {
+    case 'fact':
+    case 'constant':
+      return [];
+    case 'power':
+    case 'round-up':
+    case 'cosine':
+      return [e.of];
+    case 'split':
+      return [e.on, e.at, e.upTo, e.above];
+    case 'lookup':
+      return [e.on];
+    default:
+      return e.of;
+  }
+}
+
+/** Works an expression out, facts and result in base units. NaN when it has no answer (over the end of a table, a root of less than nothing). */
+export function evaluate(e: Expression, fact: (id: string) => number): number {
+  switch (e.op) {
+    case 'fact':
+      return fact(e.id);
+    case 'constant':
+      return toBase(e.number, e.unit);
+    case 'times': {
+      let product = 1;
+      for (const part of e.of) product *= evaluate(part, fact);
+      return product;
+    }
+    case 'plus': {
+      let sum = 0;
+      for (const part of e.of) sum += evaluate(part, fact);
+      return sum;
+    }
+    case 'over':
+      return evaluate(e.of[0], fact) / evaluate(e.of[1], fact);
+    case 'minus':
+      return evaluate(e.of[0], fact) - evaluate(e.of[1], fact);
+    case 'larger':
+      return Math.max(evaluate(e.of[0], fact), evaluate(e.of[1], fact));
+    case 'smaller':
+      return Math.min(evaluate(e.of[0], fact), evaluate(e.of[1], fact));
+    case 'power':
+      return evaluate(e.of, fact) ** e.exponent;
+    case 'round-up':
+      return ceiling(evaluate(e.of, fact));
+    case 'cosine':
+      return Math.cos((evaluate(e.of, fact) * Math.PI) / 180);
+    case 'split':
+      return evaluate(isUpTo(evaluate(e.on, fact), evaluate(e.at, fact)) ? e.upTo : e.above, fact);
+    case 'lookup':
+      return rowFor(e.table, evaluate(e.on, fact));
+  }
+}
+
+const isUpTo = (a: number, b: number): boolean => a <= b + 1e-9 * Math.abs(b);
+
+function rowFor(table: LookupTable, key: number): number {
+  for (const [row, value] of table.rows) if (isUpTo(key, row)) return value;
+  return Number.NaN;
+}
+
+export type Ends = readonly [low: number, high: number];
+
+/**
+ * Lowest and highest an expression can come out when each fact lies between two ends. Exact while each fact stands once
+ * and every step rises or falls throughout, which a test asks of every relation with a fact that has a range.
+ */
+export function ends(e: Expression, fact: (id: string) => Ends): Ends {
+  switch (e.op) {
+    case 'fact':
+      return fact(e.id);
+    case 'times':
+      return e.of.map((part) => ends(part, fact)).reduce((a, b) => span(a, b, (x, y) => x * y));
+    case 'plus':
+      return e.of.map((part) => ends(part, fact)).reduce((a, b) => [a[0] + b[0], a[1] + b[1]]);
+    case 'over':
+      return span(ends(e.of[0], fact), ends(e.of[1], fact), (x, y) => x / y);
+    case 'minus':
+      return span(ends(e.of[0], fact), ends(e.of[1], fact), (x, y) => x - y);
+    case 'larger':
+    case 'smaller': {
+      const pick = e.op === 'larger' ? Math.max : Math.min;
+      return span(ends(e.of[0], fact), ends(e.of[1], fact), (x, y) => pick(x, y));
+    }
+    default: {
+      const facts = factsOf(e);
+      const at = (end: 0 | 1) => evaluate(e, (id) => fact(id)[end]);
+      const [a, b] = facts.length ? [at(0), at(1)] : [at(0), at(0)];
+      return [Math.min(a, b), Math.max(a, b)];
+    }
+  }
+}
+
+function span(a: Ends, b: Ends, join: (x: number, y: number) => number): Ends {
+  const corners = [join(a[0], b[0]), join(a[0], b[1]), join(a[1], b[0]), join(a[1], b[1])];
+  return [Math.min(...corners), Math.max(...corners)];
+}
+
+/**
+ * Turns `whole = e` round: the expression for the fact `id`. Undefined when that fact stands more than once, or under a
+ * step that cannot be undone (a rounding, a table, the larger of two).
+ */
+export function isolate(e: Expression, id: string, whole: Expression): Expression | undefined {
+  if (e.op === 'fact') return e.id === id ? whole : undefined;
+  const parts = partsOf(e);
+  const holders = parts.filter((part) => factsOf(part).includes(id));
+  const holder = holders[0];
+  if (!holder || holders.length > 1) return undefined;
+  const others = parts.filter((part) => part !== holder);
+  switch (e.op) {
+    case 'times':
+      return isolate(holder, id, others.length ? over(whole, times(...others)) : whole);
+    case 'plus':
+      return isolate(holder, id, others.reduce((left, part) => minus(left, part), whole));
+    case 'over':
+      return isolate(holder, id, holder === e.of[0] ? times(whole, e.of[1]) : over(e.of[0], whole));
+    case 'minus':
+      return isolate(holder, id, holder === e.of[0] ? plus(whole, e.of[1]) : minus(e.of[0], whole));
+    case 'power':
+      return isolate(holder, id, power(whole, 1 / e.exponent));
+    default:
+      return undefined;
+  }
+}
+
+const tightness: Partial<Record<Expression['op'], number>> = { plus: 1, minus: 1, times: 2, over: 2, power: 3 };
+
+/** Puts an expression into words and signs, each fact and constant as `say` has it: `area × depth ÷ payload`, rounded up. */
+export function inWords(e: Expression, say: (leaf: Expression & { op: 'fact' | 'constant' }) => string, join = wordsOfExpression): string {
+  const inner = (part: Expression, outer: number, right = false): string => {
+    const text = inWords(part, say, join);
+    const own = tightness[part.op] ?? 9;
+    return own < outer || (right && own === outer) ? `(${text})` : text;
+  };
+  switch (e.op) {
+    case 'fact':
+    case 'constant':
+      return say(e);
+    case 'times':
+      return e.of.map((part) => inner(part, 2)).join(' × ');
+    case 'plus':
+      return e.of.map((part) => inner(part, 1)).join(' + ');
+    case 'over':
+      return `${inner(e.of[0], 2)} ÷ ${inner(e.of[1], 2, true)}`;
+    case 'minus':
+      return `${inner(e.of[0], 1)} − ${inner(e.of[1], 1, true)}`;
+    case 'power':
+      return e.exponent === 0.5 ? `√(${inWords(e.of, say, join)})` : `${inner(e.of, 3)}${e.exponent === 2 ? '²' : `^${e.exponent}`}`;
+    case 'cosine':
+      return `cos(${inWords(e.of, say, join)})`;
+    case 'round-up':
+      return `${inner(e.of, 2)}${join.roundedUp}`;
+    case 'larger':
+    case 'smaller':
+      return `${join[e.op]}(${e.of.map((part) => inWords(part, say, join)).join(', ')})`;
+    case 'split':
+      return `${inWords(e.upTo, say, join)} ${join.upTo} ${inWords(e.at, say, join)}, ${join.above} ${inWords(e.above, say, join)}`;
+    case 'lookup':
+      return `${join.table} ${inWords(e.on, say, join)}`;
+  }
+}
+
+/** The few words that join a formula; another language brings its own. */
+export const wordsOfExpression = {
+  roundedUp: ', rounded up',
+  larger: 'the larger of ',
+  smaller: 'the smaller of ',
+  upTo: 'up to',
+  above: 'above that',
+  table: 'table row for',
+};

@@ -1,0 +1,210 @@
+import type { Dimension } from '../calc/dimension.ts';
+import type { Expression, LookupTable } from '../calc/expression.ts';
+import { type Measure, toBase } from '../calc/quantity.ts';
+import type { Unit, UnitOf } from '../calc/units.ts';
+
+/** How a source was come by; printed beside every figure that rests on it. */
+export type Seen =
+  /** The text was read. */
+  | 'read'
+  /** Read in somebody's restatement that names the published source. */
+  | 'restated'
+  /** Recalled; to be confirmed before anyone leans on it. */
+  | 'memory'
+  /** Common practice, no source. */
+  | 'practice'
+  /** Worked out here from figures that have a source, or plain geometry. */
+  | 'derived';
+
+export interface Source {
+  readonly document: string;
+  readonly issuer?: string;
+  readonly edition?: string;
+  readonly place?: string;
+  readonly seen: Seen;
+}
+
+/** Source of a rule of the craft that no published text was found for. */
+export const commonPractice: Source = { document: 'common practice, no source', seen: 'practice' };
+/** Source of a figure that is plain geometry or arithmetic. */
+export const geometry: Source = { document: 'geometry', seen: 'derived' };
+
+export type Sources = readonly [Source, ...Source[]];
+
+interface Base {
+  /** The file's name; lower case, words joined by hyphens. */
+  readonly id: string;
+  /** What it is called, lower case, to stand inside a sentence. */
+  readonly title: string;
+  /** Why it is so: the mechanism, not the rule again. */
+  readonly because: string;
+  readonly sources: Sources;
+  /**
+   * What people type when they mean it, each a set of words that must all be there. See `ask/cue.ts` for the few signs:
+   * `a|b` either, `a+b` in this order and side by side, `?a` makes it likelier, `-a` rules it out.
+   */
+  readonly cues?: readonly string[];
+  /** Other words it is known by, for the search alone. */
+  readonly alsoCalled?: readonly string[];
+}
+
+/** How a figure is worded: `eighths` of an inch, `up` to the next whole one, or to so many decimals. */
+export type Rounding = 'eighths' | 'up' | 'whole' | 'tenth' | 'hundredth' | 'thousandth';
+
+/** A figure with its unit, as written in a record. */
+export type Figure<D extends Dimension = Dimension> = Measure<D>;
+
+export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
+  readonly kind: 'quantity';
+  readonly dimension: D;
+  readonly units: { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
+  readonly rounding?: { readonly us: Rounding; readonly metric: Rounding };
+  /** Counted in whole ones: where a range leads here, the high end is the figure. */
+  readonly counted?: boolean;
+  /** Words beside a figure that give it this role, nearest wins: `after` follow it (12 ft wide), `before` precede it (width 12). */
+  readonly roles?: { readonly after?: readonly string[]; readonly before?: readonly string[] };
+  /** The unit of a number that has none, where this is what it must be. `false`: never without a unit. */
+  readonly bare?: false | { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
+  /** What to ask when it is missing. `ease` 1 is read off a tape; higher is harder to come by. */
+  readonly question?: { readonly text: string; readonly ease: number; readonly choices: readonly Figure<D>[] };
+  readonly default?: Figure<D> & { readonly low?: number; readonly high?: number };
+  /** Outside this a figure is asked back before anything is worked from it. */
+  readonly plausible?: { readonly min: Figure<D>; readonly max: Figure<D> };
+  /** What a foreman wants to see beside it. */
+  readonly beside?: readonly string[];
+  /** Stages of the job where the figure is used (ids of steps). */
+  readonly usedAt?: readonly string[];
+  /** A sentence that must go with it: what it leaves out, what it is taken from. */
+  readonly note?: string;
+  readonly caution?: string;
+}
+
+/** A fact that is one of a few words, not a figure. */
+export interface ChoiceRecord extends Base {
+  readonly kind: 'choice';
+  readonly options: readonly { readonly id: string; readonly title: string; readonly cues: readonly string[] }[];
+  readonly question?: { readonly text: string; readonly ease: number };
+  /** Taken, and said, when nobody says otherwise. */
+  readonly default?: string;
+}
+
+/** Facts of an example: figures with their units, and choices. */
+export type Facts = Readonly<Record<string, readonly [number: number, unit: Unit] | string>>;
+
+export interface RelationRecord extends Base {
+  readonly kind: 'relation';
+  readonly finds: QuantityRecord;
+  readonly by: Expression;
+  readonly bothWays?: boolean;
+  readonly second?: boolean;
+  /** Holds only while each choice is one of these. */
+  readonly when?: readonly Condition[];
+  /** Published or hand-checked: from `given` comes `finds`. The tests take each member in turn as the unknown. */
+  readonly examples: readonly [RelationExample, ...RelationExample[]];
+  /** Said with an answer that came by this way. */
+  readonly note?: string;
+}
+
+export interface RelationExample {
+  readonly given: Facts;
+  readonly finds: readonly [number: number, unit: Unit];
+  /** Relative; for a printed answer that was rounded. 1e-9 when absent. */
+  readonly within?: number;
+  readonly source: string;
+}
+
+export interface Condition {
+  readonly choice: ChoiceRecord;
+  readonly is: readonly string[];
+}
+
+export type Severity = 'caution' | 'stop';
+
+/** A limit on a figure: at most, at least, or both. The bound is a quantity of the same dimension, or a figure of its own. */
+export interface LimitRecord<D extends Dimension = Dimension> extends Base {
+  readonly kind: 'limit';
+  readonly on: QuantityRecord<D>;
+  readonly max?: QuantityRecord<NoInfer<D>> | Figure<NoInfer<D>>;
+  readonly min?: QuantityRecord<NoInfer<D>> | Figure<NoInfer<D>>;
+  readonly breaks: Severity;
+  /** Where a broken `caution` becomes a `stop`: from this figure on, itself included. */
+  readonly stopFrom?: Figure<NoInfer<D>>;
+  /** Applies only while each choice is one of these; an unsettled one means it cannot be told. */
+  readonly when?: readonly Condition[];
+  /** A rule shown beside another one, which gives the verdict. */
+  readonly besideRule?: string;
+  /** Sentences with `{quantity-id}` for the figures at hand, `{limit}` for the bound and `{on}` for the figure judged. */
+  readonly text: { readonly ok: string; readonly caution?: string; readonly stop?: string; readonly cannotTell: string };
+  /** What to do when it is broken. */
+  readonly fix: string;
+  readonly examples: {
+    readonly holds: Facts;
+    readonly boundary: Facts;
+    readonly breaks: Facts;
+    readonly cannotTell: Facts;
+  };
+}
+
+/** A rule on something done one way or another. */
+export interface PracticeRecord extends Base {
+  readonly kind: 'practice';
+  readonly on: ChoiceRecord;
+  /** What each option means; an option not named here holds. */
+  readonly judged: Readonly<Record<string, { readonly status: 'ok' | Severity; readonly text: string }>>;
+  readonly when?: readonly Condition[];
+  readonly cannotTell: string;
+  readonly fix: string;
+}
+
+export interface TableRecord<D extends Dimension = Dimension, V extends Dimension = Dimension> extends Base {
+  readonly kind: 'table';
+  readonly key: { readonly dimension: D; readonly unit: UnitOf<D> };
+  readonly value: { readonly dimension: V; readonly unit: UnitOf<V> };
+  /** As printed, in rising order of the key; between two rows the next one up is taken. */
+  readonly rows: readonly (readonly [key: number, value: number])[];
+  readonly between: 'next row up';
+}
+
+export type RuleRecord = QuantityRecord | ChoiceRecord | RelationRecord | LimitRecord | PracticeRecord | TableRecord;
+
+/** A quantity: something with a figure. */
+export function quantity<const D extends Dimension>(record: Omit<QuantityRecord<D>, 'kind'>): QuantityRecord<D> {
+  return { kind: 'quantity', ...record };
+}
+/** A fact with a few possible words. */
+export function choice(record: Omit<ChoiceRecord, 'kind'>): ChoiceRecord {
+  return { kind: 'choice', ...record };
+}
+/** A formula that joins quantities. */
+export function relation(record: Omit<RelationRecord, 'kind'>): RelationRecord {
+  return { kind: 'relation', ...record };
+}
+/** A limit on a quantity; a bound of another dimension does not compile. */
+export function limit<D extends Dimension>(record: Omit<LimitRecord<D>, 'kind'>): LimitRecord<D> {
+  return { kind: 'limit', ...record };
+}
+/** A rule on how something is done. */
+export function practice(record: Omit<PracticeRecord, 'kind'>): PracticeRecord {
+  return { kind: 'practice', ...record };
+}
+/** A published table read by one figure. */
+export function table<const D extends Dimension, const V extends Dimension>(
+  record: Omit<TableRecord<D, V>, 'kind'>,
+): TableRecord<D, V> {
+  return { kind: 'table', ...record };
+}
+
+/** A table record as an expression can look it up: in base units. */
+export function rowsOf<D extends Dimension, V extends Dimension>(record: TableRecord<D, V>): LookupTable {
+  return {
+    id: record.id,
+    key: record.key.dimension,
+    value: record.value.dimension,
+    rows: record.rows.map(([key, value]) => [toBase(key, record.key.unit), toBase(value, record.value.unit)] as const),
+  };
+}
+
+/** True for a quantity that stands as a bound, false for a figure written in the limit itself. */
+export function isQuantity<D extends Dimension>(bound: QuantityRecord<D> | Figure<D>): bound is QuantityRecord<D> {
+  return 'kind' in bound;
+}
