@@ -164,6 +164,8 @@ export interface Job {
   readonly facts: readonly JobFact[];
   /** What the last question was after, as `kind/id`. */
   readonly goal?: string;
+  /** The units the asker has asked for. */
+  readonly units?: UnitSystem;
   /** The quantity the last reply asked for. */
   readonly asked?: string;
   readonly stage?: string;

@@ -1,4 +1,5 @@
 import { addPowers, type Dimension, dimensions, type Powers, samePowers } from './dimension.ts';
+import { type ModelName, modelNamed, type Parameters } from './models.ts';
 import { roundUp as ceiling, toBase } from './quantity.ts';
 import { type Unit, unitRow } from './units.ts';
 
@@ -18,9 +19,24 @@ export type Expression =
   | { readonly op: 'times' | 'plus'; readonly of: readonly Expression[] }
   | { readonly op: 'over' | 'minus' | 'larger' | 'smaller'; readonly of: readonly [Expression, Expression] }
   | { readonly op: 'power'; readonly of: Expression; readonly exponent: number }
-  | { readonly op: 'round-up' | 'cosine'; readonly of: Expression }
-  | { readonly op: 'split'; readonly on: Expression; readonly at: Expression; readonly upTo: Expression; readonly above: Expression }
-  | { readonly op: 'lookup'; readonly on: Expression; readonly table: LookupTable };
+  | { readonly op: 'round-up' | 'round-down' | 'cosine'; readonly of: Expression }
+  | {
+      readonly op: 'split';
+      readonly on: Expression;
+      readonly at: Expression;
+      readonly upTo: Expression;
+      readonly above: Expression;
+    }
+  | { readonly op: 'lookup'; readonly on: Expression; readonly table: LookupTable }
+  | ModelExpression;
+
+/** A named function of `models.ts`, of its parts in their order, with its fixed numbers. */
+interface ModelExpression {
+  readonly op: 'model';
+  readonly model: ModelName;
+  readonly of: readonly Expression[];
+  readonly parameters: Parameters;
+}
 
 /** A table read by one figure: rows in rising order of `key`; between two rows the next one up. All in base units. */
 export interface LookupTable {
@@ -46,6 +62,8 @@ export const larger = (a: Part, b: Part): Expression => ({ op: 'larger', of: [ex
 export const smaller = (a: Part, b: Part): Expression => ({ op: 'smaller', of: [expression(a), expression(b)] });
 export const power = (a: Part, exponent: number): Expression => ({ op: 'power', of: expression(a), exponent });
 export const roundUp = (a: Part): Expression => ({ op: 'round-up', of: expression(a) });
+/** Largest whole number not above it: whole trips in a day. */
+export const roundDown = (a: Part): Expression => ({ op: 'round-down', of: expression(a) });
 export const cosine = (a: Part): Expression => ({ op: 'cosine', of: expression(a) });
 export const constant = (number: number, unit: Unit): Expression => ({ op: 'constant', number, unit });
 /** One formula up to a figure, the limit included, and another above it. */
@@ -57,6 +75,13 @@ export const split = (on: Part, at: Part, upTo: Part, above: Part): Expression =
   above: expression(above),
 });
 export const lookup = (on: Part, table: LookupTable): Expression => ({ op: 'lookup', on: expression(on), table });
+/** A named function of the parts in its order. It cannot be turned round. */
+export const model = (name: ModelName, parameters: Parameters, ...parts: Part[]): Expression => ({
+  op: 'model',
+  model: name,
+  of: parts.map(expression),
+  parameters,
+});
 
 /** Powers of what an expression yields. Throws TypeError, naming the place, when unlike things are added or compared. */
 export function powersOf(e: Expression): Powers {
@@ -72,7 +97,8 @@ export function powersOf(e: Expression): Powers {
     case 'power':
       return powersOf(e.of).map((p) => p * e.exponent) as unknown as Powers;
     case 'round-up':
-      return alike([e.of, constant(1, '1')], 'a count is rounded up');
+    case 'round-down':
+      return alike([e.of, constant(1, '1')], `a count is rounded ${e.op === 'round-up' ? 'up' : 'down'}`);
     case 'cosine':
       return alike([e.of, constant(1, 'deg')], 'a cosine is taken of an angle');
     case 'split':
@@ -83,9 +109,23 @@ export function powersOf(e: Expression): Powers {
         throw new TypeError(`table ${e.table.id} is read by ${e.table.key}`);
       }
       return dimensions[e.table.value];
+    case 'model':
+      return powersOfModel(e);
     default:
       return alike(e.of, `the parts of a ${e.op}`);
   }
+}
+
+function powersOfModel({ model, of, parameters }: ModelExpression): Powers {
+  const { takes, gives, parameters: wanted } = modelNamed(model);
+  const missing = wanted.filter((name) => !Number.isFinite(parameters[name]));
+  if (missing.length) throw new TypeError(`the ${model} model needs a number for ${missing.join(', ')}`);
+  if (of.length !== takes.length) throw new TypeError(`the ${model} model takes ${takes.length} figures`);
+  takes.forEach(([dimension], i) => {
+    if (samePowers(powersOf(of[i]!), dimensions[dimension])) return;
+    throw new TypeError(`figure ${i + 1} of the ${model} model is a ${dimension}`);
+  });
+  return dimensions[gives];
 }
 
 function alike(parts: readonly Expression[], what: string): Powers {
@@ -102,13 +142,15 @@ export function factsOf(e: Expression, found: string[] = []): string[] {
   return found;
 }
 
-function partsOf(e: Expression): readonly Expression[] {
+/** The expressions an expression is made of. */
+export function partsOf(e: Expression): readonly Expression[] {
   switch (e.op) {
     case 'fact':
     case 'constant':
       return [];
     case 'power':
     case 'round-up':
+    case 'round-down':
     case 'cosine':
       return [e.of];
     case 'split':
@@ -149,94 +191,54 @@ export function evaluate(e: Expression, fact: (id: string) => number): number {
       return evaluate(e.of, fact) ** e.exponent;
     case 'round-up':
       return ceiling(evaluate(e.of, fact));
+    case 'round-down':
+      return 0 - ceiling(-evaluate(e.of, fact));
     case 'cosine':
       return Math.cos((evaluate(e.of, fact) * Math.PI) / 180);
     case 'split':
       return evaluate(isUpTo(evaluate(e.on, fact), evaluate(e.at, fact)) ? e.upTo : e.above, fact);
     case 'lookup':
       return rowFor(e.table, evaluate(e.on, fact));
+    case 'model': {
+      const inputs = e.of.map((part) => evaluate(part, fact));
+      return modelNamed(e.model).run(inputs, e.parameters);
+    }
   }
 }
 
-const isUpTo = (a: number, b: number): boolean => a <= b + 1e-9 * Math.abs(b);
+/** At most `b`, float dust forgiven. */
+export const isUpTo = (a: number, b: number): boolean => a <= b + 1e-9 * Math.abs(b);
 
-function rowFor(table: LookupTable, key: number): number {
+/** The value of the first row whose key is at least `key`; NaN over the end of the table. */
+export function rowFor(table: LookupTable, key: number): number {
   for (const [row, value] of table.rows) if (isUpTo(key, row)) return value;
   return Number.NaN;
 }
 
-export type Ends = readonly [low: number, high: number];
-
-/**
- * Lowest and highest an expression can come out when each fact lies between two ends. Exact while each fact stands once
- * and every step rises or falls throughout, which a test asks of every relation with a fact that has a range.
- */
-export function ends(e: Expression, fact: (id: string) => Ends): Ends {
-  switch (e.op) {
-    case 'fact':
-      return fact(e.id);
-    case 'times':
-      return e.of.map((part) => ends(part, fact)).reduce((a, b) => span(a, b, (x, y) => x * y));
-    case 'plus':
-      return e.of.map((part) => ends(part, fact)).reduce((a, b) => [a[0] + b[0], a[1] + b[1]]);
-    case 'over':
-      return span(ends(e.of[0], fact), ends(e.of[1], fact), (x, y) => x / y);
-    case 'minus':
-      return span(ends(e.of[0], fact), ends(e.of[1], fact), (x, y) => x - y);
-    case 'larger':
-    case 'smaller': {
-      const pick = e.op === 'larger' ? Math.max : Math.min;
-      return span(ends(e.of[0], fact), ends(e.of[1], fact), (x, y) => pick(x, y));
-    }
-    default: {
-      const facts = factsOf(e);
-      const at = (end: 0 | 1) => evaluate(e, (id) => fact(id)[end]);
-      const [a, b] = facts.length ? [at(0), at(1)] : [at(0), at(0)];
-      return [Math.min(a, b), Math.max(a, b)];
-    }
-  }
-}
-
-function span(a: Ends, b: Ends, join: (x: number, y: number) => number): Ends {
-  const corners = [join(a[0], b[0]), join(a[0], b[1]), join(a[1], b[0]), join(a[1], b[1])];
-  return [Math.min(...corners), Math.max(...corners)];
-}
-
-/**
- * Turns `whole = e` round: the expression for the fact `id`. Undefined when that fact stands more than once, or under a
- * step that cannot be undone (a rounding, a table, the larger of two).
- */
-export function isolate(e: Expression, id: string, whole: Expression): Expression | undefined {
-  if (e.op === 'fact') return e.id === id ? whole : undefined;
-  const parts = partsOf(e);
-  const holders = parts.filter((part) => factsOf(part).includes(id));
-  const holder = holders[0];
-  if (!holder || holders.length > 1) return undefined;
-  const others = parts.filter((part) => part !== holder);
-  switch (e.op) {
-    case 'times':
-      return isolate(holder, id, others.length ? over(whole, times(...others)) : whole);
-    case 'plus':
-      return isolate(holder, id, others.reduce((left, part) => minus(left, part), whole));
-    case 'over':
-      return isolate(holder, id, holder === e.of[0] ? times(whole, e.of[1]) : over(e.of[0], whole));
-    case 'minus':
-      return isolate(holder, id, holder === e.of[0] ? plus(whole, e.of[1]) : minus(e.of[0], whole));
-    case 'power':
-      return isolate(holder, id, power(whole, 1 / e.exponent));
-    default:
-      return undefined;
-  }
-}
-
-const tightness: Partial<Record<Expression['op'], number>> = { plus: 1, minus: 1, times: 2, over: 2, power: 3 };
+/** How tightly an expression holds together: one that is looser than its surroundings stands in brackets. */
+const tightness: Partial<Record<Expression['op'], number>> = {
+  'round-up': 0,
+  'round-down': 0,
+  split: 0,
+  lookup: 0,
+  model: 0,
+  plus: 1,
+  minus: 1,
+  times: 2,
+  over: 2,
+  power: 3,
+};
 
 /** Puts an expression into words and signs, each fact and constant as `say` has it: `area × depth ÷ payload`, rounded up. */
-export function inWords(e: Expression, say: (leaf: Expression & { op: 'fact' | 'constant' }) => string, join = wordsOfExpression): string {
+export function inWords(
+  e: Expression,
+  say: (leaf: Expression & { op: 'fact' | 'constant' }) => string,
+  join = wordsOfExpression,
+): string {
+  const all = (part: Expression): string => inWords(part, say, join);
   const inner = (part: Expression, outer: number, right = false): string => {
-    const text = inWords(part, say, join);
     const own = tightness[part.op] ?? 9;
-    return own < outer || (right && own === outer) ? `(${text})` : text;
+    return own < outer || (right && own === outer) ? `(${all(part)})` : all(part);
   };
   switch (e.op) {
     case 'fact':
@@ -250,28 +252,38 @@ export function inWords(e: Expression, say: (leaf: Expression & { op: 'fact' | '
       return `${inner(e.of[0], 2)} ÷ ${inner(e.of[1], 2, true)}`;
     case 'minus':
       return `${inner(e.of[0], 1)} − ${inner(e.of[1], 1, true)}`;
-    case 'power':
-      return e.exponent === 0.5 ? `√(${inWords(e.of, say, join)})` : `${inner(e.of, 3)}${e.exponent === 2 ? '²' : `^${e.exponent}`}`;
+    case 'power': {
+      if (e.exponent === 0.5) return `√(${all(e.of)})`;
+      const base = inner(e.of, 3, true);
+      const raised = e.exponent === 2 ? '²' : `^${Number(e.exponent.toPrecision(4))}`;
+      return base.includes(' ') && !base.startsWith('(') ? `(${base})${raised}` : base + raised;
+    }
     case 'cosine':
-      return `cos(${inWords(e.of, say, join)})`;
+      return `cos(${all(e.of)})`;
     case 'round-up':
-      return `${inner(e.of, 2)}${join.roundedUp}`;
+      return inner(e.of, 1) + join.roundedUp;
+    case 'round-down':
+      return inner(e.of, 1) + join.roundedDown;
     case 'larger':
     case 'smaller':
-      return `${join[e.op]}(${e.of.map((part) => inWords(part, say, join)).join(', ')})`;
+      return `${join[e.op]}(${e.of.map((part) => inner(part, 1)).join(', ')})`;
     case 'split':
-      return `${inWords(e.upTo, say, join)} ${join.upTo} ${inWords(e.at, say, join)}, ${join.above} ${inWords(e.above, say, join)}`;
+      return `${inner(e.upTo, 1)} ${join.upTo} ${all(e.at)}, ${join.above} ${inner(e.above, 1)}`;
     case 'lookup':
-      return `${join.table} ${inWords(e.on, say, join)}`;
+      return `${join.table} ${inner(e.on, 4)}`;
+    case 'model':
+      return `${join.models[e.model]} ${e.of.map((part) => inner(part, 1)).join(', ')}`;
   }
 }
 
 /** The few words that join a formula; another language brings its own. */
 export const wordsOfExpression = {
   roundedUp: ', rounded up',
+  roundedDown: ', rounded down',
   larger: 'the larger of ',
   smaller: 'the smaller of ',
   upTo: 'up to',
   above: 'above that',
   table: 'table row for',
+  models: { 'cooling-time': 'the heat equation for' },
 };

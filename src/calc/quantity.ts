@@ -65,10 +65,11 @@ export function compare(a: number, b: number): -1 | 0 | 1 {
   return gap < 0 ? -1 : 1;
 }
 
-/** Smallest whole number not below `x`, float dust forgiven: 3.0000000001 is 3. */
+/** Smallest whole number not below `x`, float dust forgiven: 3.0000000001 is 3. Never minus zero. */
 export function roundUp(x: number): number {
   const nearest = Math.round(x);
-  return compare(x, nearest) === 0 ? nearest : Math.ceil(x);
+  const dust = slack * Math.max(Math.abs(x), 1);
+  return (Math.abs(x - nearest) <= dust ? nearest : Math.ceil(x)) + 0;
 }
 
 function mustMatch(a: Dimension, b: Dimension, what: string): void {

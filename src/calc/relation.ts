@@ -1,5 +1,6 @@
 import { dimensions, samePowers } from './dimension.ts';
-import { type Expression, factsOf, isolate, powersOf, type Term } from './expression.ts';
+import { type Expression, factsOf, powersOf, type Term } from './expression.ts';
+import { isolate } from './isolate.ts';
 
 /** `finds = by`: a formula that joins quantities. */
 export interface RelationShape {

@@ -92,7 +92,11 @@ export const units = {
 export type Unit = keyof typeof units;
 
 /** The units that measure a dimension: a length can be said in feet, never in tons. */
-export type UnitOf<D extends Dimension> = { [U in Unit]: (typeof units)[U]['dimension'] extends D ? U : never }[Unit];
+export type UnitOf<D extends Dimension> = UnitsByDimension[D];
+
+type UnitsByDimension = {
+  [D in Dimension]: { [U in Unit]: (typeof units)[U]['dimension'] extends D ? U : never }[Unit];
+};
 
 export interface UnitRow<D extends Dimension = Dimension> {
   readonly dimension: D;
@@ -115,6 +119,18 @@ function read<D extends Dimension>(dimension: D, size: readonly [number, number]
 /** One row of the table, typed loosely: for code that meets a unit only at run time. */
 export function unitRow(name: Unit): UnitRow {
   return units[name];
+}
+
+const metric = new Set<Unit>(
+  'mm cm m km m2 ha m3 L kg t kg/m3 kg/m2/mm kg/L kg/m2/cm t/m3 kg/m2 L/m2 km/h m/min L/min t/h m2/h m/mm degC USD/t'.split(
+    ' ',
+  ) as Unit[],
+);
+const neither = new Set<Unit>(['s', 'min', 'h', 'deg', '%', '1', 'USD', 'USD/h']);
+
+/** The system a unit belongs to; undefined for hours, percent and other units that both share. */
+export function systemOf(unit: Unit): 'us' | 'metric' | undefined {
+  return neither.has(unit) ? undefined : metric.has(unit) ? 'metric' : 'us';
 }
 
 /** True when `name` is a unit of the table. */

@@ -31,7 +31,8 @@ export const geometry: Source = { document: 'geometry', seen: 'derived' };
 
 export type Sources = readonly [Source, ...Source[]];
 
-interface Base {
+/** What every record has. */
+export interface Base {
   /** The file's name; lower case, words joined by hyphens. */
   readonly id: string;
   /** What it is called, lower case, to stand inside a sentence. */
@@ -40,8 +41,9 @@ interface Base {
   readonly because: string;
   readonly sources: Sources;
   /**
-   * What people type when they mean it, each a set of words that must all be there. See `ask/cue.ts` for the few signs:
-   * `a|b` either, `a+b` in this order and side by side, `?a` makes it likelier, `-a` rules it out.
+   * What people type when they ask for it, each line a set of head words (`words.ts`) that must all be there, in any order:
+   * `a|b` either, `a+b` side by side in this order, `?a` makes it likelier, `-a` rules it out, `#length` a figure of that
+   * dimension, `@check` a yes-or-no question, `@why` a question for the reason.
    */
   readonly cues?: readonly string[];
   /** Other words it is known by, for the search alone. */
@@ -63,6 +65,10 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly counted?: boolean;
   /** Words beside a figure that give it this role, nearest wins: `after` follow it (12 ft wide), `before` precede it (width 12). */
   readonly roles?: { readonly after?: readonly string[]; readonly before?: readonly string[] };
+  /** Head words of its own field: its roles count only where one of them stands, and there before those of other quantities. */
+  readonly setting?: readonly string[];
+  /** Its place in a group like 12 x 300 x 2, where no word tells. */
+  readonly inGroup?: 'longest' | 'next' | 'thinnest';
   /** The unit of a number that has none, where this is what it must be. `false`: never without a unit. */
   readonly bare?: false | { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
   /** What to ask when it is missing. `ease` 1 is read off a tape; higher is harder to come by. */
@@ -70,6 +76,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly default?: Figure<D> & { readonly low?: number; readonly high?: number };
   /** Outside this a figure is asked back before anything is worked from it. */
   readonly plausible?: { readonly min: Figure<D>; readonly max: Figure<D> };
+  /** The question that asks for it, as a person would put it: offered as a next question. */
+  readonly asks?: string;
   /** What a foreman wants to see beside it. */
   readonly beside?: readonly string[];
   /** Stages of the job where the figure is used (ids of steps). */
@@ -77,15 +85,32 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   /** A sentence that must go with it: what it leaves out, what it is taken from. */
   readonly note?: string;
   readonly caution?: string;
+  /** Set when an agency's figure stands in place of the general one. */
+  readonly agency?: { readonly name: string; readonly general?: Figure };
 }
 
 /** A fact that is one of a few words, not a figure. */
 export interface ChoiceRecord extends Base {
   readonly kind: 'choice';
-  readonly options: readonly { readonly id: string; readonly title: string; readonly cues: readonly string[] }[];
+  readonly options: readonly ChoiceOption[];
   readonly question?: { readonly text: string; readonly ease: number };
   /** Taken, and said, when nobody says otherwise. */
   readonly default?: string;
+  /** Settled, `us` or `metric`, by the unit in which this figure was given: nobody is asked, and nothing is assumed then. */
+  readonly settledByUnitOf?: QuantityRecord;
+}
+
+export interface ChoiceOption {
+  readonly id: string;
+  readonly title: string;
+  readonly cues: readonly string[];
+  /** Words that choose it only while a figure lies within these ends, both included. */
+  readonly within?: {
+    readonly cues: readonly string[];
+    readonly of: QuantityRecord;
+    readonly min?: Figure;
+    readonly max?: Figure;
+  };
 }
 
 /** Facts of an example: figures with their units, and choices. */
@@ -97,12 +122,20 @@ export interface RelationRecord extends Base {
   readonly by: Expression;
   readonly bothWays?: boolean;
   readonly second?: boolean;
+  /** Members it is never solved for: a count, a setting. */
+  readonly keeps?: readonly QuantityRecord[];
+  /** Members that must have been said, not worked out: what was figured from the deepest spot must not come back as the average. */
+  readonly said?: readonly QuantityRecord[];
+  /** A plan or a rule of thumb, not an identity: a figure said otherwise is no contradiction. */
+  readonly plan?: boolean;
   /** Holds only while each choice is one of these. */
   readonly when?: readonly Condition[];
   /** Published or hand-checked: from `given` comes `finds`. The tests take each member in turn as the unknown. */
   readonly examples: readonly [RelationExample, ...RelationExample[]];
   /** Said with an answer that came by this way. */
   readonly note?: string;
+  /** Said only where the figure found is another than the one it was rounded from. */
+  readonly noteIfRounded?: string;
 }
 
 export interface RelationExample {
@@ -118,6 +151,12 @@ export interface Condition {
   readonly is: readonly string[];
 }
 
+/** A figure that a quantity must have reached. */
+export interface From {
+  readonly quantity: QuantityRecord;
+  readonly atLeast: Figure;
+}
+
 export type Severity = 'caution' | 'stop';
 
 /** A limit on a figure: at most, at least, or both. The bound is a quantity of the same dimension, or a figure of its own. */
@@ -131,18 +170,44 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
   readonly stopFrom?: Figure<NoInfer<D>>;
   /** Applies only while each choice is one of these; an unsettled one means it cannot be told. */
   readonly when?: readonly Condition[];
+  /** Applies only from this figure up, itself included. */
+  readonly from?: From;
+  /** In place of bounds of its own: the first case whose conditions hold gives them. */
+  readonly cases?: readonly LimitCase<D>[];
   /** A rule shown beside another one, which gives the verdict. */
   readonly besideRule?: string;
   /** Sentences with `{quantity-id}` for the figures at hand, `{limit}` for the bound and `{on}` for the figure judged. */
-  readonly text: { readonly ok: string; readonly caution?: string; readonly stop?: string; readonly cannotTell: string };
+  readonly text: {
+    readonly ok: string;
+    readonly caution?: string;
+    readonly stop?: string;
+    readonly cannotTell: string;
+    /** Why it does not apply, where that is worth saying. */
+    readonly notApplicable?: string;
+  };
   /** What to do when it is broken. */
   readonly fix: string;
+  /** Set when an agency's bound stands in place of the general rule's. */
+  readonly agency?: { readonly name: string; readonly general: LimitRecord };
   readonly examples: {
     readonly holds: Facts;
     readonly boundary: Facts;
     readonly breaks: Facts;
     readonly cannotTell: Facts;
+    /** Further ones, each with what comes out: one for every case. */
+    readonly also?: readonly { readonly facts: Facts; readonly is: Severity | 'ok' | 'cannot-tell' | 'not-applicable' }[];
   };
+}
+
+/** Bounds, and where they differ the gravity and the words, while each choice is one of these. */
+export interface LimitCase<D extends Dimension = Dimension> {
+  readonly when: readonly Condition[];
+  readonly max?: QuantityRecord<NoInfer<D>> | Figure<NoInfer<D>>;
+  readonly min?: QuantityRecord<NoInfer<D>> | Figure<NoInfer<D>>;
+  readonly breaks?: Severity;
+  readonly stopFrom?: Figure<NoInfer<D>>;
+  readonly text?: LimitRecord['text'];
+  readonly fix?: string;
 }
 
 /** A rule on something done one way or another. */
@@ -156,13 +221,28 @@ export interface PracticeRecord extends Base {
   readonly fix: string;
 }
 
-export interface TableRecord<D extends Dimension = Dimension, V extends Dimension = Dimension> extends Base {
+export type TableRecord = FigureTable | ChoiceTable;
+
+/** A table read by one figure. */
+export interface FigureTable<D extends Dimension = Dimension, V extends Dimension = Dimension> extends Base {
   readonly kind: 'table';
   readonly key: { readonly dimension: D; readonly unit: UnitOf<D> };
   readonly value: { readonly dimension: V; readonly unit: UnitOf<V> };
   /** As printed, in rising order of the key; between two rows the next one up is taken. */
   readonly rows: readonly (readonly [key: number, value: number])[];
   readonly between: 'next row up';
+}
+
+/** A table read by a choice: a row of figures for each option, as printed. Every figure becomes a relation. */
+export interface ChoiceTable extends Base {
+  readonly kind: 'choice-table';
+  readonly by: ChoiceRecord;
+  /** What each column is called in the table, what it finds, and its unit. */
+  readonly columns: readonly { readonly name: string; readonly finds: QuantityRecord; readonly unit: Unit }[];
+  /** Figures of each option in the order of the columns. */
+  readonly rows: Readonly<Record<string, readonly number[]>>;
+  /** Set when some rows are an agency's own. */
+  readonly agency?: { readonly name: string };
 }
 
 export type RuleRecord = QuantityRecord | ChoiceRecord | RelationRecord | LimitRecord | PracticeRecord | TableRecord;
@@ -189,13 +269,17 @@ export function practice(record: Omit<PracticeRecord, 'kind'>): PracticeRecord {
 }
 /** A published table read by one figure. */
 export function table<const D extends Dimension, const V extends Dimension>(
-  record: Omit<TableRecord<D, V>, 'kind'>,
-): TableRecord<D, V> {
+  record: Omit<FigureTable<D, V>, 'kind'>,
+): FigureTable<D, V> {
   return { kind: 'table', ...record };
+}
+/** A published table read by a choice. */
+export function choiceTable(record: Omit<ChoiceTable, 'kind'>): ChoiceTable {
+  return { kind: 'choice-table', ...record };
 }
 
 /** A table record as an expression can look it up: in base units. */
-export function rowsOf<D extends Dimension, V extends Dimension>(record: TableRecord<D, V>): LookupTable {
+export function rowsOf<D extends Dimension, V extends Dimension>(record: FigureTable<D, V>): LookupTable {
   return {
     id: record.id,
     key: record.key.dimension,

@@ -1,0 +1,1 @@
+export declare function withLock<T>(path: string, what: string, work: () => T | Promise<T>): Promise<T>;

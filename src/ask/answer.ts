@@ -1,0 +1,104 @@
+import { restsOn } from '../calc/solve.ts';
+import { blank } from './refusal.ts';
+import { askFor, askWhat } from './clarify.ts';
+import { compared } from './enough.ts';
+import { givenOf, keptOf } from './facts.ts';
+import { checksOn, verdictOf, type Voice } from './judging.ts';
+import type { AssumedFact, Check, Ignored, Reply, Value, Verdict } from './reply.ts';
+import { capital, say } from './say.ts';
+import type { Scene } from './scene.ts';
+import { startsOf } from './engine.ts';
+import { assumedBy, valueOf, workingOf } from './working.ts';
+import { whyReply } from './why.ts';
+import { en } from './wording/en.ts';
+
+/** Answers what a question was taken to mean. */
+export function answer(scene: Scene): Reply {
+  const { goal } = scene.understood;
+  if (!goal) return askWhat(scene);
+  if (scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
+  if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
+  const comparison = compared(scene, goal.id);
+  if (comparison) return { ...body(comparison.scene, [goal.id], comparison.verdict), kind: 'verdict', topic: goal.id, verdict: comparison.verdict };
+  return scene.voice.solved.has(goal.id) ? valueReply(scene, goal.id) : askFor(scene, goal.id);
+}
+
+function valueReply(scene: Scene, id: string): Reply {
+  const record = scene.engine.knowledge.quantities.get(id)!;
+  const beside = (record.beside ?? []).filter((other) => scene.voice.solved.has(other));
+  return { ...body(scene, [id, ...beside]), kind: 'value', topic: id };
+}
+
+function verdictReply(scene: Scene, id: string): Reply {
+  const { knowledge } = scene.engine;
+  const rule = knowledge.limits.get(id) ?? knowledge.practices.get(id)!;
+  const verdict = verdictOf(rule, scene.voice);
+  const about = rule.kind === 'limit' ? startsOf(knowledge, { kind: 'limit', id }).filter((each) => scene.voice.solved.has(each)) : [];
+  return { ...body(scene, about, verdict), kind: 'verdict', topic: id, verdict };
+}
+
+/** What a value and a verdict have in common: the figures, what they rest on, and every rule that bears on them. */
+function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Reply, 'kind' | 'topic'> {
+  const { voice, understood } = scene;
+  const { knowledge, solved } = voice;
+  const values = ids.map((id) => valueOf(id, voice)).filter((value) => value !== undefined);
+  const rests = restsOn(solved, ids);
+  const checks = checksOn(rests, voice);
+  const assumed = [...assumedBy(ids, voice), ...unitsAssumed(scene)];
+  const cautions = [...new Set(ids.flatMap((id) => knowledge.quantities.get(id)?.caution ?? []))].slice(0, 1);
+  const shown = verdict ? checks.filter((check) => check.rule !== verdict.rule) : checks;
+  return {
+    ...blank,
+    text: textOf(scene, values, assumed, shown, verdict),
+    values,
+    checks,
+    given: givenOf(understood.fresh),
+    kept: keptOf(understood.facts, rests),
+    ignored: ignoredIn(scene),
+    assumed,
+    working: workingOf(ids, voice),
+    cautions: [...cautions, en.agencyFirst],
+    next: ids.flatMap((id) => knowledge.quantities.get(id)?.beside ?? []).flatMap((id) => knowledge.quantities.get(id)?.asks ?? []).slice(0, 4),
+    rules: { version: knowledge.version },
+    job: scene.job,
+  };
+}
+
+/** A number typed without a unit, and what it was read as. */
+function unitsAssumed({ understood, voice }: Scene): AssumedFact[] {
+  return understood.fresh.flatMap((fact): AssumedFact[] => {
+    if (!fact.unitAssumed || !('unit' in fact)) return [];
+    const { quantity, number, unit } = fact;
+    const record = voice.knowledge.quantities.get(quantity)!;
+    const text = en.readAs(String(number), en.fact(record.title, say(record, voice.solved.get(quantity)!.value, unit, true)));
+    return [{ quantity, number, unit, rule: `quantity/${quantity}`, text }];
+  });
+}
+
+function ignoredIn({ understood, request }: Scene): Ignored[] {
+  return understood.unbound.map(({ at }) => ({ text: request.question.slice(...at), from: at, why: en.ignoredFigure }));
+}
+
+function textOf(scene: Scene, values: readonly Value[], assumed: readonly AssumedFact[], checks: readonly Check[], verdict?: Verdict): string {
+  const { voice } = scene;
+  const line = (value: Value): string => {
+    const record = voice.knowledge.quantities.get(value.quantity)!;
+    const fact = voice.solved.get(value.quantity)!;
+    const range = fact.low === fact.high ? undefined : en.range(say(record, fact.low, value.unit), say(record, fact.high, value.unit));
+    return capital(en.figure(record.title, value.text, range));
+  };
+  const [first, ...beside] = values;
+  const worst = checks.find((check) => check.status === 'stop' || check.status === 'caution');
+  const lines = verdict ? [verdict.text] : [first && line(first), from(voice, values), beside.map(line).join(' ')];
+  return [...lines, assumed.length ? en.assumed(assumed.map(({ text }) => text)) : '', worst?.text].filter(Boolean).join('\n');
+}
+
+/** The facts given that the first value rests on, in a sentence. */
+function from(voice: Voice, values: readonly Value[]): string {
+  const used = restsOn(voice.solved, values.slice(0, 1).map((value) => value.quantity));
+  const facts = [...used].filter((id) => voice.isGiven(id)).flatMap((id) => {
+    const record = voice.knowledge.quantities.get(id);
+    return record ? [en.fact(record.title, say(record, voice.solved.get(id)!.value, voice.unit(id), true))] : [];
+  });
+  return facts.length ? en.from(facts) : '';
+}

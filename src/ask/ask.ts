@@ -1,0 +1,51 @@
+import { solve } from '../calc/solve.ts';
+import { startOf } from '../rules/knowledge.ts';
+import { AgencyFault } from '../rules/agency.ts';
+import { withAgency } from './agency.ts';
+import { answer } from './answer.ts';
+import { type Engine, engine as shipped } from './engine.ts';
+import { jobFacts, knownFrom } from './facts.ts';
+import { emptyJob, readJob } from './job.ts';
+import { problemWith } from './problems.ts';
+import { refuse } from './refusal.ts';
+import type { Job, Reply, Request } from './reply.ts';
+import { goalText, understand } from './understand.ts';
+import { unitsOf } from './units.ts';
+import { en } from './wording/en.ts';
+
+export { refuse };
+
+/** Longest question that is read, in characters. */
+export const longestQuestion = 2000;
+
+/**
+ * Answers a typed question. Pure and synchronous: the same request gives the same reply. The reply's `job` is to be sent
+ * with the next question. Never throws on what a person sends; a question that cannot be answered gets a reply that says why.
+ */
+export function ask(request: Request): Reply {
+  return askWith(shipped, request);
+}
+
+/** The same over another knowledge base. */
+export function askWith(engine: Engine, request: Request): Reply {
+  const job = readJob(request.job);
+  const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter((note) => note !== undefined);
+  const ruling = request.agency === undefined || request.agency === null ? engine : withAgency(engine, request.agency);
+  const reply = ruling instanceof AgencyFault ? refuse('no-rule', en.agencyFault(ruling.place, ruling.message), job ?? emptyJob, engine) : answered(ruling, request, job ?? emptyJob);
+  return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;
+}
+
+function answered(engine: Engine, request: Request, job: Job): Reply {
+  const { question } = request;
+  if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
+  if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
+
+  const understood = understand(engine, request, job);
+  const { goal, facts, turn, units, commands } = understood;
+  const next: Job = { v: 1, turn, facts: jobFacts(facts), ...(goal ? { goal: goalText(goal) } : {}), ...(units ? { units } : {}) };
+  if (commands.has('start-over') && understood.fresh.length === 0) return { ...refuse('no-goal', en.startedOver, emptyJob, engine), kind: 'card', topic: 'start-over' };
+  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
+  const voice = { knowledge: engine.knowledge, solved, unit: unitsOf(engine, understood), isGiven: (id: string) => facts.some((fact) => fact.quantity === id) };
+  const scene = { engine, understood, voice, job: next, request };
+  return problemWith(scene) ?? answer(scene);
+}

@@ -1,0 +1,64 @@
+import { compare, toBase } from '../calc/quantity.ts';
+import { systemOf } from '../calc/units.ts';
+import type { Knowledge } from '../rules/knowledge.ts';
+import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
+import { type Cue, fit, readCue, wordsOf } from './cue.ts';
+import type { Engine } from './engine.ts';
+import type { Fact } from './facts.ts';
+import type { Span } from './reply.ts';
+import type { Sentence } from './sentence.ts';
+
+/** An option of a choice with its cues read. */
+export interface OptionCues {
+  readonly choice: ChoiceRecord;
+  readonly option: ChoiceOption;
+  readonly cues: readonly Cue[];
+  /** Cues that choose it only while a figure lies within its ends. */
+  readonly within: readonly Cue[];
+}
+
+/** The cues of every option of every choice. */
+export function optionCues({ choices }: Knowledge): OptionCues[] {
+  return [...choices.values()].flatMap((choice) =>
+    choice.options.map((option) => ({ choice, option, cues: option.cues.map(readCue), within: (option.within?.cues ?? []).map(readCue) })),
+  );
+}
+
+/** Words that option cues are made of, for the vocabulary. */
+export const wordsOfOptions = (options: readonly OptionCues[]): string[] => options.flatMap(({ cues, within }) => [...cues, ...within].flatMap(wordsOf));
+
+/** Choices a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
+export function choicesIn(engine: Engine, sentence: Sentence, facts: readonly Fact[], turn: number): Fact[] {
+  const best = new Map<string, { score: number; fact: Fact }>();
+  for (const { choice, option, cues, within } of engine.options) {
+    const heard = isWithin(option, facts) ? [...cues, ...within] : cues;
+    for (const cue of heard) {
+      const score = fit(cue, sentence, engine.goals.weight);
+      if (score === undefined || score <= (best.get(choice.id)?.score ?? 0)) continue;
+      best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, from: placeOf(cue, sentence) } });
+    }
+  }
+  return [...byUnit(engine, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
+}
+
+function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
+  const fact = facts.find(({ quantity }) => quantity === within?.of.id);
+  if (!within || !fact || !('unit' in fact)) return false;
+  const at = toBase(fact.number, fact.unit);
+  const base = ({ number, unit }: Figure): number => toBase(number, unit);
+  return (!within.min || compare(at, base(within.min)) >= 0) && (!within.max || compare(at, base(within.max)) <= 0);
+}
+
+function placeOf(cue: Cue, { places, tokens }: Sentence): Span {
+  const word = cue.needs.flat(2).find((each) => places.has(each));
+  return tokens[places.get(word ?? '')?.[0] ?? 0]?.at ?? [0, 0];
+}
+
+/** Choices that the unit of a figure settles, where the figure was said in this turn. */
+function byUnit({ knowledge }: Engine, facts: readonly Fact[], turn: number): Fact[] {
+  return [...knowledge.choices.values()].flatMap((choice): Fact[] => {
+    const fact = facts.find(({ quantity, from }) => from && quantity === choice.settledByUnitOf?.id);
+    const system = fact && 'unit' in fact ? systemOf(fact.unit) : undefined;
+    return fact?.from && system ? [{ quantity: choice.id, choice: system, turn, from: fact.from }] : [];
+  });
+}

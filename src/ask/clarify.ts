@@ -1,0 +1,73 @@
+import { missing } from '../calc/solve.ts';
+import { sayFigure } from '../calc/wording.ts';
+import { toBase } from '../calc/quantity.ts';
+import { startOf } from '../rules/knowledge.ts';
+import { blank, refuse } from './refusal.ts';
+import { givenOf, knownFrom } from './facts.ts';
+import type { Choice, Clarify, Reason, Reply } from './reply.ts';
+import { say } from './say.ts';
+import type { Scene } from './scene.ts';
+import { en } from './wording/en.ts';
+
+/** Asks for what is missing: of the smallest set that would answer, the one easiest to come by. */
+export function askFor(scene: Scene, id: string): Reply {
+  const { knowledge } = scene.engine;
+  const [wanted] = missing(knowledge.network, startOf(knowledge, knownFrom(scene.understood.facts)), id, knowledge.ease) ?? [];
+  const clarify = wanted && (askOption(scene, wanted) ?? askFigure(scene, wanted));
+  if (!clarify) return refuse('no-rule', en.noWay(knowledge.quantities.get(id)?.title ?? id), scene.job, scene.engine);
+  return clarifying(scene, id, 'missing-fact', clarify, clarify.quantity);
+}
+
+/** Asks for a figure, with a few that are common. */
+export function askFigure(scene: Scene, id: string): Clarify | undefined {
+  const record = scene.engine.knowledge.quantities.get(id);
+  if (!record?.question) return undefined;
+  const choices = record.question.choices.map(({ number, unit }): Choice => {
+    const base = toBase(number, unit);
+    const words = scene.understood.system === 'metric' ? say(record, base, record.units.metric) : sayFigure(base, unit, { given: true });
+    return { text: words, send: words };
+  });
+  return { quantity: id, text: en.ask(record.question.text, en.known(factsInWords(scene))), choices };
+}
+
+/** Asks which way a choice is settled; `fact` is the settled choice that would help. */
+function askOption(scene: Scene, fact: string): Clarify | undefined {
+  const record = scene.engine.knowledge.choices.get(fact.split('=')[0]!);
+  if (!record?.question || !fact.includes('=')) return undefined;
+  const choices = record.options.map(({ title }): Choice => ({ text: title, send: title }));
+  return { quantity: record.id, text: en.ask(record.question.text, en.known(factsInWords(scene))), choices };
+}
+
+/** Asks what the figures are for, when the question has figures and no aim. */
+export function askWhat(scene: Scene): Reply {
+  if (scene.understood.fresh.length === 0) return refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
+  const { quantities } = scene.engine.knowledge;
+  const choices = [...quantities.values()]
+    .filter((record) => record.asks && scene.voice.solved.get(record.id)?.by)
+    .slice(0, 4)
+    .map((record) => ({ text: record.asks!, send: record.asks! }));
+  return clarifying(scene, 'no-goal', 'no-goal', { quantity: 'goal', text: en.whatFor(en.known(factsInWords(scene))), choices });
+}
+
+/** A reply that asks one thing back. */
+export function clarifying(scene: Scene, topic: string, reason: Reason, clarify: Clarify, asked?: string): Reply {
+  return {
+    ...blank,
+    kind: 'clarify',
+    topic,
+    reason,
+    text: clarify.text,
+    clarify,
+    given: givenOf(scene.understood.fresh),
+    rules: { version: scene.engine.knowledge.version },
+    job: asked ? { ...scene.job, asked } : scene.job,
+  };
+}
+
+function factsInWords({ understood, voice }: Scene): string[] {
+  return understood.facts.flatMap((fact) => {
+    const record = voice.knowledge.quantities.get(fact.quantity);
+    return record && 'unit' in fact ? [en.fact(record.title, say(record, toBase(fact.number, fact.unit), fact.unit, true))] : [];
+  });
+}
+

@@ -1,0 +1,60 @@
+/**
+ * A cue is a line of head words by which a record is asked for. All of them must be in the question, in any order:
+ * `a|b` either, `a+b` side by side in this order (small words between do not count), `?a` makes it likelier, `-a` rules
+ * it out, `#length` a figure of that dimension, `@check` and `@why` the form of the question.
+ */
+export interface Cue {
+  readonly text: string;
+  readonly needs: readonly Term[];
+  readonly helps: readonly Term[];
+  readonly bars: readonly Term[];
+}
+
+/** Alternatives side by side: each place holds the words that will do there. */
+export type Term = readonly (readonly string[])[];
+
+/** What a cue is held against. */
+export interface Heard {
+  /** Positions of each head word, figure dimension (`#length`) and form (`@check`). */
+  readonly places: ReadonlyMap<string, readonly number[]>;
+  /** The place after `position` that is not a small word. */
+  readonly after: (position: number) => number;
+}
+
+/** Reads a cue line. Throws SyntaxError when it has no word that must be there. */
+export function readCue(text: string): Cue {
+  const terms = text.split(' ').filter(Boolean);
+  const pick = (sign: string): Term[] => terms.filter((term) => term.startsWith(sign)).map((term) => readTerm(term.slice(1)));
+  const cue = { text, needs: terms.filter((term) => !/^[?-]/.test(term)).map(readTerm), helps: pick('?'), bars: pick('-') };
+  if (cue.needs.length === 0) throw new SyntaxError(`the cue "${text}" has no word that must be there`);
+  return cue;
+}
+
+const readTerm = (text: string): Term => text.split('+').map((place) => place.split('|'));
+
+/** Every word a cue speaks of. */
+export const wordsOf = (cue: Cue): string[] => [...cue.needs, ...cue.helps, ...cue.bars].flat(2);
+
+/** True when a term is heard. */
+export function hears(heard: Heard, term: Term): boolean {
+  const [first, ...rest] = term;
+  if (rest.length === 0) return first!.some((word) => heard.places.has(word));
+  return first!.some((word) => (heard.places.get(word) ?? []).some((at) => follows(heard, rest, at)));
+}
+
+function follows(heard: Heard, rest: Term, at: number): boolean {
+  let place = at;
+  for (const words of rest) {
+    place = heard.after(place);
+    if (!words.some((word) => heard.places.get(word)?.includes(place))) return false;
+  }
+  return true;
+}
+
+/** How well a cue fits: the weights of what it hears; undefined when it does not fit. */
+export function fit(cue: Cue, heard: Heard, weight: (word: string) => number): number | undefined {
+  if (!cue.needs.every((term) => hears(heard, term)) || cue.bars.some((term) => hears(heard, term))) return undefined;
+  const weigh = (term: Term): number =>
+    term.reduce((sum, words) => sum + Math.min(...words.filter((word) => heard.places.has(word)).map(weight)), 0) + (term.length - 1);
+  return cue.needs.reduce((sum, term) => sum + weigh(term), 0) + cue.helps.filter((term) => hears(heard, term)).reduce((sum, term) => sum + weigh(term), 0);
+}

@@ -1,0 +1,74 @@
+import { type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
+import { heads, plainWords, smallWords } from '../rules/words.ts';
+import { type OptionCues, optionCues, wordsOfOptions } from './choices.ts';
+import { commandWords } from './commands.ts';
+import { type Goal, type GoalIndex, goalIndex } from './goal.ts';
+import { type Vocabulary, vocabularyOf } from './vocabulary.ts';
+
+/** A knowledge base with all that understanding needs of it, worked out once. */
+export interface Engine {
+  readonly knowledge: Knowledge;
+  readonly vocabulary: Vocabulary;
+  readonly small: ReadonlySet<string>;
+  readonly goals: GoalIndex;
+  readonly options: readonly OptionCues[];
+  /** Steps from every quantity to those a goal is about. */
+  readonly near: (goal: Goal | undefined) => ReadonlyMap<string, number>;
+}
+
+/** Farthest a quantity may lie from what is asked and still count as having to do with it. */
+const farthest = 4;
+
+/** Makes a knowledge base ready to be asked. */
+export function engineOf(knowledge: Knowledge): Engine {
+  const goals = goalIndex([...knowledge.quantities.values(), ...knowledge.limits.values(), ...knowledge.practices.values()].filter((record) => record.cues));
+  const options = optionCues(knowledge);
+  const roleWords = [...knowledge.quantities.values()].flatMap(({ roles }) => [...(roles?.before ?? []), ...(roles?.after ?? [])]);
+  const distances = new Map<string, ReadonlyMap<string, number>>();
+  return {
+    knowledge,
+    vocabulary: vocabularyOf(heads, [...goals.words, ...roleWords, ...wordsOfOptions(options).filter((word) => !/^[@#]/.test(word)), ...commandWords, ...smallWords, ...plainWords]),
+    small: new Set(smallWords),
+    goals,
+    options,
+    near: (goal) => {
+      const key = goal ? `${goal.kind}/${goal.id}` : '';
+      const before = distances.get(key);
+      if (before) return before;
+      const map = distancesFrom(knowledge, startsOf(knowledge, goal));
+      distances.set(key, map);
+      return map;
+    },
+  };
+}
+
+/** The quantities a goal is about: itself, or what a limit judges and holds it against. */
+export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[] {
+  if (!goal) return [];
+  if (goal.kind === 'quantity') return [goal.id];
+  const rule = knowledge.limits.get(goal.id);
+  if (!rule) return [];
+  return [rule.on, rule.max, rule.min].flatMap((part) => (part && 'id' in part ? [part.id] : []));
+}
+
+function distancesFrom({ network }: Knowledge, starts: readonly string[]): Map<string, number> {
+  const distance = new Map(starts.map((id) => [id, 0]));
+  let edge = [...starts];
+  for (let steps = 1; steps <= farthest; steps++) {
+    const next: string[] = [];
+    for (const id of edge) {
+      for (const at of network.finding.get(id) ?? []) {
+        for (const need of network.methods[at]!.needs) {
+          if (distance.has(need)) continue;
+          distance.set(need, steps);
+          next.push(need);
+        }
+      }
+    }
+    edge = next;
+  }
+  return distance;
+}
+
+/** The engine over the rules as shipped. */
+export const engine: Engine = engineOf(shipped);

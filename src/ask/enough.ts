@@ -1,0 +1,45 @@
+import { compare, toBase } from '../calc/quantity.ts';
+import { solve } from '../calc/solve.ts';
+import { startOf } from '../rules/knowledge.ts';
+import { knownFrom, type Fact } from './facts.ts';
+import type { Verdict } from './reply.ts';
+import { say } from './say.ts';
+import type { Scene } from './scene.ts';
+import { en } from './wording/en.ts';
+
+/** How near two figures must be to count as the same, when somebody asks whether theirs is right. */
+const same = 0.03;
+
+/** A figure the asker gave for the very thing they ask about, held against what the other facts make it. */
+export interface Comparison {
+  readonly scene: Scene;
+  readonly verdict: Verdict;
+}
+
+/**
+ * Compares the asker's own figure with the need. Undefined when they gave none, or nothing else leads to it. The scene
+ * that comes back is worked without the figure in question.
+ */
+export function compared(scene: Scene, id: string): Comparison | undefined {
+  const { understood, engine, voice } = scene;
+  const own = understood.fresh.find((fact): fact is Fact & { number: number } => fact.quantity === id && 'unit' in fact);
+  const record = engine.knowledge.quantities.get(id);
+  if (!own || !('unit' in own) || !record || !understood.sentence.places.has('@check')) return undefined;
+  const facts = understood.facts.filter((fact) => fact !== own);
+  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
+  const need = solved.get(id);
+  if (!need?.by) return undefined;
+  const has = toBase(own.number, own.unit);
+  const close = Math.abs(has - need.value) <= same * need.value;
+  const status = close || compare(has, need.value) > 0 ? 'ok' : 'caution';
+  const words = (base: number, given = false): string => say(record, base, own.unit, given);
+  const text = en.compared(close ? 'right' : has > need.value ? 'over' : 'short', words(has, true), words(need.value), words(Math.abs(has - need.value)), record.title);
+  return {
+    scene: {
+      ...scene,
+      understood: { ...understood, facts },
+      voice: { ...voice, solved, isGiven: (each) => each !== id && voice.isGiven(each) },
+    },
+    verdict: { rule: id, status, text },
+  };
+}

@@ -1,0 +1,89 @@
+import { contradictions, restsOn } from '../calc/solve.ts';
+import { convert, toBase } from '../calc/quantity.ts';
+import { sayFigure } from '../calc/wording.ts';
+import { unitRow } from '../calc/units.ts';
+import type { QuantityRecord } from '../rules/shapes.ts';
+import { clarifying } from './clarify.ts';
+import { compared } from './enough.ts';
+import { startsOf } from './engine.ts';
+import type { Fact } from './facts.ts';
+import type { Choice, Reply } from './reply.ts';
+import { say } from './say.ts';
+import type { Scene } from './scene.ts';
+import { isSmall } from './sentence.ts';
+import { en } from './wording/en.ts';
+
+/** What stands in the way of working with the figures given: a reply that asks back, or undefined when nothing does. */
+export function problemWith(scene: Scene): Reply | undefined {
+  return unlikely(scene) ?? wrongUnit(scene) ?? conflict(scene);
+}
+
+/** A figure that is nothing, less than nothing, or far from what its role can be. One that is to be judged is let through. */
+function unlikely(scene: Scene): Reply | undefined {
+  const { goal, fresh } = scene.understood;
+  const judged = new Set(goal?.kind === 'limit' ? startsOf(scene.engine.knowledge, goal) : []);
+  for (const fact of fresh) {
+    const record = scene.engine.knowledge.quantities.get(fact.quantity);
+    if (!record || !('unit' in fact)) continue;
+    const figure = sayFigure(toBase(fact.number, fact.unit), fact.unit, { given: true });
+    if (fact.number <= 0 && record.dimension !== 'temperature') return outOfRange(scene, record, en.notPositive(figure, record.title));
+    const { plausible } = record;
+    if (!plausible || judged.has(record.id)) continue;
+    const [min, max] = [plausible.min, plausible.max].map(({ number, unit }) => convert(number, unit, fact.unit)) as [number, number];
+    if (fact.number >= min * (1 - 1e-9) && fact.number <= max * (1 + 1e-9)) continue;
+    const ends = [plausible.min, plausible.max].map(({ number, unit }) => say(record, toBase(number, unit), unit, true)) as [string, string];
+    return outOfRange(scene, record, en.unlikely(figure, record.title, ...ends));
+  }
+  return undefined;
+}
+
+function outOfRange(scene: Scene, record: QuantityRecord, text: string): Reply {
+  const choices: Choice[] = (record.question?.choices ?? []).map(({ number, unit }) => {
+    const words = sayFigure(toBase(number, unit), unit, { given: true });
+    return { text: words, send: words };
+  });
+  return clarifying(without(scene, record.id), record.id, 'out-of-range', { quantity: record.id, text, choices }, record.id);
+}
+
+/** The scene with a figure that cannot be taken out of the job again. */
+function without(scene: Scene, quantity: string): Scene {
+  return { ...scene, job: { ...scene.job, facts: scene.job.facts.filter((fact) => fact.quantity !== quantity) } };
+}
+
+/** A figure whose own word wants another dimension: "300 tons long". */
+function wrongUnit(scene: Scene): Reply | undefined {
+  const { sentence, unbound } = scene.understood;
+  const { quantities } = scene.engine.knowledge;
+  for (const figure of unbound) {
+    if (!figure.unit) continue;
+    const dimension = unitRow(figure.unit).dimension;
+    const at = sentence.tokens.findIndex((token) => token.kind === 'figure' && token.figure === figure);
+    const next = sentence.tokens[at + 1];
+    if (next?.kind !== 'word' || isSmall(next, sentence.small)) continue;
+    const record = [...quantities.values()].find(({ inGroup, dimension: wanted, roles }) => inGroup && wanted !== dimension && roles?.after?.includes(next.head));
+    if (!record) continue;
+    const wanted = record.units[scene.understood.system];
+    const text = en.wrongUnit(scene.request.question.slice(...figure.at), record.title, sayFigure(toBase(2, wanted), wanted, { given: true }).replace(/^2 /, ''));
+    return clarifying(scene, record.id, 'unit-wrong', { quantity: record.id, text, choices: [] }, record.id);
+  }
+  return undefined;
+}
+
+/** Figures that cannot all be so. */
+function conflict(scene: Scene): Reply | undefined {
+  const { voice, understood } = scene;
+  const { knowledge, solved } = voice;
+  if (understood.goal && compared(scene, understood.goal.id)) return undefined;
+  const given = new Set(understood.facts.map((fact: Fact) => fact.quantity));
+  const near = restsOn(solved, [...given]);
+  for (const { method, implied } of contradictions(knowledge.network, solved)) {
+    const record = knowledge.quantities.get(method.finds);
+    if (!record || !near.has(method.finds)) continue;
+    const unit = voice.unit(record.id);
+    const stated = en.fact(record.title, say(record, solved.get(record.id)!.value, unit, voice.isGiven(record.id)));
+    const middle = (implied[0] + implied[1]) / 2;
+    const text = en.conflict(stated, say(record, middle, unit));
+    return clarifying(scene, record.id, 'conflict', { quantity: record.id, text, choices: [] });
+  }
+  return undefined;
+}

@@ -1,0 +1,94 @@
+import type { Figure, Item, Place } from '../calc/read/reading.ts';
+import { unitRow } from '../calc/units.ts';
+import type { Heard } from './cue.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+/** One place of a sentence: a head word, a figure, a name, or a mark. */
+export type Token =
+  | { readonly kind: 'word'; readonly head: string; readonly at: Place }
+  | { readonly kind: 'figure'; readonly figure: Figure; readonly at: Place }
+  | { readonly kind: 'name' | 'mark'; readonly text: string; readonly at: Place };
+
+/** A question read into head words and figures, ready to be held against cues and roles. */
+export interface Sentence extends Heard {
+  readonly tokens: readonly Token[];
+  /** Positions of the figures among the tokens. */
+  readonly figures: readonly number[];
+  readonly small: ReadonlySet<string>;
+}
+
+/** Reads items into a sentence. `small` are words that do not count between others. */
+export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small: ReadonlySet<string>): Sentence {
+  const tokens = joinPhrases(items, vocabulary);
+  const places = new Map<string, number[]>();
+  const put = (key: string, at: number): void => {
+    const list = places.get(key);
+    if (list) list.push(at);
+    else places.set(key, [at]);
+  };
+  const figures: number[] = [];
+  tokens.forEach((token, at) => {
+    if (token.kind === 'word') put(token.head, at);
+    if (token.kind === 'name') put('#name', at);
+    if (token.kind === 'figure') {
+      figures.push(at);
+      put('#figure', at);
+      if (token.figure.unit) put(`#${unitRow(token.figure.unit).dimension}`, at);
+      else if (token.figure.form === 'ratio') put('#parts', at);
+      else put('#number', at);
+    }
+  });
+  if (isYesOrNo(tokens, places, small)) put('@check', -1);
+  if (places.has('why')) put('@why', -1);
+  const after = (position: number): number => {
+    let at = position + 1;
+    while (isSmall(tokens[at], small)) at++;
+    return at;
+  };
+  return { tokens, figures, small, places, after };
+}
+
+/** True for a token that does not count between others. */
+export function isSmall(token: Token | undefined, small: ReadonlySet<string>): boolean {
+  return token?.kind === 'word' && small.has(token.head);
+}
+
+const opens = new Set(['is', 'are', 'am', 'was', 'were', 'do', 'does', 'did', 'will', 'would', 'can', 'could', 'should', 'may', 'must', 'has', 'have', 'check']);
+
+/** A question for yes or no: it opens with a verb, or asks whether something is allowed, right, or enough. */
+function isYesOrNo(tokens: readonly Token[], places: ReadonlyMap<string, number[]>, small: ReadonlySet<string>): boolean {
+  if (places.has('how-many') || places.has('how-far') || places.has('how-fast')) return false;
+  if (places.has('check')) return !(places.has('what') || places.has('how')) || (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!;
+  const first = tokens.find((token) => token.kind === 'word');
+  return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
+}
+
+/** Words read into heads; an alias of several words becomes one token. */
+function joinPhrases(items: readonly Item[], vocabulary: Vocabulary): Token[] {
+  const tokens: Token[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i]!;
+    if (item.kind === 'figure') tokens.push({ kind: 'figure', figure: item, at: item.at });
+    else if (item.kind !== 'word') tokens.push({ kind: item.kind, text: item.text, at: item.at });
+    else {
+      const phrase = vocabulary.phrase(run(items, i), 0);
+      const last = items[i + (phrase?.length ?? 1) - 1]!;
+      tokens.push({ kind: 'word', head: phrase?.head ?? vocabulary.head(item.text), at: [item.at[0], last.at[1]] });
+      i += (phrase?.length ?? 1) - 1;
+    }
+  }
+  return tokens;
+}
+
+/** Longest alias, in words. */
+const longest = 4;
+
+function run(items: readonly Item[], from: number): string[] {
+  const words: string[] = [];
+  for (let i = from; i < items.length && i < from + longest; i++) {
+    const item = items[i]!;
+    if (item.kind !== 'word') break;
+    words.push(item.text);
+  }
+  return words;
+}

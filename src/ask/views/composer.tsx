@@ -1,0 +1,93 @@
+import type { UnitSystem } from '../reply.ts';
+import { page } from '../wording/page.en.ts';
+
+interface Props {
+  /** What stands in the box. */
+  readonly draft: string;
+  readonly error?: string | undefined;
+  /** Fields that carry the conversation from page to page. */
+  readonly carried: Readonly<Record<string, string>>;
+}
+
+/** The question box, at the foot where the thumb is. One line, so that Enter sends without any script. */
+export function Composer({ draft, error, carried }: Props) {
+  return (
+    <form id="ask" class="composer" method="post" action="/#latest" novalidate aria-label={page.composer}>
+      {Object.entries(carried).map(([name, value]) => (
+        <input type="hidden" name={name} value={value} />
+      ))}
+      <label for="question">{page.question}</label>
+      {error && (
+        <p class="error" id="error">
+          {error}
+        </p>
+      )}
+      <div class="line">
+        <input
+          id="question"
+          name="question"
+          type="text"
+          value={draft}
+          autocomplete="off"
+          autocapitalize="off"
+          autocorrect="off"
+          spellcheck={false}
+          enterkeyhint="send"
+          aria-describedby={error ? 'error hint' : 'hint'}
+          aria-invalid={error ? 'true' : undefined}
+        />
+        <button type="submit" class="send">
+          {page.send}
+        </button>
+      </div>
+      <p class="hint" id="hint">
+        {page.hint}
+      </p>
+    </form>
+  );
+}
+
+/**
+ * Enter in a text box presses the first button of its form in the order of the page, and the buttons of an answer stand
+ * before Send: this one, out of sight and out of the tab order, comes first and does what Send does.
+ */
+export function EnterButton() {
+  return (
+    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a pixel that neither the keyboard nor a finger reaches
+    <button type="submit" class="away" form="ask" tabindex={-1} aria-hidden="true">
+      {page.send}
+    </button>
+  );
+}
+
+/** Which units the answer is to be in, where the question names none. */
+export function UnitsChoice({ units }: { readonly units: UnitSystem | undefined }) {
+  const { legend, typed, us, usNames, metric, metricNames } = page.units;
+  return (
+    <fieldset class="units">
+      <legend>{legend}</legend>
+      <UnitsRadio value="" label={typed} checked={units === undefined} />
+      <UnitsRadio value="us" label={us} names={usNames} checked={units === 'us'} />
+      <UnitsRadio value="metric" label={metric} names={metricNames} checked={units === 'metric'} />
+    </fieldset>
+  );
+}
+
+interface RadioProps {
+  readonly value: string;
+  readonly label: string;
+  readonly names?: string;
+  readonly checked: boolean;
+}
+
+function UnitsRadio({ value, label, names, checked }: RadioProps) {
+  return (
+    <label>
+      <input type="radio" form="ask" name="units" value={value} checked={checked} />
+      <span>
+        {label}
+        {names && <small> {names}</small>}
+      </span>
+    </label>
+  );
+}

@@ -1,0 +1,60 @@
+import { page } from '../wording/page.en.ts';
+import { Buttons, Next } from './asking.tsx';
+import { Assumed, NotUsed } from './assumed.tsx';
+import { basisOf } from './basis.ts';
+import { Causes } from './causes.tsx';
+import { Cautions } from './cautions.tsx';
+import { Checklist } from './checklist.tsx';
+import type { Entry } from './entry.ts';
+import { Figures } from './figures.tsx';
+import { Cards, InWords, Sources, Workings } from './folded.tsx';
+import { Layout } from './layout.tsx';
+import { Checks, Mark } from './marks.tsx';
+import { QuizSheet } from './quiz.tsx';
+
+interface Props {
+  readonly entry: Entry;
+  /** The latest entry of the page: only it offers what to send next. */
+  readonly latest: boolean;
+  readonly ticks: ReadonlySet<string>;
+}
+
+/** One question as a bold line over a rule, and under it the answer sheet. */
+export function Sheet({ entry, latest, ticks }: Props) {
+  const { number, question, reply } = entry;
+  return (
+    <article class={`entry ${reply.kind}`} aria-labelledby={`question-${number}`}>
+      <h3 id={latest ? 'latest' : undefined} tabindex={latest ? -1 : undefined}>
+        <span id={`question-${number}`}>
+          <span class="away">{page.you}</span>
+          {question}
+        </span>
+      </h3>
+      <div class="answer">
+        <span class="away">{page.answer}</span>
+        {reply.verdict && <Mark judged={reply.verdict} main />}
+        <Figures values={reply.values} asked={reply.verdict === undefined} />
+        {basisOf(reply).map((line) => (
+          <p class="basis">{line}</p>
+        ))}
+        {reply.clarify && <p class="basis asked">{reply.clarify.text}</p>}
+        {latest && reply.clarify && <Buttons label={page.choices} questions={reply.clarify.choices} />}
+        <Assumed assumed={reply.assumed} />
+        <NotUsed ignored={reply.ignored} />
+        <Checks reply={reply} />
+        <Layout places={reply.layout} />
+        <Causes causes={reply.causes} />
+        <Cautions cautions={reply.cautions} />
+        <Checklist steps={reply.steps} entry={number} ticks={ticks} />
+        {reply.quiz && <QuizSheet quiz={reply.quiz} />}
+        <div class="folds">
+          <Workings reply={reply} />
+          <Sources reply={reply} />
+          <Cards reply={reply} />
+          {reply.values.length + reply.checks.length > 0 && <InWords text={reply.text} />}
+        </div>
+        {latest && <Next next={reply.next} />}
+      </div>
+    </article>
+  );
+}

@@ -1,0 +1,7 @@
+/** How people say what they want of the assistant itself, in cue lines (see `ask/cue.ts`). */
+export const commandCues = {
+  'start-over': ['start+over', 'start+again', 'new+job', 'new+patch', 'clear+all|everything', 'reset', 'forget+all|everything'],
+  metric: ['in+metric', 'metric+units|please', 'metric+instead'],
+  us: ['in+us', 'us+units', 'in+english+units', 'in+feet+inches', 'imperial'],
+  how: ['how get', 'how came|come+up', 'show+working|math|work', 'show how', 'how figured', 'where+number'],
+} as const;

@@ -1,0 +1,66 @@
+/** Every sentence of the engine that no record holds. Another language is another file of this shape. */
+export const en = {
+  edition: (edition: string) => (/^\d+$/.test(edition) ? `ed. ${edition}` : edition),
+  seen: {
+    read: '',
+    restated: ' (as restated by others)',
+    memory: ' (from memory, to be confirmed)',
+    practice: '',
+    derived: ' (worked out)',
+  },
+  unsettled: 'not settled',
+  figure: (title: string, text: string, range?: string) => `${title}: ${text}${range ? ` (${range})` : ''}.`,
+  range: (low: string, high: string) => (low === high ? undefined : `${low} to ${high}`),
+  from: (facts: readonly string[]) => `From ${facts.join(', ')}.`,
+  assumed: (facts: readonly string[]) => `Assumed: ${facts.join(', ')}.`,
+  fact: (title: string, text: string) => `${title} ${text}`,
+  readAs: (typed: string, text: string) => `${typed} read as ${text}`,
+  status: {
+    ok: 'Holds',
+    caution: 'Take care',
+    stop: 'Stop',
+    'cannot-tell': "Can't tell",
+    'not-applicable': 'Does not apply',
+  },
+  judged: (status: string, text: string, fix?: string) => `${status}: ${text}${fix ? ` ${fix}` : ''}`,
+  because: (text: string) => `Why: ${text}`,
+  sources: (lines: readonly string[]) => `Source: ${lines.join('; ')}.`,
+  compared: (how: 'right' | 'over' | 'short', has: string, need: string, gap: string, title: string) =>
+    ({
+      right: `Yes: ${has} is right for the ${title}; I make it ${need}.`,
+      over: `Yes: ${has} is enough; the ${title} comes to ${need}, so ${gap} over.`,
+      short: `No: ${has} is short; the ${title} comes to ${need}, ${gap} more.`,
+    })[how],
+  agencyFirst: "Your agency's rules come before these.",
+  offTheRoad: 'Read this off the road: not while flagging, operating, or in the path of anything.',
+  known: (facts: readonly string[]) => (facts.length ? `I have ${facts.join(', ')}.` : ''),
+  ask: (question: string, known: string) => (known ? `${question} ${known}` : question),
+  whatFor: (known: string) => `What do you want to know? ${known}`.trim(),
+  scope: 'I answer on blade patching: tons, lifts, tack, windrows, rolling, trucks, traffic control, weather, the steps and what goes wrong.',
+  example: 'Try: how many tons for 300 x 12 ft at 2 in.',
+  notUnderstood: (scope: string, example: string) => `That is not something I have a rule for. ${scope} ${example}`,
+  noWay: (title: string) => `I have no way from what you gave to the ${title}. Give the size and the depth of the patch, or say it another way.`,
+  empty: 'Type a question. Try: how many tons for 300 x 12 ft at 2 in.',
+  tooLong: (most: number) => `That is over ${most} characters. Ask one thing at a time, in a line or two.`,
+  notPositive: (figure: string, title: string) => `${figure} cannot be the ${title}. Give a figure above nothing.`,
+  unlikely: (figure: string, title: string, low: string, high: string) =>
+    `${capitalOf(figure)} is unlikely for the ${title}: I work from ${low} to ${high}. Say it again with its unit, or the figure you meant.`,
+  wrongUnit: (figure: string, title: string, wanted: string) => `${capitalOf(figure)} cannot be the ${title}: that is measured in ${wanted}. Which figure did you mean?`,
+  noUnit: (typed: string) => `What is ${typed}: feet, inches, tons? Say the unit or what it is of.`,
+  conflict: (stated: string, implied: string) => `These figures do not agree: you gave ${stated}, but the others make it ${implied}. Which one is off?`,
+  ignoredFigure: 'not used: nothing here tells what it is of',
+  ignoredHere: (title: string) => `not needed for the ${title}`,
+  jobDropped: 'The job sent with this could not be read, so I start afresh.',
+  englishOnly: 'La respuesta está en inglés por ahora. (Answered in English for now.)',
+  agencyFault: (place: string, text: string) => `The agency's rules cannot be used${place ? `, at ${place}` : ''}: ${text}. Mend the file; nothing is answered with the general figure in its place.`,
+  agencyFigure: (name: string, general?: string) => (general ? `${name}'s figure; the general one is ${general}` : `${name}'s figure`),
+  yourRule: 'your own rule',
+  byRuleOf: (text: string, owner: string) => `${text} (By ${owner}.)`,
+  generally: (text: string) => `In general practice: ${text}`,
+  startedOver: 'Started afresh: nothing is kept from before. What is the patch?',
+  notRead: 'This line could not be read: send a question, or an object with a question in it.',
+} as const;
+
+function capitalOf(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

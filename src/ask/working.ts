@@ -1,0 +1,64 @@
+import { fromBase, toBase } from '../calc/quantity.ts';
+import { inWords } from '../calc/expression.ts';
+import { derivation, type Solved } from '../calc/solve.ts';
+import type { Unit } from '../calc/units.ts';
+import { sayFigure } from '../calc/wording.ts';
+import type { AssumedFact, Value, Working } from './reply.ts';
+import { figureOf, type Voice } from './judging.ts';
+import { asValue, saySource, say, tidy } from './say.ts';
+import { en } from './wording/en.ts';
+
+/** A quantity's value in the units of the answer. */
+export function valueOf(id: string, voice: Voice): Value | undefined {
+  const record = voice.knowledge.quantities.get(id);
+  const fact = voice.solved.get(id);
+  return record && fact ? asValue(record, fact, voice.unit(id)) : undefined;
+}
+
+/** How the quantities came about: each step after those it rests on. */
+export function workingOf(ids: readonly string[], voice: Voice): Working[] {
+  const steps: Solved[] = [];
+  for (const id of ids) derivation(voice.solved, id, steps);
+  return steps.flatMap((step) => {
+    const { by } = step;
+    const record = voice.knowledge.quantities.get(step.id);
+    const relation = by && voice.knowledge.relations.get(by.relation.id);
+    if (!by || !record || !relation) return [];
+    const title = (id: string): string => voice.knowledge.quantities.get(id)?.title ?? id;
+    return [
+      {
+        quantity: step.id,
+        formula: `${record.title} = ${inWords(by.by, (leaf) => (leaf.op === 'fact' ? title(leaf.id) : constant(leaf)))}`,
+        with: inWords(by.by, (leaf) => (leaf.op === 'fact' ? (figureOf(leaf.id, voice) ?? leaf.id) : constant(leaf))),
+        result: say(record, step.value, voice.unit(step.id)),
+        rule: `relation/${relation.id}`,
+        source: saySource(relation.sources[0]),
+      },
+    ];
+  });
+}
+
+/** Defaults the quantities rest on, each with what it is and where it comes from. */
+export function assumedBy(ids: readonly string[], voice: Voice): AssumedFact[] {
+  const names = new Set(ids.flatMap((id) => voice.solved.get(id)?.assumed ?? []));
+  return [...names].flatMap((name): AssumedFact[] => {
+    const [id, option] = name.split('=') as [string, string | undefined];
+    if (option !== undefined) {
+      const choice = voice.knowledge.choices.get(id);
+      const title = choice?.options.find((each) => each.id === option)?.title ?? option;
+      return [{ quantity: id, choice: option, rule: `choice/${id}`, text: en.fact(choice?.title ?? id, title) }];
+    }
+    const record = voice.knowledge.quantities.get(id);
+    const fact = voice.solved.get(id);
+    if (!record || !fact) return [];
+    const unit = voice.unit(id);
+    const range = fact.low === fact.high ? undefined : en.range(say(record, fact.low, unit), say(record, fact.high, unit));
+    const { agency } = record;
+    const general = agency?.general && say(record, toBase(agency.general.number, agency.general.unit), unit, true);
+    const beside = agency ? en.agencyFigure(agency.name, general) : range;
+    const text = en.fact(record.title, say(record, fact.value, unit, true)) + (beside ? ` (${beside})` : '');
+    return [{ quantity: id, number: tidy(fromBase(fact.value, unit)), unit, rule: `quantity/${id}`, text }];
+  });
+}
+
+const constant = (leaf: { number: number; unit: Unit }): string => sayFigure(toBase(leaf.number, leaf.unit), leaf.unit, { given: true });

@@ -1,0 +1,84 @@
+import { type Digits, isDigit, scanDigits } from './digits.ts';
+
+/** A run of letters, a number in digits, or one sign. */
+export interface Token {
+  readonly kind: 'letters' | 'number' | 'sign' | 'end';
+  /** Letters in lower case; a sign or a number as it stands. */
+  readonly text: string;
+  /** As typed, for the few units whose case matters. */
+  readonly raw: string;
+  /** White space (or the start of the text) before it. */
+  readonly gap: boolean;
+  readonly start: number;
+  readonly end: number;
+  readonly value: number;
+  readonly style: Digits['style'] | undefined;
+}
+
+/** Never empty: a token of kind `end` closes it, and `at` answers that token beyond it. */
+export type Tokens = readonly Token[];
+
+/** The token at `i`, or the closing one. */
+export function at(tokens: Tokens, i: number): Token {
+  return tokens[i] ?? tokens[tokens.length - 1]!;
+}
+
+/** Splits plain text into tokens in one pass. */
+export function lex(text: string): Token[] {
+  const tokens: Token[] = [];
+  let gap = true;
+  let i = 0;
+  while (i < text.length) {
+    const code = text.charCodeAt(i);
+    const start = i;
+    if (isLetter(code)) {
+      i = endOfLetters(text, i);
+      const raw = text.slice(start, i);
+      tokens.push(token('letters', raw.toLowerCase(), raw, gap, start, i));
+    } else if (isDigit(text, i) || startsDecimal(text, i)) {
+      const digits = scanDigits(text, i);
+      i = digits.end;
+      const raw = text.slice(start, i);
+      tokens.push({ ...token('number', raw, raw, gap, start, i), value: digits.value, style: digits.style });
+    } else {
+      i++;
+      const sign = code === 96 ? "'" : text[start]!;
+      const blank = code !== 10 && (code <= 32 || (code > 0x7e && code !== 0xb0));
+      if (blank) {
+        gap = true;
+        continue;
+      }
+      tokens.push(token('sign', sign, sign, gap, start, i));
+    }
+    gap = false;
+  }
+  tokens.push(token('end', '', '', true, text.length, text.length));
+  return tokens;
+}
+
+function token(kind: Token['kind'], text: string, raw: string, gap: boolean, start: number, end: number): Token {
+  return { kind, text, raw, gap, start, end, value: 0, style: undefined };
+}
+
+/** A point begins a decimal unless it ends a sentence typed without a blank ("deep.12 ft"); "rate.05" is a decimal. */
+function startsDecimal(text: string, i: number): boolean {
+  if (text[i] !== '.' || !isDigit(text, i + 1)) return false;
+  const before = text.charCodeAt(i - 1);
+  if (!isLetter(before)) return true;
+  return text[i + 1] === '0' || ((before | 32) === 120 && !isLetter(text.charCodeAt(i - 2)));
+}
+
+/** Letters, with the apostrophe of don't and o'clock. */
+function endOfLetters(text: string, from: number): number {
+  let end = from;
+  while (isLetter(text.charCodeAt(end)) || (text[end] === "'" && end > from && isLetter(text.charCodeAt(end + 1))))
+    end++;
+  return end;
+}
+
+function isLetter(code: number): boolean {
+  if (code < 0x80) return (code | 32) >= 97 && (code | 32) <= 122;
+  if (code < 0xc0) return false;
+  if (code < 0x2000) return code !== 0xd7 && code !== 0xf7;
+  return code >= 0x3041 && code < 0xd800;
+}

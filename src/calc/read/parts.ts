@@ -1,0 +1,69 @@
+import { readFraction } from './fraction.ts';
+import { at, type Tokens } from './lexer.ts';
+import { numberWords, partWords } from './number-words.ts';
+import type { NumberRead } from './numbers.ts';
+import { readUnit } from './unit.ts';
+
+/** "Half an inch", "a quarter mile", "three quarters of an inch", "a tenth of a gallon": a part of one unit. */
+export function readPart(tokens: Tokens, i: number): NumberRead | undefined {
+  const first = at(tokens, i).text;
+  const counted = first === 'one' || first === '1' || first === 'un' || first === 'una';
+  const article = first === 'a' || first === 'an';
+  const from = counted || article ? afterHyphen(tokens, i + 1) : i;
+  const word = partWords.get(at(tokens, from).text);
+  if (!word || word.plural) return undefined;
+  const number = 1 / word.parts;
+  const next = beforeUnit(tokens, from + 1);
+  const named = !word.ordinal || counted || article || at(tokens, from + 1).text === 'of';
+  if (next !== undefined && named) return { number, next, form: 'spelled' };
+  if (word.parts === 2 && at(tokens, from + 1).text === 'a' && at(tokens, from + 2).kind === 'letters') {
+    const dozen = at(tokens, from + 2).text === 'dozen';
+    return { number: dozen ? 6 : number, next: from + (dozen ? 3 : 2), form: 'spelled' };
+  }
+  if (word.parts === 2 && at(tokens, from + 1).text === 'dozen') return { number: 6, next: from + 2, form: 'spelled' };
+  const small = article && word.parts >= 8 && word.parts !== 10;
+  return counted || small ? { number, next: from + 1, form: 'spelled' } : undefined;
+}
+
+/** The parts after a count of them: "three QUARTERS of an inch", "5 EIGHTHS", "three QUARTER inch". */
+export function readPartsOf(tokens: Tokens, i: number, count: number): NumberRead | undefined {
+  if (!Number.isInteger(count) || count < 1 || count > 99) return undefined;
+  const at0 = afterHyphen(tokens, i);
+  const word = partWords.get(at(tokens, at0).text);
+  if (!word || count >= word.parts) return undefined;
+  const unit = beforeUnit(tokens, at0 + 1);
+  const singular = unit !== undefined && count % 2 === 1 && [4, 8, 16].includes(word.parts);
+  if (!word.plural && !singular && count !== 1) return undefined;
+  return { number: count / word.parts, next: unit ?? at0 + 1, form: 'spelled' };
+}
+
+/** What "and" adds to a whole number or to a unit: "two AND A HALF", "inch AND A QUARTER", "three AND 5/8", "y media". */
+export function readAndPart(tokens: Tokens, i: number): { number: number; next: number } | undefined {
+  let join = afterHyphen(tokens, i);
+  const and = at(tokens, join).text;
+  if (and !== 'and' && and !== '&' && and !== 'y' && and !== 'n') return undefined;
+  join = afterHyphen(tokens, join + 1);
+  const fraction = readFraction(tokens, join);
+  if (fraction && fraction.number < 1 && at(tokens, join).kind === 'number') return fraction;
+  const first = at(tokens, join).text;
+  const count = numberWords.get(first)?.value ?? (first === 'a' || first === 'an' ? 1 : 0);
+  const part = afterHyphen(tokens, count > 0 ? join + 1 : join);
+  const word = partWords.get(at(tokens, part).text);
+  if (!word || (count > 1 && !word.plural)) return undefined;
+  return Math.max(count, 1) < word.parts ? { number: Math.max(count, 1) / word.parts, next: part + 1 } : undefined;
+}
+
+/** The token of the unit a part is of, past "of" and an article; undefined when no unit follows. */
+function beforeUnit(tokens: Tokens, i: number): number | undefined {
+  let next = i;
+  if (at(tokens, next).text === 'of' || at(tokens, next).text === 'de') next++;
+  if (['a', 'an', 'un', 'una'].includes(at(tokens, next).text)) next++;
+  const unit = at(tokens, afterHyphen(tokens, next)).kind === 'letters' ? readUnit(tokens, next) : undefined;
+  return unit ? next : undefined;
+}
+
+/** Past a hyphen glued on both sides, which joins words only: three-quarter-inch. */
+function afterHyphen(tokens: Tokens, i: number): number {
+  const hyphen = at(tokens, i);
+  return hyphen.text === '-' && !hyphen.gap && !at(tokens, i + 1).gap ? i + 1 : i;
+}

@@ -1,0 +1,141 @@
+import { type PlainText, plainText } from './characters.ts';
+import { type Factor, readGroup } from './groups.ts';
+import { readNumberedWord, readWord } from './joined-words.ts';
+import { at, lex, type Token, type Tokens } from './lexer.ts';
+import { readName } from './names.ts';
+import { readPlace } from './places.ts';
+import type { Reach } from './ranges.ts';
+import { readRatio } from './ratios.ts';
+import type { Figure, Item, Mark, Place, ReadingOptions } from './reading.ts';
+import { settle } from './settle.ts';
+import { readTemperature } from './temperatures.ts';
+
+/**
+ * Reads any text into figures, words, names and marks, in the order they stand. Every number of the text comes out, as a
+ * figure, in a name, or in a word (two-lane); positions are those of `text` as sent. Never throws, whatever the text; the
+ * work grows with its length.
+ */
+export function read(text: string, options: ReadingOptions = {}): Item[] {
+  const plain = plainText(text);
+  const reader = new Reader(text, plain, lex(plain.text), options.units === 'metric');
+  return settle(reader.items(), options);
+}
+
+const marks = new Set<string>(['.', ',', ';', '?', '!', ':', '\n', '(', ')']);
+/** Signs that say something, passed on as words: 3 lifts @ 1 in. */
+const telling = new Set(['@', '&', '=', '+', '/', '%', '$', '#', '<', '>', '~']);
+
+class Reader {
+  private readonly text: string;
+  private readonly plain: PlainText;
+  private readonly tokens: Tokens;
+  private readonly metric: boolean;
+  private readonly out: Item[] = [];
+  private groups = 0;
+  /** The token after the last figure, to know what stands right behind one. */
+  private afterFigure = -1;
+
+  constructor(text: string, plain: PlainText, tokens: Tokens, metric: boolean) {
+    this.text = text;
+    this.plain = plain;
+    this.tokens = tokens;
+    this.metric = metric;
+  }
+
+  items(): Item[] {
+    let i = 0;
+    while (at(this.tokens, i).kind !== 'end') i = this.step(i);
+    return this.out;
+  }
+
+  /** Reads what begins at token `i`; names before figures, figures before words. Returns the token after it. */
+  private step(i: number): number {
+    const { tokens } = this;
+    const token = at(tokens, i);
+    if (marks.has(token.text) && token.kind === 'sign') return this.mark(i, token);
+    const place = readPlace(tokens, i);
+    if (place?.span) return this.figure({ start: i, ...place.span, next: place.next }, { form: `${place.sort}-span` });
+    if (place) return this.name(place.sort, i, place.next);
+    const warm = readTemperature(tokens, i);
+    if (warm) return this.figure(warm);
+    const name = readName(tokens, i);
+    if (name) return this.name(name.sort, i, name.next);
+    const ratio = readRatio(tokens, i);
+    if (ratio) {
+      const { start, next, parts } = ratio;
+      return this.figure({ start, next, number: parts[0] / parts[1] }, { form: 'ratio', parts });
+    }
+    const numbered = readNumberedWord(tokens, i);
+    if (numbered) return this.word(numbered.text, i, numbered.next);
+    const group = readGroup(tokens, i, this.around(i));
+    if (group) return this.group(group.factors, group.next);
+    return this.rest(i, token);
+  }
+
+  private around(i: number) {
+    const last = this.out[this.out.length - 1];
+    const near = this.afterFigure === i;
+    return { metric: this.metric, afterFigure: near, afterFeet: near && last?.kind === 'figure' && last.unit === 'ft' };
+  }
+
+  private group(factors: readonly Factor[], next: number): number {
+    if (factors.length === 1) return this.figure(factors[0]!.reach);
+    const group = this.groups++;
+    factors.forEach(({ reach, role }, index) => {
+      this.figure(reach, { group, index });
+      if (role !== undefined) this.word(at(this.tokens, role).text, role, role + 1);
+    });
+    return next;
+  }
+
+  private figure(reach: Reach, more: Partial<Figure> = {}): number {
+    const { start, next, feetInches: _, ...rest } = reach;
+    this.out.push({ kind: 'figure', ...rest, ...more, at: this.place(start, next) });
+    this.afterFigure = next;
+    return next;
+  }
+
+  private name(
+    sort: 'grade' | 'route' | 'sieve' | 'station' | 'milepost' | 'clock' | 'other',
+    i: number,
+    next: number,
+  ): number {
+    const place = this.place(i, next);
+    this.out.push({ kind: 'name', sort, text: this.text.slice(...place), at: place });
+    return next;
+  }
+
+  private word(text: string, i: number, next: number): number {
+    this.out.push({ kind: 'word', text, at: this.place(i, next) });
+    return next;
+  }
+
+  private mark(i: number, token: Token): number {
+    let next = i + 1;
+    while (token.text === '.' && at(this.tokens, next).text === '.') next++;
+    this.out.push({ kind: 'mark', text: token.text as Mark['text'], at: this.place(i, next) });
+    return next;
+  }
+
+  private rest(i: number, token: Token): number {
+    if (token.kind === 'letters') {
+      const word = readWord(this.tokens, i);
+      return this.word(word.text, i, word.next);
+    }
+    if (token.text === '+' && at(this.tokens, i + 1).text === '/' && at(this.tokens, i + 2).text === '-')
+      return this.word('+/-', i, i + 3);
+    if (telling.has(token.text)) return this.word(token.text, i, i + 1);
+    // A dash with blanks on both sides parts two thoughts, as a comma does; quotes and brackets say nothing.
+    if (token.text === '-' && token.gap && at(this.tokens, i + 1).gap) {
+      this.out.push({ kind: 'mark', text: ',', at: this.place(i, i + 1) });
+    }
+    return i + 1;
+  }
+
+  private place(start: number, next: number): Place {
+    const first = at(this.tokens, start).start;
+    const last = at(this.tokens, next - 1).end - 1;
+    const { from } = this.plain;
+    return from ? [from[first]!, from[last]! + 1] : [first, last + 1];
+  }
+}

@@ -1,0 +1,125 @@
+import type { Method } from './relation.ts';
+
+/** All methods of all relations, with what starts each; built once. */
+export interface Network {
+  readonly methods: readonly Method[];
+  /** Methods that find a quantity. */
+  readonly finding: ReadonlyMap<string, readonly number[]>;
+  /** Quantities that are counted: with a range given, the high end is the figure. */
+  readonly counted: ReadonlySet<string>;
+  /** Place of each quantity in the lists below: the search goes by number, not by name. */
+  readonly places: ReadonlyMap<string, number>;
+  readonly ids: readonly string[];
+  /** Methods that the quantity at each place is needed by. */
+  readonly usedBy: readonly (readonly number[])[];
+  /** Place of the quantity that each method finds, and how many it needs. */
+  readonly finds: readonly number[];
+  readonly needs: Uint8Array;
+}
+
+/** Joins methods to a network. Order of the methods breaks ties, so give them in order of relation id. */
+export function network(methods: readonly Method[], counted: Iterable<string> = []): Network {
+  const places = new Map<string, number>();
+  const ids: string[] = [];
+  const usedBy: number[][] = [];
+  const finding = new Map<string, number[]>();
+  const placeOf = (id: string): number => {
+    const place = places.get(id);
+    if (place !== undefined) return place;
+    places.set(id, ids.length);
+    usedBy.push([]);
+    return ids.push(id) - 1;
+  };
+  const finds = methods.map((method, at) => {
+    for (const id of method.needs) usedBy[placeOf(id)]!.push(at);
+    const others = finding.get(method.finds);
+    if (others) others.push(at);
+    else finding.set(method.finds, [at]);
+    return placeOf(method.finds);
+  });
+  const needs = Uint8Array.from(methods, (method) => method.needs.length);
+  return { methods, finding, counted: new Set(counted), places, ids, usedBy, finds, needs };
+}
+
+/** A way a quantity can be had. */
+export interface Reached {
+  /** Place of the quantity in the network. */
+  readonly place: number;
+  readonly cost: number;
+  /** Which method finds it, or `atHand` or `asked`. */
+  readonly method: number;
+}
+
+/** In place of a method: what is known or assumed from the start. */
+export const atHand = -1;
+/** In place of a method: what somebody would have to be asked. */
+export const asked = -2;
+
+/** What a fact costs: figures to ask for, then defaults to assume, then steps. Compared in that order. */
+export const cost = { asking: 1e8, assuming: 1e4, secondChoice: 50, step: 1 };
+
+/**
+ * Spreads outward from what is there, cheapest first, and calls `settle` once for each quantity reached; a way whose
+ * `settle` answers false has led nowhere (over the end of a table) and another may still reach the quantity. A method
+ * costs what its needs cost together, a step, and more when it is of second choice.
+ */
+export function spread(net: Network, sources: readonly Reached[], settle: (reached: Reached) => boolean): void {
+  const waiting = net.needs.slice();
+  const spent = new Float64Array(net.methods.length);
+  const done = new Uint8Array(net.ids.length);
+  const queue = new Queue(sources);
+  for (let next = queue.take(); next; next = queue.take()) {
+    if (done[next.place] || !settle(next)) continue;
+    done[next.place] = 1;
+    for (const at of net.usedBy[next.place]!) {
+      spent[at]! += next.cost;
+      if (--waiting[at]! > 0 || done[net.finds[at]!]) continue;
+      const second = net.methods[at]!.relation.second ? cost.secondChoice : 0;
+      queue.put({ place: net.finds[at]!, cost: spent[at]! + cost.step + second, method: at });
+    }
+  }
+}
+
+/** Cheapest first; then the earlier method, then the earlier quantity: never the order in which facts were given. */
+function before(a: Reached, b: Reached): boolean {
+  return a.cost < b.cost || (a.cost === b.cost && (a.method - b.method || a.place - b.place) < 0);
+}
+
+/** A binary heap. */
+class Queue {
+  private readonly heap: Reached[] = [];
+
+  constructor(items: readonly Reached[]) {
+    for (const item of items) this.put(item);
+  }
+
+  put(item: Reached): void {
+    const { heap } = this;
+    let at = heap.push(item) - 1;
+    while (at > 0) {
+      const parent = (at - 1) >> 1;
+      if (!before(item, heap[parent]!)) break;
+      heap[at] = heap[parent]!;
+      at = parent;
+    }
+    heap[at] = item;
+  }
+
+  take(): Reached | undefined {
+    const { heap } = this;
+    const top = heap[0];
+    const last = heap.pop();
+    if (!top || !last || heap.length === 0) return top;
+    let at = 0;
+    for (;;) {
+      let child = 2 * at + 1;
+      if (child >= heap.length) break;
+      if (child + 1 < heap.length && before(heap[child + 1]!, heap[child]!)) child++;
+      if (!before(heap[child]!, last)) break;
+      heap[at] = heap[child]!;
+      at = child;
+    }
+    heap[at] = last;
+    return top;
+  }
+}

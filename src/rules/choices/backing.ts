@@ -1,0 +1,20 @@
+import { choice, type Source } from '../shapes.ts';
+
+const osha: Source = { document: '29 CFR 1926.601(b)(4)', issuer: 'OSHA', seen: 'restated' };
+
+export default choice({
+  id: 'backing',
+  title: 'trucks backing',
+  because: 'A driver backing a dump truck sees nothing close behind it; the people killed are the ones he knew were there.',
+  sources: [osha],
+  options: [
+    {
+      id: 'lost-sight',
+      title: 'backing with the spotter out of sight',
+      cues: ['spotter lost|lose|unseen|gone'],
+    },
+    { id: 'no-spotter', title: 'backing with no spotter', cues: ['no+spotter', 'without spotter', 'truck back alone'] },
+    { id: 'spotter', title: 'one spotter in sight, one set of signals', cues: ['spotter truck|back -need -who -no -without'] },
+  ],
+  question: { text: 'Does one spotter, in sight of the driver, back each truck?', ease: 1 },
+});

@@ -1,0 +1,23 @@
+import { manual } from '../manual.ts';
+import { choice } from '../shapes.ts';
+
+export default choice({
+  id: 'control-removal',
+  title: 'how traffic control comes down',
+  because: 'Whoever takes up the taper is working in the road: the signs still have to warn for him.',
+  sources: [manual('section 6A.03')],
+  options: [
+    {
+      id: 'signs-first',
+      title: 'advance signs come down first',
+      cues: ['sign first pick|pull|remove|removed|down', 'pick|pull|remove sign before cone|taper', 'sign down before cone|taper', 'cone|taper last pick|pull|down'],
+    },
+    {
+      id: 'while-working',
+      title: 'it comes down while the crew is still on the road',
+      cues: ['pull|pick|remove|down sign|control|flagger|cone still|while|during', 'sign|control|cone down before clean|cleanup|final|roll|finish', 'flagger home before|early'],
+    },
+    { id: 'signs-last', title: 'everything else first, advance signs last', cues: ['sign last pick|pull|down|remove', 'sign come+down+last'] },
+  ],
+  question: { text: 'Is the crew off the road, and do the advance signs come down last?', ease: 1 },
+});

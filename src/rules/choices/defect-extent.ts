@@ -1,0 +1,22 @@
+import { choice, commonPractice } from '../shapes.ts';
+
+export default choice({
+  id: 'defect-extent',
+  title: 'extent',
+  because: 'Bringing up a grader, trucks and a roller pays for a stretch; a single hole is filled sooner by hand.',
+  sources: [commonPractice],
+  question: { text: 'Is it one spot, several close together, or a long stretch?', ease: 1 },
+  options: [
+    {
+      id: 'several',
+      title: 'several close together',
+      cues: ['several|lot|many|bunch|full|group|cluster|dozen|string hole|pothole', 'pothole|hole all+over', 'pothole|hole everywhere', 'several close'],
+    },
+    {
+      id: 'long',
+      title: 'a long stretch',
+      cues: ['long+stretch', 'whole+stretch|lane|section', 'both+wheel'],
+    },
+    { id: 'one-spot', title: 'one spot', cues: ['one|single|big|isolated+hole|pothole|spot -lot -several', 'only|just+one', 'small+hole|spot|pothole'] },
+  ],
+});

@@ -1,0 +1,19 @@
+import { manual } from '../manual.ts';
+import { choice } from '../shapes.ts';
+
+export default choice({
+  id: 'night-station',
+  title: 'flagger station after dark',
+  because: 'Headlights show a flagger in time only where he is lit; street lights and strobes do not light him.',
+  sources: [manual('sections 6D.06 and 6N.18')],
+  options: [
+    {
+      id: 'unlit',
+      title: 'at night without lighting on it',
+      cues: ['night no+light', 'night without+light', 'night unlit', 'flagger unlit', 'no+light flagger', 'night headlight|strobe'],
+    },
+    { id: 'lit', title: 'at night with lighting on it', cues: ['night light|lit|balloon|tower -no -without -need -unlit', 'flagger lit'] },
+    { id: 'day', title: 'by day', cues: ['daytime|daylight flagger|flag'] },
+  ],
+  question: { text: 'Is there work after dark, and is every flagger station lit?', ease: 1 },
+});

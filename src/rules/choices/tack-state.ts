@@ -1,0 +1,51 @@
+import { choice } from '../shapes.ts';
+import { tackColour } from '../sources-work.ts';
+
+export default choice({
+  id: 'tack-state',
+  title: 'tack',
+  because: 'The water in an emulsion must leave before mix covers it; the colour turns from brown to black as it goes.',
+  sources: [tackColour],
+  question: { text: 'Has the tack broken: black and tacky, or is it still brown?', ease: 1 },
+  options: [
+    {
+      id: 'rained-on',
+      title: 'rained on before it broke',
+      cues: ['rain tack -come -forecast -due -if -chance -later', 'rain|rained before broke|break|broken|breaks', 'rained tack|spray'],
+    },
+    {
+      id: 'fouled',
+      title: 'dusty or driven on',
+      cues: [
+        'tack dust|dusty|dirty|mud|muddy -before',
+        'tack drove|driven|drive+over',
+        'tack since+morning|yesterday',
+        'tack yesterday',
+        'tack last+night',
+        'car|traffic tack sneak|run|drive|over',
+        'dusty driven',
+      ],
+    },
+    {
+      id: 'brown',
+      title: 'still brown',
+      cues: [
+        'tack brown',
+        'still+brown',
+        'tack not|hasn\'t|ain\'t|isn\'t|didn\'t|wont|won\'t broke|broken|break|set|cure|black|tacky|dry|ready',
+        'tack still wet|runny|liquid',
+        'before tack broke|break|broken|set|cure',
+      ],
+    },
+    {
+      id: 'broken',
+      title: 'broken',
+      cues: [
+        'tack broke|broken|black|tacky|cure -not -hasn\'t -ain\'t -isn\'t -didn\'t -before -brown -if -when',
+        'tack+set -not -hasn\'t -before -brown -rate -if -when',
+        'tack+dry -not -hasn\'t -before -brown -if -when',
+        'tack+black|broken|broke',
+      ],
+    },
+  ],
+});

@@ -1,0 +1,34 @@
+import { choice, commonPractice } from '../shapes.ts';
+
+export default choice({
+  id: 'traffic-control-state',
+  title: 'traffic control',
+  because: 'Signs, devices and flaggers are all that tells a driver that people stand in the lane.',
+  sources: [commonPractice],
+  question: { text: 'Is traffic control up: signs, devices and flaggers?', ease: 1 },
+  options: [
+    {
+      id: 'none',
+      title: 'not up',
+      cues: [
+        'no|without+traffic+control',
+        'no|without+sign|cone|flagger -of',
+        'traffic+control not|isn\'t|ain\'t up|set|there|need',
+        'sign|cone not|isn\'t|ain\'t|aren\'t up|out|set',
+        'skip sign|cone|flagger|traffic+control',
+        'not+up',
+      ],
+    },
+    {
+      id: 'up',
+      title: 'up',
+      cues: [
+        'traffic+control up|set|place -not -isn\'t -ain\'t -before -no -when -how -need',
+        'sign|cone up|out -not -isn\'t -ain\'t -aren\'t -before -no -when -how -pick -pull -far -come -which -what -blow',
+        'lane closed|shut -not -before -no -how -when',
+        'flagger place|station -not -before -no -how -where -when -far',
+      ],
+    },
+    { id: 'down', title: 'taken down', cues: ['traffic+control down -when -before -check', 'sign|cone picked+up -when -before -check', 'taken+down'] },
+  ],
+});

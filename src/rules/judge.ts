@@ -1,0 +1,100 @@
+import { compare, toBase } from '../calc/quantity.ts';
+import type { Solved } from '../calc/solve.ts';
+import { optionFact } from './knowledge.ts';
+import { type Condition, type Figure, type From, isQuantity, type LimitCase, type LimitRecord, type PracticeRecord, type QuantityRecord } from './shapes.ts';
+
+export type Outcome = 'ok' | 'caution' | 'stop' | 'cannot-tell' | 'not-applicable';
+
+/** What a rule says of the facts at hand. Figures in base units. */
+export interface Judgement {
+  readonly rule: LimitRecord | PracticeRecord;
+  readonly status: Outcome;
+  /** The figure judged, and the bound it was held against. */
+  readonly on?: number;
+  readonly bound?: number;
+  /** The option judged, for a rule on how something is done: its own words are said. */
+  readonly option?: string;
+  /** What would settle it, when it cannot be told. */
+  readonly needs: readonly string[];
+}
+
+type Facts = ReadonlyMap<string, Solved>;
+
+/** Holds a limit against the facts: four outcomes, never two. */
+export function judgeLimit(rule: LimitRecord, facts: Facts): Judgement {
+  const applies = conditions(rule.when, facts);
+  if (applies !== true) return { rule, ...applies };
+  const reached = hasReached(rule.from, facts);
+  if (reached !== true) return { rule, ...reached };
+  return rule.cases ? judgeCases(rule, rule.cases, facts) : judgeBounds(rule, facts);
+}
+
+/** By the first case that holds; where none does and one is not settled yet, it cannot be told. */
+function judgeCases(rule: LimitRecord, cases: readonly LimitCase[], facts: Facts): Judgement {
+  const applying = cases.map(({ when }) => conditions(when, facts));
+  const at = applying.indexOf(true);
+  if (at >= 0) {
+    const { when: _when, ...bounds } = cases[at]!;
+    return judgeBounds({ ...rule, ...bounds }, facts);
+  }
+  const open = applying.flatMap((applies) => (applies === true || applies.status === 'not-applicable' ? [] : applies.needs));
+  const needs = [...new Set([...(facts.has(rule.on.id) ? [] : [rule.on.id]), ...open])];
+  return open.length ? { rule, status: 'cannot-tell', needs } : { rule, status: 'not-applicable', needs: [] };
+}
+
+function judgeBounds(rule: LimitRecord, facts: Facts): Judgement {
+  const on = told(facts.get(rule.on.id));
+  const max = boundOf(rule.max, facts);
+  const min = boundOf(rule.min, facts);
+  const needs = [on ? undefined : rule.on.id, missingBound(rule.max, max), missingBound(rule.min, min)].filter((id) => id !== undefined);
+  if (!on || needs.length) return { rule, status: 'cannot-tell', needs };
+  const over = max !== undefined && compare(on.value, max) > 0;
+  const under = min !== undefined && compare(on.value, min) < 0;
+  const bound = under ? min : (max ?? min);
+  return { rule, status: over || under ? severity(rule, on.value, over) : 'ok', on: on.value, ...(bound === undefined ? {} : { bound }), needs: [] };
+}
+
+/** Holds a rule on how something is done against the facts. */
+export function judgePractice(rule: PracticeRecord, facts: Facts): Judgement {
+  const applies = conditions(rule.when, facts);
+  if (applies !== true) return { rule, ...applies };
+  const chosen = rule.on.options.find((option) => facts.has(optionFact(rule.on.id, option.id)));
+  if (!chosen) return { rule, status: 'cannot-tell', needs: [rule.on.id] };
+  return { rule, status: rule.judged[chosen.id]?.status ?? 'ok', option: chosen.id, needs: [] };
+}
+
+/** Worst first. */
+export const byGravity: readonly Outcome[] = ['stop', 'caution', 'cannot-tell', 'ok', 'not-applicable'];
+
+function severity(rule: LimitRecord, value: number, over: boolean): Outcome {
+  if (rule.breaks === 'stop' || !rule.stopFrom) return rule.breaks;
+  const from = toBase(rule.stopFrom.number, rule.stopFrom.unit);
+  return (over ? compare(value, from) >= 0 : compare(value, from) <= 0) ? 'stop' : 'caution';
+}
+
+function conditions(when: readonly Condition[] | undefined, facts: Facts): true | { status: Outcome; needs: string[] } {
+  for (const { choice, is } of when ?? []) {
+    if (is.some((option) => facts.has(optionFact(choice.id, option)))) continue;
+    const settled = choice.options.some((option) => facts.has(optionFact(choice.id, option.id)));
+    return settled ? { status: 'not-applicable', needs: [] } : { status: 'cannot-tell', needs: [choice.id] };
+  }
+  return true;
+}
+
+/** A figure that was given or worked out. A default is nobody's figure: there is nothing in it to judge. */
+const told = (fact: Solved | undefined): Solved | undefined => (fact && (fact.by || fact.assumed.length === 0) ? fact : undefined);
+
+function hasReached(from: From | undefined, facts: Facts): true | { status: Outcome; needs: string[] } {
+  if (!from) return true;
+  const fact = facts.get(from.quantity.id);
+  if (!fact) return { status: 'cannot-tell', needs: [from.quantity.id] };
+  return compare(fact.value, toBase(from.atLeast.number, from.atLeast.unit)) >= 0 || { status: 'not-applicable', needs: [] };
+}
+
+function boundOf(bound: QuantityRecord | Figure | undefined, facts: Facts): number | undefined {
+  if (!bound) return undefined;
+  return isQuantity(bound) ? facts.get(bound.id)?.value : toBase(bound.number, bound.unit);
+}
+
+const missingBound = (bound: QuantityRecord | Figure | undefined, value: number | undefined): string | undefined =>
+  bound && isQuantity(bound) && value === undefined ? bound.id : undefined;

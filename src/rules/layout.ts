@@ -1,0 +1,136 @@
+import { fromBase, roundUp } from '../calc/quantity.ts';
+import type { Solved } from '../calc/solve.ts';
+import type { Unit } from '../calc/units.ts';
+import { type PartId, partNames, type Side } from './layout-names.ts';
+import type { LayoutKind, Plan } from './layout-plan.ts';
+import { plans } from './layout-plans.ts';
+
+export type { LayoutKind } from './layout-plan.ts';
+
+/** One sign, taper, space or line of devices, where it begins as traffic of the closed lane comes to it. */
+export interface ZonePlace {
+  readonly part: PartId;
+  /** What it is, in words. */
+  readonly what: string;
+  /** Distance from the near end of the work when `side` is approach, from its far end when it is past. */
+  readonly at: number;
+  readonly unit: Unit;
+  readonly side: Side;
+  /** How far it reaches, for a taper, a buffer, the work. */
+  readonly length?: number;
+  /** The widest its devices may stand apart. */
+  readonly spacing?: number;
+}
+
+/** How many of a thing the truck has to carry. */
+export interface DeviceNeed {
+  readonly part: PartId;
+  readonly what: string;
+  readonly count: number;
+}
+
+export interface ZoneLayout {
+  readonly kind: LayoutKind;
+  /** In the order in which traffic of the closed lane comes to them. */
+  readonly places: readonly ZonePlace[];
+  /** From the outermost place to the outermost place. */
+  readonly total: number;
+  readonly unit: Unit;
+  readonly devices: readonly DeviceNeed[];
+  /** Quantities that are not known yet; there is no layout while there is one. */
+  readonly needs: readonly string[];
+}
+
+export interface LayoutOptions {
+  readonly unit?: Unit;
+  /** The quantity that gives the length of the work: the patch, or the work space with room to turn. */
+  readonly work?: string;
+}
+
+interface Found {
+  readonly part: PartId;
+  readonly near: number;
+  readonly far: number;
+  readonly side: Side;
+  /** Of a stretch: how far apart its devices stand. */
+  readonly spacing?: number;
+}
+
+/** Quantities a layout is made from. */
+export function needsOfLayout(kind: LayoutKind, work = 'patch-length'): string[] {
+  const plan = plans[kind];
+  const parts = [...plan.approach, ...plan.past];
+  const named = parts.flatMap((part) => (part.is === 'stretch' ? [part.length, part.spacing] : [part.after]));
+  return [...new Set([work, ...named, plan.spacing].filter((id) => id !== undefined))];
+}
+
+/**
+ * Lays a work zone out from solved facts: every sign, taper, space and flagger with its distance from the work, in the
+ * order in which traffic of the closed lane meets them; the length of it all; and what the truck carries. Distances in
+ * `unit` (feet). A quantity that is not known is named in `needs`, and then nothing is laid out.
+ */
+export function layoutOf(kind: LayoutKind, facts: ReadonlyMap<string, Solved>, options: LayoutOptions = {}): ZoneLayout {
+  const { unit = 'ft', work = 'patch-length' } = options;
+  const needs = needsOfLayout(kind, work).filter((id) => !facts.has(id));
+  if (needs.length) return { kind, places: [], total: 0, unit, devices: [], needs };
+  const plan = plans[kind];
+  const valueOf = (id: string): number => facts.get(id)!.value;
+  const approach = setDown(plan, 'approach', valueOf);
+  const past = setDown(plan, 'past', valueOf);
+  const place = ({ part, near, far, side, spacing }: Found): ZonePlace => ({
+    part,
+    what: partNames[part],
+    at: fromBase(side === 'approach' ? far : near, unit),
+    unit,
+    side,
+    ...(spacing === undefined ? {} : { length: fromBase(far - near, unit), spacing: fromBase(spacing, unit) }),
+  });
+  const lengthOfWork = valueOf(work);
+  const workSpace = [
+    place({ part: 'work', near: -lengthOfWork, far: 0, side: 'approach', spacing: valueOf(plan.spacing) }),
+    place({ part: 'work-end', near: 0, far: 0, side: 'past' }),
+  ];
+  const reach = (parts: readonly Found[]): number => Math.max(0, ...parts.map(({ far }) => far));
+  return {
+    kind,
+    places: [...approach.toReversed().map(place), ...workSpace, ...past.map(place)],
+    total: fromBase(reach(approach) + lengthOfWork + reach(past), unit),
+    unit,
+    devices: devicesOf(plan, lengthOfWork, valueOf),
+    needs,
+  };
+}
+
+/** Sets parts down one beyond the other, from the work outward. */
+function setDown(plan: Plan, side: Side, valueOf: (id: string) => number): Found[] {
+  let reached = 0;
+  return plan[side].map((part) => {
+    const near = reached;
+    if (part.is === 'post') {
+      reached += part.after ? valueOf(part.after) : 0;
+      return { part: part.part, near: reached, far: reached, side };
+    }
+    reached += valueOf(part.length);
+    return { part: part.part, near, far: reached, side, spacing: valueOf(part.spacing ?? plan.spacing) };
+  });
+}
+
+/** What the truck carries. Lines of devices that meet share the one between them, so it is counted once. */
+function devicesOf({ approach, past, spacing, with: others }: Plan, work: number, valueOf: (id: string) => number): DeviceNeed[] {
+  const need = (part: PartId, count: number): DeviceNeed => ({ part, what: partNames[part], count });
+  const parts = [...approach, ...past];
+  const stretches = parts.filter((part) => part.is === 'stretch');
+  const lined = stretches.filter((part) => part.spacing === undefined).reduce((sum, part) => sum + valueOf(part.length), work);
+  const spaces = stretches
+    .flatMap((part) => (part.spacing === undefined ? [] : [roundUp(valueOf(part.length) / valueOf(part.spacing))]))
+    .reduce((sum, each) => sum + each, roundUp(lined / valueOf(spacing)));
+  const posts = parts.filter((part) => part.is === 'post');
+  const countOf = (id: PartId): number => posts.filter(({ part }) => part === id).length;
+  const signs = posts.filter((part) => part.sign);
+  return [
+    ...[...new Set(posts.map(({ part }) => part))].filter((part) => part !== 'flagger').map((part) => need(part, countOf(part))),
+    need('stand', signs.length),
+    need('cones', spaces + 1),
+    ...others.map(({ part, perPost }) => need(part, countOf(perPost))),
+  ];
+}

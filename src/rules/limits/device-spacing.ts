@@ -1,0 +1,47 @@
+import devicePlace from '../choices/device-place.ts';
+import asFound from '../quantities/device-spacing.ts';
+import onTangent from '../quantities/device-spacing-tangent.ts';
+import onTaper from '../quantities/device-spacing-taper.ts';
+import { limit } from '../shapes.ts';
+import { manual } from '../manual.ts';
+
+export default limit({
+  id: 'device-spacing',
+  title: 'cones close enough',
+  on: asFound,
+  breaks: 'caution',
+  cases: [
+    { when: [{ choice: devicePlace, is: ['taper'] }], max: onTaper },
+    { when: [{ choice: devicePlace, is: ['tangent'] }], max: onTangent },
+  ],
+  because: 'Too far apart they are single cones, and a driver goes between them.',
+  sources: [manual('section 6K.01, paragraph 4, guidance')],
+  cues: [
+    'cone|device #length @check',
+    'cone|device spacing|apart @check',
+    'cone|device too+far apart',
+    'cone|device far+apart @check',
+    'cone|device every #length @check',
+  ],
+  text: {
+    ok: '{on} is at most the recommended spacing, {limit}.',
+    caution: '{on} is wider than the {limit} recommended as the most.',
+    cannotTell: 'Tell me the speed, the spacing, and whether the devices stand on a taper, which kind, or along the work.',
+  },
+  fix: 'Set them closer.',
+  examples: {
+    holds: { 'device-spacing': [40, 'ft'], 'device-place': 'taper', 'taper-kind': 'merging', 'posted-speed': [55, 'mph'] },
+    boundary: { 'device-spacing': [55, 'ft'], 'device-place': 'taper', 'taper-kind': 'merging', 'posted-speed': [55, 'mph'] },
+    breaks: { 'device-spacing': [110, 'ft'], 'device-place': 'taper', 'taper-kind': 'merging', 'posted-speed': [55, 'mph'] },
+    cannotTell: { 'device-spacing': [55, 'ft'], 'posted-speed': [55, 'mph'] },
+    also: [
+      { facts: { 'device-spacing': [110, 'ft'], 'device-place': 'tangent', 'posted-speed': [55, 'mph'] }, is: 'ok' },
+      { facts: { 'device-spacing': [120, 'ft'], 'device-place': 'tangent', 'posted-speed': [55, 'mph'] }, is: 'caution' },
+      {
+        facts: { 'device-spacing': [55, 'ft'], 'device-place': 'taper', 'taper-kind': 'flagger', 'short-taper-spacing': [20, 'ft'], 'posted-speed': [55, 'mph'] },
+        is: 'caution',
+      },
+      { facts: { 'device-spacing': [55, 'ft'], 'device-place': 'taper', 'posted-speed': [55, 'mph'] }, is: 'cannot-tell' },
+    ],
+  },
+});

@@ -1,0 +1,27 @@
+import stopTime from '../quantities/stop-time.ts';
+import { limit } from '../shapes.ts';
+import { californiaManual } from '../manual.ts';
+
+export default limit({
+  id: 'full-closure',
+  title: 'road closed both ways',
+  on: stopTime,
+  max: { number: 20, unit: 'min' },
+  breaks: 'caution',
+  besideRule: 'hold-time',
+  because: 'A full stop both ways is for a few minutes by day, with somebody at each end to hold it.',
+  sources: [californiaManual('Typical Application 13')],
+  cues: ['close|closed|shut road both|whole|entire|full', 'full+closure', 'road close|closed #time @check'],
+  text: {
+    ok: '{on} is at most the {limit} a temporary closure both ways may last, by day, with a flagger or an officer.',
+    caution: '{on} is over the {limit} a temporary closure both ways may last.',
+    cannotTell: 'A temporary closure both ways lasts {limit} at most, by day, with a flagger or an officer. Tell me how long it is.',
+  },
+  fix: 'Open between passes, or get a detour approved.',
+  examples: {
+    holds: { 'stop-time': [10, 'min'] },
+    boundary: { 'stop-time': [20, 'min'] },
+    breaks: { 'stop-time': [25, 'min'] },
+    cannotTell: {},
+  },
+});

@@ -1,0 +1,48 @@
+import liftMax from '../quantities/lift-max.ts';
+import liftThickness from '../quantities/lift-thickness.ts';
+import { commonPractice, limit } from '../shapes.ts';
+import { ufcRepair } from '../sources-craft.ts';
+
+export default limit({
+  id: 'lift-max',
+  title: 'thickest lift',
+  on: liftThickness,
+  max: liftMax,
+  breaks: 'caution',
+  stopFrom: { number: 1.5, unit: 'in' },
+  because:
+    'A roller packs only so deep, and a blade lays a thin lift truer; a thick lift shoves under the drum and stays soft below.',
+  sources: [commonPractice, ufcRepair('ch. 7, p. 40: 2 to 3 in for lifts in ruts and depressions')],
+  cues: [
+    '?one lift lay|put|place @check',
+    '@check thick',
+    'thick|thickness lift @check',
+    '@check lay|put down',
+    '@check #length one+lift|pass',
+    '@check #length lift -stone -mix -nominal',
+    'why lift inch',
+    'why one|thin+lift',
+    'why #length lift',
+  ],
+  text: {
+    ok: '{on} is within the {limit} a lift may be, rolled.',
+    caution: '{on} is thicker than the {limit} of the craft: right for some hot mixes, where the agency allows it.',
+    stop: '{on} is over the {limit} a lift may be, rolled: it takes {lift-split} lifts.',
+    cannotTell: 'Tell me how thick the lift is, rolled, and I can say whether it is within {limit}.',
+  },
+  fix: 'Split it into more lifts and roll each one.',
+  examples: {
+    holds: { 'lift-thickness': [0.75, 'in'] },
+    boundary: { 'lift-thickness': [1, 'in'] },
+    breaks: { 'lift-thickness': [2, 'in'] },
+    cannotTell: {},
+    also: [
+      { facts: { 'lift-thickness': [1.25, 'in'] }, is: 'caution' },
+      { facts: { 'lift-thickness': [1.5, 'in'] }, is: 'stop' },
+      { facts: { 'lift-thickness': [25.4, 'mm'] }, is: 'ok' },
+      { facts: { 'patch-depth': [3, 'in'] }, is: 'ok' },
+      { facts: { 'patch-depth': [3, 'in'], 'lift-count': [2, '1'] }, is: 'stop' },
+      { facts: { 'lift-thickness': [1.5, 'in'], 'lift-max': [1.5, 'in'] }, is: 'ok' },
+    ],
+  },
+});

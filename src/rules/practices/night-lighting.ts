@@ -1,0 +1,25 @@
+import station from '../choices/night-station.ts';
+import { manual } from '../manual.ts';
+import { practice } from '../shapes.ts';
+
+export default practice({
+  id: 'night-lighting',
+  title: 'lighting at night',
+  on: station,
+  because: 'Headlights show a flagger in time only where he is lit; drivers are faster, drowsier and more often drunk.',
+  sources: [manual('sections 6D.06, 6F.01 and 6N.18')],
+  cues: ['night work @check', 'night flag|flagger', 'light flagger night', 'light need night', 'night light how-many|what'],
+  judged: {
+    unlit: {
+      status: 'stop',
+      text: 'A flagger station shall be lit at night, emergencies apart; street lights, headlights and strobes do not count.',
+    },
+    lit: {
+      status: 'ok',
+      text: 'The stations are lit, as they shall be. Signs shall be retroreflective or lit, cones tall and banded, and flaggers should wear Class 3; over an hour at night is intermediate-term work and needs the agency.',
+    },
+    day: { status: 'ok', text: 'By day no lighting is asked for.' },
+  },
+  cannotTell: 'Tell me whether there is work after dark and whether every flagger station is lit: it shall be.',
+  fix: 'Light every station without glare in drivers’ eyes, or stop before dark.',
+});

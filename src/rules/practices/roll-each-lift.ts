@@ -1,0 +1,26 @@
+import liftRolling from '../choices/lift-rolling.ts';
+import { practice } from '../shapes.ts';
+import { bladeSpreading } from '../sources-craft.ts';
+
+export default practice({
+  id: 'roll-each-lift',
+  title: 'every lift rolled before the next',
+  on: liftRolling,
+  because: 'Grader tires pack the fresh mat in two tracks only; laid over unrolled, those tracks come through as ridges and the rest stays loose below.',
+  sources: [bladeSpreading('spreading of cold mix by blade: each layer rolled almost at once')],
+  cues: [
+    '@check roll|roller each|every|both|between lift',
+    'skip roll',
+    'lift without roll',
+    'roll both|all+lift',
+    '@check roll lift before next',
+    'why roll each|every|between',
+    '@check lay|put lift before roll',
+  ],
+  judged: {
+    each: { status: 'ok', text: 'Each lift is rolled before the next one goes on.' },
+    'at-the-end': { status: 'stop', text: 'A lift that is not rolled stays loose under the next one, and the grader tracks show through.' },
+  },
+  cannotTell: 'Tell me whether each lift is rolled before the next one goes on.',
+  fix: 'Roll each lift, low edge first, before any mix goes on it.',
+});

@@ -1,0 +1,24 @@
+import state from '../choices/traffic-control-state.ts';
+import { commonPractice, practice } from '../shapes.ts';
+
+export default practice({
+  id: 'traffic-control-first',
+  title: 'traffic control goes up first',
+  on: state,
+  because: 'Until the signs are read nobody expects a person in the road; measuring and unloading kill as surely as laying.',
+  sources: [commonPractice],
+  cues: [
+    'start|work|begin|unload|sweep|tack|measure before sign|control|flagger|cone',
+    'sign|control|flagger before start|work @check',
+    'traffic+control first',
+    'without sign|control|cone @check',
+    'when sign|control up',
+  ],
+  judged: {
+    none: { status: 'stop', text: 'Nobody is on the road, not even to measure, before traffic control is up.' },
+    down: { status: 'stop', text: 'Traffic control is down: nobody goes back on the road until it is up again.' },
+    up: { status: 'ok', text: 'Traffic control is up before anyone is on the road. Drive through it once before the work starts.' },
+  },
+  cannotTell: 'Tell me whether traffic control is up, and I can say whether anyone may be on the road.',
+  fix: 'Set the signs first, farthest upstream first, then taper and devices, with a trained person in charge.',
+});

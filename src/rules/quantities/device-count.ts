@@ -1,0 +1,19 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'device-count',
+  title: 'cones or other devices',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'up', metric: 'up' },
+  counted: true,
+  because: 'One more than the spaces: a line has a device at both its ends.',
+  sources: [geometry],
+  cues: ['how-many cone|device', 'how-many cone|device taper', 'need cone|device', 'cone|device count'],
+  alsoCalled: ['drums', 'barrels', 'channelizers'],
+  roles: { after: ['cone', 'device'], before: [] },
+  asks: 'How many cones does it take?',
+  beside: ['device-spacing-taper', 'device-spacing-tangent'],
+  usedAt: ['traffic-control-up'],
+  note: 'Where two lines meet, the device they share is counted once. Carry spares.',
+});

@@ -1,0 +1,23 @@
+import { manual } from '../manual.ts';
+import { quantity } from '../shapes.ts';
+import longest from './short-taper-max.ts';
+import shortest from './short-taper-min.ts';
+
+export default quantity({
+  id: 'flagger-taper',
+  title: 'one-lane two-way (flagger) taper',
+  dimension: 'length',
+  units: { us: 'ft', metric: 'm' },
+  rounding: { us: 'whole', metric: 'tenth' },
+  because: 'Traffic stops before it, so it only shows where the lane is; a long one would invite passing at speed.',
+  sources: [manual('Table 6B-3')],
+  cues: ['flagger taper', 'one-lane taper -merge', 'two-way|two-lane taper -merge'],
+  alsoCalled: ['one-lane two-way taper', 'flagging taper'],
+  roles: { after: ['flagger'], before: ['flagger'] },
+  bare: false,
+  default: { ...longest.default!, low: shortest.default!.number },
+  asks: 'How long a flagger taper?',
+  beside: ['downstream-taper', 'device-spacing-taper', 'buffer-length'],
+  usedAt: ['traffic-control-up'],
+  caution: 'Traffic stops before this taper. It is no merging taper, and never takes the place of one.',
+});

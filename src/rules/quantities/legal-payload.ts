@@ -1,0 +1,26 @@
+import { quantity } from '../shapes.ts';
+import { federalWeights } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'legal-payload',
+  title: 'legal load of the truck',
+  dimension: 'mass',
+  units: { us: 'ton', metric: 't' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because: 'Law and postings weigh the whole truck: what is left of that after the empty truck may be mix.',
+  sources: [federalWeights('axle and gross weights')],
+  cues: ['payload limit', 'how-many carry|haul truck bridge|post|posted'],
+  roles: { after: ['payload'], before: ['payload', 'limit', 'license'] },
+  bare: false,
+  question: {
+    text: 'What load may the truck legally carry?',
+    ease: 2,
+    choices: [
+      { number: 10, unit: 'ton' },
+      { number: 12, unit: 'ton' },
+      { number: 15, unit: 'ton' },
+    ],
+  },
+  plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 60, unit: 'ton' } },
+  beside: ['posted-weight', 'truck-tare'],
+});

@@ -1,0 +1,18 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'lift-count',
+  title: 'lifts',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'up', metric: 'up' },
+  counted: true,
+  because: 'Each lift is only as thick as a roller packs and a blade lays true, so the deepest spot takes as many as it holds of those.',
+  sources: [commonPractice],
+  cues: ['how-many lift -ton -mix', 'lift+count', 'number lift', 'how-many pass+mix'],
+  roles: { after: ['lift'] },
+  plausible: { min: { number: 1, unit: '1' }, max: { number: 24, unit: '1' } },
+  asks: 'How many lifts is that?',
+  beside: ['lift-thickness', 'lift-loose', 'lift-mass'],
+  usedAt: ['first-lift', 'next-lift', 'finish-lift'],
+});

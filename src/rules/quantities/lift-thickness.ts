@@ -1,0 +1,27 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'lift-thickness',
+  title: 'lift, rolled',
+  dimension: 'length',
+  units: { us: 'in', metric: 'mm' },
+  rounding: { us: 'eighths', metric: 'whole' },
+  because: 'Equal lifts share the depth evenly, so that none is thicker than it has to be.',
+  sources: [commonPractice],
+  cues: ['lift+thick|thickness', 'how+thick lift', 'thick each+lift', 'lift how+thick each'],
+  roles: { after: ['lift', 'mat'], before: ['lift', 'lay', 'put'] },
+  bare: { us: 'in', metric: 'mm' },
+  question: {
+    text: 'How thick is the lift, rolled?',
+    ease: 2,
+    choices: [
+      { number: 0.75, unit: 'in' },
+      { number: 1, unit: 'in' },
+      { number: 1.5, unit: 'in' },
+    ],
+  },
+  plausible: { min: { number: 0.1, unit: 'in' }, max: { number: 12, unit: 'in' } },
+  asks: 'How thick is each lift?',
+  beside: ['lift-count', 'lift-loose'],
+  usedAt: ['first-lift', 'next-lift', 'finish-lift'],
+});

@@ -1,0 +1,15 @@
+import { quantity } from '../shapes.ts';
+import { virginia } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'load-area',
+  title: 'area a load covers',
+  dimension: 'area',
+  units: { us: 'yd2', metric: 'm2' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'A load has so many square yards in it at a given thickness, whatever the shape of the patch.',
+  sources: [virginia('ch. 9, p. 9-1')],
+  cues: ['load cover square|area', 'square+yard|feet load cover', 'how-many load cover'],
+  bare: false,
+  beside: ['load-length', 'area-per-ton'],
+});

@@ -1,0 +1,14 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'loads-left',
+  title: 'loads still needed',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'up', metric: 'up' },
+  counted: true,
+  because: 'The plant sells loads, and it stops loading at some hour.',
+  sources: [commonPractice],
+  cues: ['how-many more load|truck', 'how-many load more|left|still'],
+  beside: ['tons-left'],
+});

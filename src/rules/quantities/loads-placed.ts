@@ -1,0 +1,14 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'loads-placed',
+  title: 'loads put down',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because: 'Loads counted at the patch are the quickest tally when the tickets are still in the trucks.',
+  sources: [commonPractice],
+  roles: { after: ['load'], before: ['put', 'place', 'dump', 'use', 'down'] },
+  setting: ['put', 'place', 'laid', 'use', 'dump', 'down'],
+  plausible: { min: { number: 0.1, unit: '1' }, max: { number: 2000, unit: '1' } },
+});

@@ -1,0 +1,15 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'placed-share',
+  title: 'share of the mix down before the finish lift',
+  dimension: 'ratio',
+  units: { us: '%', metric: '%' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'The finish lift only levels and closes what lies below it; it cannot make up a patch that is still half empty.',
+  sources: [commonPractice],
+  roles: { after: ['down', 'place', 'laid', 'mix'], before: ['place', 'down', 'share'] },
+  setting: ['finish', 'final', 'last'],
+  bare: false,
+  plausible: { min: { number: 1, unit: '%' }, max: { number: 100, unit: '%' } },
+});

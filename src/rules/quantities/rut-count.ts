@@ -1,0 +1,14 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'rut-count',
+  title: 'ruts',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'A lane has two wheel paths, and both are usually worn.',
+  sources: [commonPractice],
+  roles: { after: ['rut', 'wheel', 'path', 'wheelpath', 'track'] },
+  setting: ['rut'],
+  plausible: { min: { number: 1, unit: '1' }, max: { number: 50, unit: '1' } },
+});

@@ -1,0 +1,14 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'rut-volume',
+  title: 'volume of the ruts',
+  dimension: 'volume',
+  units: { us: 'ft3', metric: 'm3' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because: 'The slice goes on along the rut, once for each rut.',
+  sources: [geometry],
+  cues: ['rut volume', 'how-many cubic rut'],
+  bare: false,
+  beside: ['premix-mass', 'rut-section'],
+});

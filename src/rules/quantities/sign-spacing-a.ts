@@ -1,0 +1,21 @@
+import { manual } from '../manual.ts';
+import { quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'sign-spacing-a',
+  title: 'nearest sign',
+  dimension: 'length',
+  units: { us: 'ft', metric: 'm' },
+  rounding: { us: 'whole', metric: 'up' },
+  because:
+    'From where the road narrows, the taper or the flagger, to the first warning sign: room to see and slow after reading it.',
+  sources: [manual('Table 6B-1')],
+  cues: ['sign+spacing', 'sign spacing|distance|apart', 'how-far|where sign', 'first|nearest sign how-far|where', 'advance sign'],
+  alsoCalled: ['first sign', 'distance A'],
+  bare: false,
+  asks: 'How far out do the warning signs go?',
+  beside: ['sign-spacing-b', 'sign-spacing-c'],
+  usedAt: ['traffic-control-up'],
+  note: 'Recommended least distances, adjusted to the field: farther for sight and reaction, nearer only to catch traffic that turns in.',
+  caution: 'A plan, an agency drawing or a permit overrides this table.',
+});

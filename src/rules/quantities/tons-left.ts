@@ -1,0 +1,15 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'tons-left',
+  title: 'mix still needed',
+  dimension: 'mass',
+  units: { us: 'ton', metric: 't' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because: 'The need less what is down, load by load: a shortage seen two loads before the end can still be ordered.',
+  sources: [commonPractice],
+  cues: ['how-many more ton|mix', 'how-many ton more|left|still', 'run|come short', 'still need ton|mix', 'ton still'],
+  bare: false,
+  asks: 'How many more tons do we need?',
+  beside: ['loads-left', 'premix-mass', 'placed-mass'],
+});

@@ -1,0 +1,20 @@
+import { quantity } from '../shapes.ts';
+import { napa } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'truck-count',
+  title: 'loads',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'up', metric: 'up' },
+  counted: true,
+  because: 'Part of a load still needs a truck.',
+  sources: [napa('6.2')],
+  cues: ['how-many load', 'how-many+truck -keep -ahead -behind -run', 'load #mass truck -far -apart', 'truckload'],
+  roles: { after: ['load', 'truck'] },
+  plausible: { min: { number: 1, unit: '1' }, max: { number: 2000, unit: '1' } },
+  asks: 'How many loads is that?',
+  beside: ['truck-payload', 'order-loads', 'premix-mass'],
+  usedAt: ['order-and-check', 'spread-premix'],
+  caution: 'Loads within legal and posted weight; a posted limit is the whole truck.',
+});

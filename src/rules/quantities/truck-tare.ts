@@ -1,0 +1,15 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'truck-tare',
+  title: 'truck, empty',
+  dimension: 'mass',
+  units: { us: 'ton', metric: 't' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because: 'The truck weighs on the road before any mix is in it; the scale ticket prints it.',
+  sources: [commonPractice],
+  roles: { after: ['empty', 'tare'], before: ['empty', 'tare'] },
+  setting: ['empty', 'tare'],
+  bare: false,
+  plausible: { min: { number: 1, unit: 'ton' }, max: { number: 40, unit: 'ton' } },
+});

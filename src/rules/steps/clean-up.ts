@@ -1,0 +1,24 @@
+import { commonPractice } from '../shapes.ts';
+import { step } from '../shapes-work.ts';
+import { taught } from '../sources-work.ts';
+
+export default step({
+  id: 'clean-up',
+  title: 'clean up',
+  because: 'Loose stone breaks windshields, a lump in the ditch plugs it, and the patch has made the shoulder lower.',
+  sources: [commonPractice, taught],
+  text: 'Work a little leftover back into the mat; load the rest out. Pick up lumps, sweep loose stone off the patch and off the open lane. Pull the shoulder up to the new edge. Put the line back, or its sign up.',
+  checks: [
+    'The drop at the edge is measured again: the patch has added its thickness.',
+    'No exposed tack, no lip without a ramp or a sign, no loose stone.',
+    'Chunks and tacked sweepings are hauled: nothing to ditch, drain, wetland or yard.',
+    'Castings and drives are clean.',
+  ],
+  cautions: ['Traffic control stays up till the last man and machine are off. No fuel on tools or truck beds.'],
+  good: 'A driver would not know that you were there.',
+  rules: ['waste-disposal', 'drop-off', 'open-to-traffic', 'overnight'],
+  figures: ['edge-drop'],
+  named: ['clean+up|cleanup', 'pick+up+lump|chunk|stone'],
+  doneCues: ['cleaned+up', 'clean+up|cleanup done|finished|over -not', 'all clean|cleaned|picked+up -sign -cone -not'],
+  cues: ['how|what clean+up|cleanup', 'left|leftover lump|stone|mix what+do', 'stone all+over lane|road'],
+});

@@ -1,0 +1,18 @@
+import { table } from '../shapes.ts';
+import { californiaManual } from '../manual.ts';
+
+export default table({
+  id: 'downgrade-columns',
+  title: 'columns of the downgrade table',
+  key: { dimension: 'ratio', unit: '%' },
+  value: { dimension: 'ratio', unit: '%' },
+  rows: [
+    [0, 0],
+    [3, 3],
+    [6, 6],
+    [9, 9],
+  ],
+  between: 'next row up',
+  because: 'Between two columns the steeper one errs long.',
+  sources: [californiaManual('Table 6B-2(CA)')],
+});

@@ -1,0 +1,60 @@
+import type { Reply, Request } from '../../ask/reply.ts';
+import { describe } from '../fault.ts';
+import { questionLimit } from '../limits.ts';
+import { en } from '../wording/en.ts';
+import { type Call, readCall } from './call.ts';
+import { answerLines } from './lines.ts';
+import { readAll } from './read-all.ts';
+import { statusOf } from './status.ts';
+import { textOf } from './text.ts';
+import { versionLine } from './version.ts';
+import { isClosed, write } from './write.ts';
+
+/** What the command needs of the world. */
+export interface World {
+  readonly ask: (request: Request) => Reply;
+  readonly refuse: (reason: NonNullable<Reply['reason']>, text: string) => Reply;
+  readonly version: string;
+  readonly stdin: NodeJS.ReadableStream & { readonly isTTY?: boolean };
+  readonly stdout: NodeJS.WritableStream;
+  readonly stderr: NodeJS.WritableStream;
+}
+
+/** Runs one call of the command. Resolves to its exit status; answers alone go to standard output. */
+export async function runCommand(argv: readonly string[], world: World): Promise<number> {
+  // Every write says so itself when its reader is gone.
+  world.stdout.on('error', () => {});
+  try {
+    return await run(readCall(argv), world);
+  } catch (fault) {
+    // Whoever read the answers has had enough of them, as `head` does.
+    if (isClosed(fault)) return 0;
+    await write(world.stderr, `${en.command.fault}\n${en.command.faultDetail(describe(fault))}\n`);
+    return 1;
+  }
+}
+
+async function run(call: Call | string, world: World): Promise<number> {
+  if (typeof call === 'string') return usage(call, world);
+  if (call.help) return print(en.command.help, world);
+  if (call.version) return print(`${versionLine(world.version)}\n`, world);
+  if (call.jsonl) return answerLines(call, world);
+  if (call.question === undefined && world.stdin.isTTY) return usage(en.command.short, world);
+  const question = call.question ?? (await readAll(world.stdin, questionLimit)).trim();
+  if (question.trim() === '') return usage(en.questionMissing, world);
+  if (question.length > questionLimit) return usage(en.questionTooLong(questionLimit), world);
+  const { units, lang } = call;
+  const reply = world.ask({ question, ...(units ? { units } : {}), ...(lang ? { lang } : {}) });
+  await write(world.stdout, call.json ? `${JSON.stringify(reply, null, 2)}\n` : textOf(reply, call));
+  return statusOf(reply);
+}
+
+async function usage(sentence: string, world: World): Promise<number> {
+  await write(world.stderr, `${sentence}\n${en.command.tryHelp}\n`);
+  return 2;
+}
+
+async function print(text: string, world: World): Promise<number> {
+  await write(world.stdout, text);
+  return 0;
+}

@@ -1,0 +1,10 @@
+/** Longest question, in UTF-16 positions: what a person types, not what a program pours in. */
+export const questionLimit = 2000;
+/** Largest body of an API request, in bytes: a job of 16 KiB, a question and an agency's rules. */
+export const bodyLimit = 48 * 1024;
+/** Largest body of the page's form: the same, and the earlier questions, as forms encode them. */
+export const formLimit = 128 * 1024;
+/** Longest line of `--jsonl`, in bytes. */
+export const lineLimit = bodyLimit;
+/** Earlier questions that travel with the page, and what they may weigh together, in characters. */
+export const earlierLimit = { questions: 20, characters: 8000 } as const;

@@ -1,0 +1,42 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import type { Dress } from '../../ask/views/document.tsx';
+import type { App } from '../app.ts';
+import { onlyThese } from '../methods.ts';
+import { fromRoot } from '../root.ts';
+
+interface Asset {
+  /** Address with a hash of the content in it, so that a browser may keep it for good. */
+  readonly address: string;
+  readonly path: string;
+  readonly hash: string;
+  readonly type: string;
+  readonly body: string;
+}
+
+const stylesheet = asset('bladehand.css', 'text/css; charset=utf-8');
+const icon = asset('bladehand.svg', 'image/svg+xml');
+
+/** What pages are drawn with. */
+export const dress: Dress = { stylesheet: stylesheet.address, icon: icon.address };
+
+const yearLong = 'public, max-age=31536000, immutable';
+const brief = 'public, max-age=300';
+
+/** GET /assets/…: the stylesheet and the mark of the page, read once at start. */
+export function assetRoutes(app: App): void {
+  for (const { path, hash, type, body } of [stylesheet, icon]) {
+    app.get(path, (c) => {
+      const cache = c.req.query('v') === hash ? yearLong : brief;
+      return c.body(body, 200, { 'Content-Type': type, 'Cache-Control': cache, ETag: `"${hash}"` });
+    });
+    onlyThese(app, path, ['GET']);
+  }
+}
+
+function asset(name: string, type: string): Asset {
+  const body = readFileSync(fromRoot(`src/server/assets/${name}`), 'utf8');
+  const hash = createHash('sha256').update(body).digest('hex').slice(0, 12);
+  const path = `/assets/${name}`;
+  return { address: `${path}?v=${hash}`, path, hash, type, body };
+}

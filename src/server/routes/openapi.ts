@@ -1,0 +1,15 @@
+import type { App, Needs } from '../app.ts';
+import { onlyThese } from '../methods.ts';
+import { openApi } from '../openapi.ts';
+
+const path = '/openapi.json';
+
+/** GET /openapi.json: what the API takes and gives. */
+export function openApiRoute(app: App, { ask }: Needs): void {
+  let document: ReturnType<typeof openApi> | undefined;
+  app.get(path, (c) => {
+    document ??= openApi(ask);
+    return c.json(document);
+  });
+  onlyThese(app, path, ['GET']);
+}
