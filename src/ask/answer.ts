@@ -4,8 +4,8 @@ import { askFor, askWhat } from './clarify.ts';
 import { compared } from './enough.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { checksOn, verdictOf, type Voice } from './judging.ts';
-import type { AssumedFact, Check, Ignored, Reply, Value, Verdict } from './reply.ts';
-import { capital, say } from './say.ts';
+import type { AssumedFact, Check, Ignored, Reply, Value, Verdict, Working } from './reply.ts';
+import { capital, say, sayEnds } from './say.ts';
 import type { Scene } from './scene.ts';
 import { startsOf } from './engine.ts';
 import { assumedBy, valueOf, workingOf } from './working.ts';
@@ -46,23 +46,26 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
   const checks = checksOn(rests, voice);
   const assumed = [...assumedBy(ids, voice), ...unitsAssumed(scene)];
   const cautions = [...new Set(ids.flatMap((id) => knowledge.quantities.get(id)?.caution ?? []))].slice(0, 1);
+  const working = workingOf(ids, voice);
   const shown = verdict ? checks.filter((check) => check.rule !== verdict.rule) : checks;
   return {
     ...blank,
-    text: textOf(scene, values, assumed, shown, verdict),
+    text: [textOf(scene, values, assumed, shown, verdict), ...(understood.commands.has('how') ? workingLines(working) : [])].join('\n'),
     values,
     checks,
     given: givenOf(understood.fresh),
     kept: keptOf(understood.facts, rests),
     ignored: ignoredIn(scene),
     assumed,
-    working: workingOf(ids, voice),
+    working,
     cautions: [...cautions, en.agencyFirst],
     next: ids.flatMap((id) => knowledge.quantities.get(id)?.beside ?? []).flatMap((id) => knowledge.quantities.get(id)?.asks ?? []).slice(0, 4),
     rules: { version: knowledge.version },
     job: scene.job,
   };
 }
+
+const workingLines = (steps: readonly Working[]): string[] => steps.map((step) => en.working(capital(step.formula), step.with, step.result));
 
 /** A number typed without a unit, and what it was read as. */
 function unitsAssumed({ understood, voice }: Scene): AssumedFact[] {
@@ -84,8 +87,7 @@ function textOf(scene: Scene, values: readonly Value[], assumed: readonly Assume
   const line = (value: Value): string => {
     const record = voice.knowledge.quantities.get(value.quantity)!;
     const fact = voice.solved.get(value.quantity)!;
-    const range = fact.low === fact.high ? undefined : en.range(say(record, fact.low, value.unit), say(record, fact.high, value.unit));
-    return capital(en.figure(record.title, value.text, range));
+    return capital(en.figure(record.title, value.text, sayEnds(record, fact, value.unit)));
   };
   const [first, ...beside] = values;
   const worst = checks.find((check) => check.status === 'stop' || check.status === 'caution');

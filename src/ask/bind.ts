@@ -26,13 +26,15 @@ export interface Context {
   readonly near: ReadonlyMap<string, number>;
   /** Quantities asked for: a figure is not read as the very thing asked, unless it is being checked. */
   readonly sought: ReadonlySet<string>;
+  /** Positions of the words that say what is asked: they tell no figure its role. */
+  readonly spent: ReadonlySet<number>;
   /** What the last reply asked for. */
   readonly asked?: string | undefined;
   readonly system: UnitSystem;
 }
 
 /** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
-const weights = { after: 10, before: 8, further: 2, setting: 1, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -2, implausible: -6, sought: -12, disorder: -3, enough: 2 };
+const weights = { after: 10, before: 8, further: 2, setting: 4, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -2, implausible: -6, sought: -12, disorder: -3, untold: -3, count: 3, plain: 2, enough: 2 };
 const reach = 4;
 const kept = 4;
 
@@ -61,44 +63,53 @@ export function bind(sentence: Sentence, context: Context): Binding {
 }
 
 function optionsFor(sentence: Sentence, at: number, figure: Figure, all: readonly Figure[], context: Context): Option[] {
-  const words = wordsBeside(sentence, at);
+  const words = wordsBeside(sentence, at, context.spent);
   const options: Option[] = [];
   for (const record of context.quantities) {
     const unit = unitFor(figure, record, context.system);
     if (!unit) continue;
-    const role = roleScore(words, record, sentence);
+    const role = roleScore(words, record);
     const group = groupScore(figure, all, record);
     if (figure.unit === undefined && record.bare === undefined && role <= 0 && context.asked !== record.id) continue;
     const near = context.near.get(record.id);
+    if (near !== 0 && context.asked !== record.id && !(isSayable(record) && isInSetting(record, sentence))) continue;
     const score =
       role +
       group +
       (near === undefined ? weights.far : (weights.near[near] ?? 0)) +
       (context.asked === record.id ? weights.asked : 0) +
       (context.sought.has(record.id) ? weights.sought : 0) +
-      (isPlausible(figure, unit, record) ? 0 : weights.implausible);
+      (isPlausible(figure, unit, record) ? 0 : weights.implausible) +
+      (record.plain ? weights.plain : 0) +
+      (figure.unit === undefined && record.dimension === 'count' && role > 0 ? weights.count : 0) +
+      (record.default && role <= 0 && context.asked !== record.id ? weights.untold : 0);
     if (score >= weights.enough) options.push({ record, unit, unitAssumed: figure.unit === undefined && unit !== '1', score, told: role > 0 || group > 0 });
   }
   return options.sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1)).slice(0, kept);
 }
 
+/** True for a quantity that people give figures for, rather than one that is only worked out. */
+const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boolean(roles ?? question ?? inGroup);
+
 /** Head words before and after a figure, nearest first, as far as the next figure or mark. */
-function wordsBeside(sentence: Sentence, at: number): { before: string[]; after: string[] } {
+function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): { before: string[]; after: string[] } {
   const collect = (step: 1 | -1): string[] => {
     const words: string[] = [];
     for (let i = at + step; words.length < reach; i += step) {
       const token = sentence.tokens[i];
       if (token?.kind !== 'word') break;
-      if (!isSmall(token, sentence.small)) words.push(token.head);
+      if (!isSmall(token, sentence.small)) words.push(spent.has(i) ? '' : token.head);
     }
     return words;
   };
   return { before: collect(-1), after: collect(1) };
 }
 
-/** How surely the words beside a figure give it a role. A quantity with a field of its own counts only there, and there first. */
-function roleScore(words: { before: string[]; after: string[] }, { roles, setting }: QuantityRecord, { places }: Sentence): number {
-  if (setting && !setting.some((word) => places.has(word))) return 0;
+/** True where the field of a quantity that has one is spoken of. */
+const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean => setting?.some((word) => places.has(word)) ?? true;
+
+/** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
+function roleScore(words: { before: string[]; after: string[] }, { roles, setting }: QuantityRecord): number {
   const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
     const at = found.findIndex((word) => wanted?.includes(word));
     return at < 0 ? 0 : most - weights.further * at;

@@ -35,7 +35,7 @@ export function engineOf(knowledge: Knowledge): Engine {
       const key = goal ? `${goal.kind}/${goal.id}` : '';
       const before = distances.get(key);
       if (before) return before;
-      const map = distancesFrom(knowledge, startsOf(knowledge, goal));
+      const map = goal ? distancesFrom(knowledge, startsOf(knowledge, goal)) : plainOnes(knowledge);
       distances.set(key, map);
       return map;
     },
@@ -50,6 +50,9 @@ export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[]
   if (!rule) return [];
   return [rule.on, rule.max, rule.min].flatMap((part) => (part && 'id' in part ? [part.id] : []));
 }
+
+/** With nothing asked, figures are of the patch itself. */
+const plainOnes = ({ quantities }: Knowledge): Map<string, number> => new Map([...quantities.values()].filter(({ plain }) => plain).map(({ id }) => [id, 1]));
 
 function distancesFrom({ network }: Knowledge, starts: readonly string[]): Map<string, number> {
   const distance = new Map(starts.map((id) => [id, 0]));

@@ -11,6 +11,8 @@ export interface Goal {
 
 export interface Scored extends Goal {
   readonly score: number;
+  /** The cue that was heard. */
+  readonly cue: Cue;
 }
 
 interface Entry {
@@ -47,7 +49,7 @@ export function goalsOf(index: GoalIndex, sentence: Sentence): Scored[] {
       const score = fit(cue, sentence, index.weight);
       if (score === undefined) continue;
       const key = `${goal.kind}/${goal.id}`;
-      if (score > (best.get(key)?.score ?? 0)) best.set(key, { ...goal, score });
+      if (score > (best.get(key)?.score ?? 0)) best.set(key, { ...goal, score, cue });
     }
   }
   return [...best.values()].sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));

@@ -1,7 +1,8 @@
-import { contradictions, restsOn } from '../calc/solve.ts';
+import { restsOn } from '../calc/solve.ts';
 import { convert, toBase } from '../calc/quantity.ts';
 import { sayFigure } from '../calc/wording.ts';
 import { unitRow } from '../calc/units.ts';
+import { conflicts } from '../rules/conflicts.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { clarifying } from './clarify.ts';
 import { compared } from './enough.ts';
@@ -76,7 +77,7 @@ function conflict(scene: Scene): Reply | undefined {
   if (understood.goal && compared(scene, understood.goal.id)) return undefined;
   const given = new Set(understood.facts.map((fact: Fact) => fact.quantity));
   const near = restsOn(solved, [...given]);
-  for (const { method, implied } of contradictions(knowledge.network, solved)) {
+  for (const { method, implied } of conflicts(knowledge, solved, understood.goal?.id)) {
     const record = knowledge.quantities.get(method.finds);
     if (!record || !near.has(method.finds)) continue;
     const unit = voice.unit(record.id);

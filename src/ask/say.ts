@@ -1,14 +1,22 @@
 import { fromBase } from '../calc/quantity.ts';
 import type { Unit } from '../calc/units.ts';
-import { sayFigure } from '../calc/wording.ts';
-import type { QuantityRecord, Source } from '../rules/shapes.ts';
+import { sayFigure, sayRange } from '../calc/wording.ts';
+import type { QuantityRecord, Rounding, Source } from '../rules/shapes.ts';
 import type { UnitSystem } from './reply.ts';
 import { en } from './wording/en.ts';
 
 /** A quantity's figure in words, rounded as its record says. `given` figures are echoed, not rounded. */
 export function say(record: QuantityRecord, base: number, unit: Unit, given = false): string {
-  const rounding = record.rounding?.[unit === record.units.metric ? 'metric' : 'us'];
-  return sayFigure(base, unit, given ? { given: true } : rounding ? { rounding } : {});
+  return sayFigure(base, unit, given ? { given: true } : roundingOf(record, unit));
+}
+
+/** The two ends of a figure in words; undefined when they are one. */
+export function sayEnds(record: QuantityRecord, { low, high }: { low: number; high: number }, unit: Unit): string | undefined {
+  return low === high ? undefined : sayRange(Math.min(low, high), Math.max(low, high), unit, roundingOf(record, unit));
+}
+
+function roundingOf({ rounding, units }: QuantityRecord, unit: Unit): { rounding?: Rounding } {
+  return rounding ? { rounding: rounding[unit === units.metric ? 'metric' : 'us'] } : {};
 }
 
 /** The unit a quantity is answered in. */

@@ -2,6 +2,7 @@ import { read } from '../calc/read/read.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
 import { bind } from './bind.ts';
+import { placesOf } from './cue.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Engine, startsOf } from './engine.ts';
@@ -47,6 +48,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
     quantities: [...engine.knowledge.quantities.values()],
     near: engine.near(goal),
     sought: new Set(goal?.kind === 'quantity' && !sentence.places.has('@check') ? startsOf(engine.knowledge, goal) : []),
+    spent: new Set(found[0]?.kind === 'quantity' ? placesOf(found[0].cue, sentence) : []),
     asked: past.asked,
     system,
   });

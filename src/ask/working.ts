@@ -3,9 +3,10 @@ import { inWords } from '../calc/expression.ts';
 import { derivation, type Solved } from '../calc/solve.ts';
 import type { Unit } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
+import type { Figure } from '../rules/shapes.ts';
 import type { AssumedFact, Value, Working } from './reply.ts';
 import { figureOf, type Voice } from './judging.ts';
-import { asValue, saySource, say, tidy } from './say.ts';
+import { asValue, say, sayEnds, saySource, tidy } from './say.ts';
 import { en } from './wording/en.ts';
 
 /** A quantity's value in the units of the answer. */
@@ -52,13 +53,16 @@ export function assumedBy(ids: readonly string[], voice: Voice): AssumedFact[] {
     const fact = voice.solved.get(id);
     if (!record || !fact) return [];
     const unit = voice.unit(id);
-    const range = fact.low === fact.high ? undefined : en.range(say(record, fact.low, unit), say(record, fact.high, unit));
+    const range = sayEnds(record, fact, unit);
     const { agency } = record;
     const general = agency?.general && say(record, toBase(agency.general.number, agency.general.unit), unit, true);
     const beside = agency ? en.agencyFigure(agency.name, general) : range;
-    const text = en.fact(record.title, say(record, fact.value, unit, true)) + (beside ? ` (${beside})` : '');
+    const text = en.fact(record.title, say(record, fact.value, unit, isShort(record.default, unit))) + (beside ? ` (${beside})` : '');
     return [{ quantity: id, number: tidy(fromBase(fact.value, unit)), unit, rule: `quantity/${id}`, text }];
   });
 }
+
+/** True for a default that is echoed as it stands: few digits, in the unit of the answer. */
+const isShort = (figure: Figure | undefined, unit: Unit): boolean => figure?.unit === unit && Number(figure.number.toFixed(3)) === figure.number;
 
 const constant = (leaf: { number: number; unit: Unit }): string => sayFigure(toBase(leaf.number, leaf.unit), leaf.unit, { given: true });

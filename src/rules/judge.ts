@@ -48,8 +48,9 @@ function judgeBounds(rule: LimitRecord, facts: Facts): Judgement {
   const min = boundOf(rule.min, facts);
   const needs = [on ? undefined : rule.on.id, missingBound(rule.max, max), missingBound(rule.min, min)].filter((id) => id !== undefined);
   if (!on || needs.length) return { rule, status: 'cannot-tell', needs };
-  const over = max !== undefined && compare(on.value, max) > 0;
-  const under = min !== undefined && compare(on.value, min) < 0;
+  const past = (side: number): boolean => side > 0 || (rule.strict === true && side === 0);
+  const over = max !== undefined && past(compare(on.value, max));
+  const under = min !== undefined && past(compare(min, on.value));
   const bound = under ? min : (max ?? min);
   return { rule, status: over || under ? severity(rule, on.value, over) : 'ok', on: on.value, ...(bound === undefined ? {} : { bound }), needs: [] };
 }
@@ -60,16 +61,18 @@ export function judgePractice(rule: PracticeRecord, facts: Facts): Judgement {
   if (applies !== true) return { rule, ...applies };
   const chosen = rule.on.options.find((option) => facts.has(optionFact(rule.on.id, option.id)));
   if (!chosen) return { rule, status: 'cannot-tell', needs: [rule.on.id] };
-  return { rule, status: rule.judged[chosen.id]?.status ?? 'ok', option: chosen.id, needs: [] };
+  const judged = rule.cases?.find(({ when }) => conditions(when, facts) === true)?.judged ?? rule.judged;
+  return { rule: { ...rule, judged }, status: judged[chosen.id]?.status ?? 'ok', option: chosen.id, needs: [] };
 }
 
 /** Worst first. */
 export const byGravity: readonly Outcome[] = ['stop', 'caution', 'cannot-tell', 'ok', 'not-applicable'];
 
 function severity(rule: LimitRecord, value: number, over: boolean): Outcome {
-  if (rule.breaks === 'stop' || !rule.stopFrom) return rule.breaks;
-  const from = toBase(rule.stopFrom.number, rule.stopFrom.unit);
-  return (over ? compare(value, from) >= 0 : compare(value, from) <= 0) ? 'stop' : 'caution';
+  const from = rule.stopFrom ?? rule.stopOver;
+  if (rule.breaks === 'stop' || !from) return rule.breaks;
+  const beyond = compare(value, toBase(from.number, from.unit)) * (over ? 1 : -1);
+  return beyond > 0 || (beyond === 0 && rule.stopFrom !== undefined) ? 'stop' : 'caution';
 }
 
 function conditions(when: readonly Condition[] | undefined, facts: Facts): true | { status: Outcome; needs: string[] } {

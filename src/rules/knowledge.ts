@@ -93,11 +93,15 @@ function rowRelations(record: ChoiceTable, option: string): RelationRecord[] {
 /** The fact that a figure was said, not worked out; a relation that holds only then needs it. */
 export const saidFact = (quantity: string): string => `${quantity} said`;
 
-/** What the solver starts from: the facts given, the mark on each that was said, and the defaults. */
+/** What the solver starts from: the facts given, the mark on each that was said, and the defaults but for choices settled otherwise. */
 export function startOf({ defaults }: Pick<Knowledge, 'defaults'>, facts: readonly Known[]): Known[] {
   const said = facts.filter(({ assumed }) => !assumed).map(({ id }): Known => ({ id: saidFact(id), value: 1 }));
-  return [...facts, ...said, ...defaults];
+  const settled = new Set(facts.flatMap(({ id }) => choiceOf(id) ?? []));
+  return [...facts, ...said, ...defaults.filter(({ id }) => !settled.has(choiceOf(id) ?? ''))];
 }
+
+/** The choice that an option settles; none for a figure. */
+const choiceOf = (fact: string): string | undefined => (fact.includes('=') ? fact.slice(0, fact.indexOf('=')) : undefined);
 
 /** A relation's methods, each needing the settled choices its `when` names: one set for every combination that will do. */
 function methodsUnder(record: RelationRecord): Method[] {

@@ -53,8 +53,8 @@ export interface StepRecord extends Base {
 
 /** A cause of a fault, with its remedy. */
 export interface FaultCause {
-  readonly text: string;
-  readonly remedy: string;
+  readonly text: Template;
+  readonly remedy: Template;
   /** Id of the rule that was broken; the fault itself where no rule speaks of it. */
   readonly rule?: string;
   readonly source: Source;
@@ -71,12 +71,14 @@ export interface FaultRecord extends Base {
   /** Likeliest first. */
   readonly causes: readonly [FaultCause, ...FaultCause[]];
   /** What to do about this mat. */
-  readonly now: string;
+  readonly now: Template;
   /** What to change from here on. */
-  readonly nextTime: string;
+  readonly nextTime: Template;
   /** The one question that tells it from its look-alikes; an answer may lead to another fault or to a defect. */
   readonly apart?: {
     readonly by: ChoiceRecord;
+    /** Asked only where one of these is heard, words that say no more than the look-alike; absent: whenever it is unsettled. */
+    readonly heard?: readonly string[];
     readonly leads?: Readonly<Record<string, { readonly fault: string } | { readonly defect: string }>>;
   };
   readonly caution?: string;

@@ -67,6 +67,10 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly roles?: { readonly after?: readonly string[]; readonly before?: readonly string[] };
   /** Head words of its own field: its roles count only where one of them stands, and there before those of other quantities. */
   readonly setting?: readonly string[];
+  /** Only ever worked out: no figure of a question is read as this one. What people have laid out is a quantity of its own. */
+  readonly workedOut?: true;
+  /** What a figure of this kind is of when nothing tells: the patch itself. */
+  readonly plain?: true;
   /** Its place in a group like 12 x 300 x 2, where no word tells. */
   readonly inGroup?: 'longest' | 'next' | 'thinnest';
   /** The unit of a number that has none, where this is what it must be. `false`: never without a unit. */
@@ -168,6 +172,10 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
   readonly breaks: Severity;
   /** Where a broken `caution` becomes a `stop`: from this figure on, itself included. */
   readonly stopFrom?: Figure<NoInfer<D>>;
+  /** The same, from above this figure only. */
+  readonly stopOver?: Figure<NoInfer<D>>;
+  /** The bound itself breaks it: "over an inch", where an inch is not enough. */
+  readonly strict?: boolean;
   /** Applies only while each choice is one of these; an unsettled one means it cannot be told. */
   readonly when?: readonly Condition[];
   /** Applies only from this figure up, itself included. */
@@ -206,6 +214,7 @@ export interface LimitCase<D extends Dimension = Dimension> {
   readonly min?: QuantityRecord<NoInfer<D>> | Figure<NoInfer<D>>;
   readonly breaks?: Severity;
   readonly stopFrom?: Figure<NoInfer<D>>;
+  readonly strict?: boolean;
   readonly text?: LimitRecord['text'];
   readonly fix?: string;
 }
@@ -215,11 +224,17 @@ export interface PracticeRecord extends Base {
   readonly kind: 'practice';
   readonly on: ChoiceRecord;
   /** What each option means; an option not named here holds. */
-  readonly judged: Readonly<Record<string, { readonly status: 'ok' | Severity; readonly text: string }>>;
+  readonly judged: Judged;
   readonly when?: readonly Condition[];
+  /** In place of `judged`, while every condition holds: the first such case. */
+  readonly cases?: readonly { readonly when: readonly Condition[]; readonly judged: Judged }[];
   readonly cannotTell: string;
   readonly fix: string;
+  /** Where cases differ: what comes out of which facts. */
+  readonly examples?: readonly { readonly facts: Facts; readonly is: Severity | 'ok' | 'cannot-tell' | 'not-applicable' }[];
 }
+
+export type Judged = Readonly<Record<string, { readonly status: 'ok' | Severity; readonly text: string }>>;
 
 export type TableRecord = FigureTable | ChoiceTable;
 

@@ -39,9 +39,11 @@ describe.each(limits)('%s', (_, rule) => {
     for (const id of needs) expect(knowledge.quantities.has(id) || knowledge.choices.has(id)).toBe(true);
   });
 
-  test.skipIf(also.length === 0)('comes out so in further cases', () => {
-    expect(also.map(({ facts }) => judged(rule, facts).status)).toEqual(also.map(({ is }) => is));
-  });
+  if (also.length) {
+    test('comes out so in further cases', () => {
+      expect(also.map(({ facts }) => judged(rule, facts).status)).toEqual(also.map(({ is }) => is));
+    });
+  }
 
   test('has the words for what it can come out at', () => {
     for (const { status } of [judged(rule, breaks), ...also.map(({ facts }) => judged(rule, facts))]) {
@@ -79,9 +81,11 @@ describe.each([...knowledge.practices.values()].map((rule) => [rule.id, rule] as
     expect(statuses.some((status) => status !== 'ok')).toBe(true);
   });
 
-  test.skipIf(rule.on.default !== undefined)('cannot be told while nobody says how it is done', () => {
-    expect(judgePractice(rule, solved(conditions))).toMatchObject({ status: 'cannot-tell', needs: [rule.on.id] });
-  });
+  if (rule.on.default === undefined) {
+    test('cannot be told while nobody says how it is done', () => {
+      expect(judgePractice(rule, solved(conditions))).toMatchObject({ status: 'cannot-tell', needs: [rule.on.id] });
+    });
+  }
 });
 
 test('a default is nobody’s figure, so no limit is held against it', () => {

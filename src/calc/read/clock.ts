@@ -92,7 +92,8 @@ function tellsTime(tokens: Tokens, i: number): boolean {
   if (!isMinutes(tokens, i + 2)) return false;
   if (at(tokens, i + 3).text === ':') return true;
   const hour = at(tokens, i).value;
-  return before.has(at(tokens, i - 1).text) && (hour > 1 || quarters.has(at(tokens, i + 2).raw));
+  const span = ['to', '-', 'until'].includes(at(tokens, i + 3).text) && readHour(tokens, i + 4) !== undefined;
+  return (span || before.has(at(tokens, i - 1).text)) && (hour > 1 || quarters.has(at(tokens, i + 2).raw));
 }
 
 function endsText(tokens: Tokens, i: number): boolean {

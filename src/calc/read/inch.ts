@@ -14,6 +14,7 @@ export function isInch(tokens: Tokens, i: number): boolean {
   const next = at(tokens, i + 1);
   if (!word.gap || (next.text === '.' && !next.gap)) return true;
   if (next.kind === 'number') return at(tokens, i - 1).value <= mostInches && beforeLength(tokens, i + 1);
+  if (next.text === 'each') return at(tokens, i + 2).kind !== 'letters';
   if (next.text === 'at') return !endsAfterNumber(tokens, i + 2);
   return next.kind !== 'letters' || !(placeWords.has(next.text) || numberWords.has(next.text));
 }

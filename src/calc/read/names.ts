@@ -1,4 +1,5 @@
 import { readClock } from './clock.ts';
+import { isDimensionLetter } from './dimension-letters.ts';
 import { plainWhole, readFraction } from './fraction.ts';
 import { at, type Tokens } from './lexer.ts';
 import {
@@ -86,8 +87,9 @@ function readGlued(tokens: Tokens, i: number): NameRead | undefined {
   if (letters.kind !== 'letters' || letters.gap || gluedJoins.has(letters.text)) return undefined;
   const after = at(tokens, i + 2);
   const digits = after.kind === 'number' && !after.gap;
+  if (isDimensionLetter(tokens, i + 1)) return undefined;
   if (readUnit(tokens, i + 1) && !isDecade(tokens, i)) return undefined;
-  if (['st', 'nd', 'rd', 'th', 'ish'].includes(letters.text)) return undefined;
+  if (['st', 'nd', 'rd', 'th', 'ish', 'ea', 'pc', 'ct'].includes(letters.text)) return undefined;
   if (letters.raw === 'k' || (letters.text === 'k' && readUnit(tokens, i + 2))) return undefined;
   if (letters.text.length <= 2 || (digits && letters.text.length === 3)) return name('other', digits ? i + 3 : i + 2);
   return undefined;

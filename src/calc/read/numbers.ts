@@ -1,7 +1,7 @@
 import { plainWhole, readFraction } from './fraction.ts';
 import { at, type Tokens } from './lexer.ts';
 import { denominators } from './number-words.ts';
-import { readAndPart, readPartsOf } from './parts.ts';
+import { readAndPart, readPartsOf, skipOfA } from './parts.ts';
 import { readSpelled } from './spelled.ts';
 import { isSpanishUnit, readUnit } from './unit.ts';
 import { metricUnits } from './unit-words.ts';
@@ -32,8 +32,12 @@ export function readNumber(tokens: Tokens, i: number, options: NumberOptions = {
   const dotted = readDotted(tokens, i);
   if (dotted) return dotted;
   const fraction = readFraction(tokens, i);
-  if (fraction) return { ...fraction, form: 'fraction' };
-  const plain: NumberRead = { number: first.value, next: i + 1 };
+  if (fraction) {
+    const next = fraction.number < 1 ? skipOfA(tokens, fraction.next) : fraction.next;
+    return { ...fraction, next, form: 'fraction' };
+  }
+  const part = first.value < 1 && at(tokens, i + 1).text === 'of' ? skipOfA(tokens, i + 1) : i + 1; // .3 of a mile
+  const plain: NumberRead = { number: first.value, next: part };
   if (first.style === 'comma') return { ...plain, unclear: first.raw };
   if (!plainWhole(first)) return multiplied(tokens, plain);
   return (
@@ -44,9 +48,9 @@ export function readNumber(tokens: Tokens, i: number, options: NumberOptions = {
   );
 }
 
-/** `1 1/2`, `1-1/2`, `1 - 1/2`. */
+/** `1 1/2`, `1-1/2`, `1 - 1/2`, `1 + 1/2`. */
 function readMixed(tokens: Tokens, i: number, options: NumberOptions): NumberRead | undefined {
-  const hyphen = at(tokens, i + 1).text === '-';
+  const hyphen = at(tokens, i + 1).text === '-' || at(tokens, i + 1).text === '+';
   const start = hyphen ? i + 2 : i + 1;
   const fraction = readFraction(tokens, start);
   if (!fraction || fraction.number >= 1) return undefined;
@@ -61,16 +65,19 @@ function standsApart(tokens: Tokens, next: number, whole: number, options: Numbe
   return readUnit(tokens, next)?.unit === 'in';
 }
 
-/** `1.1/2`, a mixed number typed with a point. */
+/** `1.1/2` and `1,1/2`: mixed numbers typed with a point or a comma; the comma may part a list. */
 function readDotted(tokens: Tokens, i: number): NumberRead | undefined {
   const first = at(tokens, i);
   const under = at(tokens, i + 2);
-  if (first.style !== 'decimal' || at(tokens, i + 1).text !== '/' || at(tokens, i + 1).gap) return undefined;
-  const point = first.raw.indexOf('.');
+  if ((first.style !== 'decimal' && first.style !== 'comma') || at(tokens, i + 1).text !== '/' || at(tokens, i + 1).gap)
+    return undefined;
+  const comma = first.style === 'comma';
+  const point = first.raw.indexOf(comma ? ',' : '.');
   const over = Number(first.raw.slice(point + 1));
   if (point === 0 || under.gap || !plainWhole(under) || !denominators.has(under.value)) return undefined;
   if (over === 0 || over >= under.value) return undefined;
-  return { number: Number(first.raw.slice(0, point)) + over / under.value, next: i + 3, form: 'fraction' };
+  const number = Number(first.raw.slice(0, point)) + over / under.value;
+  return { number, next: i + 3, form: 'fraction', ...(comma ? { unclear: `${first.raw}/${under.raw}` } : {}) };
 }
 
 /** `1 200 m`: thousands set off by blanks, read so only before a metric unit. */

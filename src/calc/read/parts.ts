@@ -53,6 +53,13 @@ export function readAndPart(tokens: Tokens, i: number): { number: number; next: 
   return Math.max(count, 1) < word.parts ? { number: Math.max(count, 1) / word.parts, next: part + 1 } : undefined;
 }
 
+/** The unit after a part in digits, past its "of a": 2/10 OF A mile, 1/2 A mile. The part itself when no unit is named so. */
+export function skipOfA(tokens: Tokens, i: number): number {
+  const of = at(tokens, i).text === 'of' || at(tokens, i).text === 'de' ? i + 1 : i;
+  const article = ['a', 'an', 'un', 'una'].includes(at(tokens, of).text);
+  return article && readUnit(tokens, of + 1) ? of + 1 : i;
+}
+
 /** The token of the unit a part is of, past "of" and an article; undefined when no unit follows. */
 function beforeUnit(tokens: Tokens, i: number): number | undefined {
   let next = i;

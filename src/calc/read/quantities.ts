@@ -31,7 +31,7 @@ export interface QuantityOptions extends NumberOptions {
 /** The quantity that begins at token `i`: `-5 ft`, `$85 a ton`, `5'6"`, `1 hr 20`, `an inch and a half`, `12`. */
 export function readQuantity(tokens: Tokens, i: number, options: QuantityOptions = {}): Measured | undefined {
   const first = at(tokens, i);
-  if (first.text === '$') return readMoney(tokens, i);
+  if (first.text === '$' || first.text === 'usd') return readMoney(tokens, i);
   if (first.text === '-' || first.text === '+') return readSigned(tokens, i, options);
   const counted = readNumber(tokens, i, options);
   if (!counted) return readUnitFirst(tokens, i);

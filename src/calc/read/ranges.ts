@@ -59,7 +59,8 @@ function readRange(tokens: Tokens, i: number, options: QuantityOptions): Reach |
   if (!first) return undefined;
   const join = at(tokens, first.next);
   if (!rangeWords.has(join.text)) return first;
-  const second = readQuantity(tokens, pastSign(tokens, first.next + 1), options);
+  const second = readQuantity(tokens, first.next + 1, options);
+  if (second && join.text === '-' && join.gap && gluedX(tokens, second.next)) return first;
   return (second && joinEnds(tokens, first, second, join.text)) ?? first;
 }
 
@@ -70,9 +71,9 @@ function readBetween(tokens: Tokens, i: number, options: QuantityOptions): Reach
   return second && joinEnds(tokens, first, second, 'between');
 }
 
-/** A blank before the upper end's hyphen was read as the joiner: `10 -12 ft`. Nothing else stands between the ends. */
-function pastSign(tokens: Tokens, i: number): number {
-  return at(tokens, i).text === '~' ? i + 1 : i;
+/** In "5 - 10x20 patches" the dash sets the count off from the size. */
+function gluedX(tokens: Tokens, i: number): boolean {
+  return at(tokens, i).text === 'x' && !at(tokens, i).gap;
 }
 
 function joinEnds(tokens: Tokens, a: Measured, b: Measured, join: string): Reach | undefined {

@@ -1,6 +1,7 @@
 import { plainWhole, readFraction } from './fraction.ts';
 import { at, type Token, type Tokens } from './lexer.ts';
 import { numberWords } from './number-words.ts';
+import { readNumber } from './numbers.ts';
 import { readUnit } from './unit.ts';
 
 /** `2:1`, `50/50`, "one to one", "half and half". */
@@ -78,6 +79,7 @@ function readTo(tokens: Tokens, i: number, a: number): RatioRead | undefined {
   const after = at(tokens, next + 2);
   const parts = after.text.startsWith('part');
   if (['/', ':', '+'].includes(after.text) || (!parts && readUnit(tokens, next + 2))) return undefined;
+  if ((readNumber(tokens, next + 1)?.next ?? 0) > next + 2) return undefined; // 1 to 1 1/2
   const shown = worded || parts || ratioAfter.has(after.text);
   if (!(shown || (b === 1 && a >= 1 && (after.kind !== 'letters' || join === 'to')))) return undefined;
   return { start: i, next: parts ? next + 3 : next + 2, parts: [a, b] };

@@ -24,13 +24,31 @@ function isMetric(figure: Figure): boolean {
   return metricUnits.has(figure.unit) || (figure.unit === 'm' && figure.unclear === undefined);
 }
 
+/** After `each` these are what the figure is for, not the things counted before it: 12 miles each way. */
+const shared = new Set([
+  'way',
+  'side',
+  'end',
+  'direction',
+  'lane',
+  'lift',
+  'pass',
+  'day',
+  'load',
+  'time',
+  'truck',
+  'shift',
+]);
+
 /** "10 ft each", "each 10 ft", "cones every 20 feet", "20 ft apart", "20 ft on center". */
 function mannerOf(items: readonly Item[], k: number): Figure['manner'] | undefined {
   const [before, after] = [wordAt(items, k - 1), wordAt(items, k + 1)];
+  if (after === 'oc' || (after === 'o' && wordAt(items, k + 3) === 'c')) return 'apart';
   if (after === 'apart' || (after === 'on' && wordAt(items, k + 2).startsWith('cent'))) return 'apart';
   if (before === 'every' || before === 'spaced' || (before === 'at' && wordAt(items, k - 2) === 'spaced'))
     return 'apart';
   if (before === 'cada') return 'apart';
+  if (after === 'each' && shared.has(wordAt(items, k + 2))) return undefined;
   if (after === 'each' || after === 'ea' || after === 'apiece' || before === 'each') return 'each';
   return after === 'cada' && wordAt(items, k + 2).startsWith('un') ? 'each' : undefined;
 }

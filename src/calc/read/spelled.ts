@@ -1,5 +1,5 @@
 import { at, type Token, type Tokens } from './lexer.ts';
-import { afterPronoun, beforePronoun } from './near-words.ts';
+import { afterPronoun, beforePronoun, roleWords } from './near-words.ts';
 import { numberWords, type Rank, spokenDigits } from './number-words.ts';
 import type { NumberRead } from './numbers.ts';
 import { readPart, readPartsOf } from './parts.ts';
@@ -15,7 +15,10 @@ const follows: Readonly<Record<Rank, readonly (Rank | 'start')[]>> = {
   thousand: ['start', 'one', 'teen', 'ten', 'hundreds', 'hundred'],
 };
 
-/** A number in words, from 0 to 9,999, with its parts: "two hundred and fifty", "a quarter", "one and one-half". */
+/** Numbers in words end here; nobody spells more. */
+const mostSpelled = 999_999;
+
+/** A number in words, from 0 to 999,999, with its parts: "two hundred and fifty", "a quarter", "one and one-half". */
 export function readSpelled(tokens: Tokens, i: number): NumberRead | undefined {
   const first = at(tokens, i);
   const article = first.text === 'a' || first.text === 'an';
@@ -27,7 +30,7 @@ export function readSpelled(tokens: Tokens, i: number): NumberRead | undefined {
   if (article && !['hundred', 'thousand'].includes(at(tokens, start).text)) return undefined;
   const spoken = readPoint(tokens, start, '0');
   if (spoken) return spoken;
-  const whole = readWhole(tokens, start);
+  const whole = readShortHundred(tokens, start) ?? readWhole(tokens, start);
   if (!whole) return undefined;
   const parts = readPartsOf(tokens, whole.next, whole.number);
   if (parts) return parts;
@@ -82,8 +85,27 @@ function readWhole(tokens: Tokens, i: number): { number: number; next: number } 
     last = word.rank;
     next = from + 1;
   }
-  if (last === 'start' || total + current > 9999) return undefined;
+  if (last === 'start' || total + current > mostSpelled) return undefined;
   return { number: total + current, next };
+}
+
+/**
+ * "One fifty", "two fifteen": hundreds said short. Read so only where no count of things fits: at an end, before a role
+ * or a plural unit. "Two fifty foot patches" stays two and fifty.
+ */
+function readShortHundred(tokens: Tokens, i: number): { number: number; next: number } | undefined {
+  const hundreds = numberWords.get(at(tokens, i).text);
+  const tens = numberWords.get(at(tokens, i + 1).text);
+  if (hundreds?.rank !== 'one' || hundreds.value === 0 || hundreds.spanish || !tens) return undefined;
+  if (tens.spanish || (tens.rank !== 'ten' && tens.rank !== 'teen')) return undefined;
+  const rest = readWhole(tokens, i + 1)!;
+  const after = at(tokens, rest.next);
+  const unit = readUnit(tokens, rest.next);
+  const plural = unit?.spelled === true && (after.text.endsWith('s') || after.text === 'feet');
+  const ends = after.kind !== 'letters' && after.kind !== 'number' && !unit;
+  const role = roleWords.has(after.text) || ['x', 'by', 'at'].includes(after.text);
+  if (rest.number > 99 || !(plural || ends || role)) return undefined;
+  return { number: hundreds.value * 100 + rest.number, next: rest.next };
 }
 
 /** The word after a hyphen, after "and" (two hundred AND fifty) or after "y" (treinta Y cinco). */

@@ -1,4 +1,5 @@
 import { at, type Tokens } from './lexer.ts';
+import { readQuantity } from './quantities.ts';
 import type { Reach } from './ranges.ts';
 
 /** Which part of ten degrees: low 40s is 40 to 43. */
@@ -11,11 +12,12 @@ const shares: ReadonlyMap<string, readonly [number, number]> = new Map([
   ['high', [7, 9]],
 ]);
 
-/** "Low 40s", "in the 50s", "5 below": temperatures with no degree sign. They are taken for degF, and marked unclear. */
+/** "Low 40s", "in the 50s", "5 below", "minus 5 degrees": temperatures with no degree sign. They are taken for degF, and marked unclear. */
 export function readTemperature(tokens: Tokens, i: number): Reach | undefined {
   const first = at(tokens, i);
   if (first.kind === 'number')
     return readBelow(tokens, i) ?? (inThe(tokens, i) ? decade(tokens, i, i, [0, 9]) : undefined);
+  if (first.text === 'minus' || first.text === 'negative') return readMinus(tokens, i);
   const share = shares.get(first.text);
   if (!share) return undefined;
   const hyphen = at(tokens, i + 1).text === '-' ? 1 : 0;
@@ -41,6 +43,12 @@ function decade(tokens: Tokens, start: number, i: number, share: readonly [numbe
   }
   const [low, high] = [tens.value + share[0], tens.value + share[1]];
   return { start, next: s + 1, number: (low + high) / 2, low, high, unit: 'degF', unclear: 'deg', about: true };
+}
+
+function readMinus(tokens: Tokens, i: number): Reach | undefined {
+  const read = readQuantity(tokens, i + 1);
+  const warm = read?.unit === 'degF' || read?.unit === 'degC';
+  return read && warm ? { ...read, start: i, number: -read.number } : undefined;
 }
 
 /** "5 below" and "5 below zero", with nothing after that it could be below of. */

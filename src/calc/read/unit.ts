@@ -1,4 +1,5 @@
 import { isUnit, type Unit } from '../units.ts';
+import { isDimensionLetter } from './dimension-letters.ts';
 import { isInch } from './inch.ts';
 import { at, type Tokens } from './lexer.ts';
 import { depthWords, joined, perWords, type UnitWords, unitWords } from './unit-words.ts';
@@ -76,6 +77,7 @@ function readAtom(tokens: Tokens, i: number, spaced: boolean): Atom | undefined 
   const first = at(tokens, i);
   if (first.kind === 'sign') return readMark(tokens, i);
   if (first.kind !== 'letters') return undefined;
+  if (first.text.length === 1 && isDimensionLetter(tokens, i)) return undefined;
   for (const row of rows.get(first.text) ?? []) {
     const next = matchRow(tokens, i, row);
     if (next === undefined) continue;
@@ -92,6 +94,7 @@ function readMark(tokens: Tokens, i: number): Atom | undefined {
     ...{ unit, times: 1, next, spelled: false, spanish: false, alias: mark },
     ...(unclear === undefined ? {} : { unclear }),
   });
+  if (mark === "'" && after.text === 's' && !after.gap) return undefined; // the 40's
   if (mark === "'") return after.text === "'" && !after.gap ? found('in', i + 2) : found('ft', i + 1);
   if (mark === '"') return found('in', i + 1);
   if (mark === '%') return found('%', i + 1);

@@ -1,4 +1,4 @@
-import { fm5436 } from '../manuals.ts';
+import { fm5436 } from '../sources-craft.ts';
 import { choice } from '../shapes.ts';
 
 export default choice({

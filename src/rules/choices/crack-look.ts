@@ -1,4 +1,4 @@
-import { navyBasic } from '../manuals.ts';
+import { navyBasic } from '../sources-craft.ts';
 import { choice } from '../shapes.ts';
 
 export default choice({

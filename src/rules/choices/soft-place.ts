@@ -1,5 +1,5 @@
 import { choice } from '../shapes.ts';
-import { bladeSpreading, ufcRepair } from '../manuals.ts';
+import { bladeSpreading, ufcRepair } from '../sources-craft.ts';
 
 export default choice({
   id: 'soft-place',

@@ -1,22 +1,36 @@
-import { choice, commonPractice } from '../shapes.ts';
+import { choice } from '../shapes.ts';
+import { fromMemory } from '../sources-craft.ts';
 
 export default choice({
   id: 'surface',
-  title: 'surface under the patch',
-  because: 'A worn or cut face is rough and thirsty and takes more tack than a lift laid the same day.',
-  sources: [commonPractice],
-  question: { text: 'What does it go on: worn road, a fresh lift, or a cut face?', ease: 1 },
+  title: 'surface under the tack',
+  because: 'A worn, a fresh and a cut surface drink tack differently.',
+  sources: [fromMemory('FHWA-HIF-16-017, Tack Coat Best Practices, rates by surface')],
+  question: { text: 'Does the tack go on a worn surface, a fresh lift or a cut one?', ease: 1 },
+  default: 'worn',
   options: [
+    {
+      id: 'cut',
+      title: 'cut or milled',
+      cues: ['mill', 'milled', 'cut+surface', 'planed', 'ground+off', 'cold+plane'],
+    },
     {
       id: 'fresh-lift',
       title: 'fresh lift',
-      cues: ['fresh|new+lift|mat|mix', 'between+lift', 'between lift', 'new+asphalt|surface|pavement', 'first+lift tack'],
+      cues: [
+        'fresh+lift',
+        'new+lift',
+        'between+lift',
+        'new+mat|mix|surface',
+        'fresh+mat|mix|surface',
+        'lift|mat we just',
+      ],
     },
-    { id: 'cut', title: 'cut or milled face', cues: ['mill', 'cut+surface|face', 'planed', 'ground+surface'] },
+    { id: 'concrete', title: 'concrete', cues: ['concrete', 'pcc', 'cement'] },
     {
       id: 'worn',
-      title: 'worn road',
-      cues: ['worn', 'old+surface|road|pavement|mix|mat', 'exist+surface|road|pavement|mix', 'weathered', 'dried+out'],
+      title: 'worn',
+      cues: ['worn', 'old+surface|road|mix|pavement', 'existing+surface|road|mix|pavement', 'oxidized'],
     },
   ],
 });

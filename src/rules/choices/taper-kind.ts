@@ -15,7 +15,7 @@ export default choice({
     {
       id: 'merging',
       title: 'merging (lane-closure) taper',
-      cues: ['merge', 'multilane -shoulder', 'lane-drop', 'taper lane+close|closed|closure|shut -one-lane', 'taper long+enough -shoulder -shift -downstream'],
+      cues: ['merge', 'multilane -shoulder', 'lane-drop', 'taper lane+close|closed|closure|shut -one-lane', 'taper long+check -shoulder -shift -downstream'],
     },
   ],
   question: { text: 'Which taper: does traffic merge into the next lane, or do flaggers alternate it?', ease: 1 },

@@ -17,6 +17,7 @@ export default choice({
         'sign|cone not|isn\'t|ain\'t|aren\'t up|out|set',
         'skip sign|cone|flagger|traffic+control',
         'not+up',
+        'start|begin|work|measure before sign|cone|control up|out|set @check',
       ],
     },
     {

@@ -7,7 +7,7 @@ export default choice({
   sources: [commonPractice],
   options: [
     { id: 'poor', title: 'fog, dust, heavy rain or low sun', cues: ['fog', 'sun eye', 'glare', 'unseen road|car|driver|traffic'] },
-    { id: 'clear', title: 'clear', cues: ['clear visibility|view', 'good+visibility'] },
+    { id: 'clear', title: 'clear', cues: ['clear visibility|view', 'check+visibility'] },
   ],
   question: { text: 'Can drivers see the signs and the flagger in time?', ease: 1 },
 });

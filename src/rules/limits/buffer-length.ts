@@ -11,7 +11,7 @@ export default limit({
   breaks: 'caution',
   because: 'A driver who has missed the taper needs the distance it takes to see, brake and stop.',
   sources: [manual('section 6B.06 and Table 6B-2, an option')],
-  cues: ['buffer long+enough @check', 'buffer enough|ok|check @check #length', '#length buffer @check', 'buffer too+short', 'without|skip|no buffer @check'],
+  cues: ['buffer long+check', '#length buffer @check', 'buffer check+short', 'without|skip|no buffer @check'],
   text: {
     ok: '{on} is at least the recommended length, {limit}.',
     caution: '{on} is shorter than the {limit} it takes to stop at that speed, which the manual lets the buffer be sized by (may).',

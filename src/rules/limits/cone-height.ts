@@ -17,7 +17,7 @@ export default limit({
   ],
   because: 'A low cone drops out of sight at speed and in headlights.',
   sources: [manual('section 6K.03, a standard')],
-  cues: ['cone size|tall|height|high', 'what size|tall|high cone', 'cone #length tall|high @check', 'inch cone @check'],
+  cues: ['cone size|tall|height|high', 'how+tall cone', 'cone #length night|tall|high @check', 'cone #length @check -apart -spacing -taper -every -along', 'cone night'],
   text: {
     ok: '{on} is at least the {limit} a cone shall have there.',
     caution: '{on} is lower than the {limit} a cone shall have there.',

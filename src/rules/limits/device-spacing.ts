@@ -17,11 +17,11 @@ export default limit({
   because: 'Too far apart they are single cones, and a driver goes between them.',
   sources: [manual('section 6K.01, paragraph 4, guidance')],
   cues: [
-    'cone|device #length @check',
+    'cone|device #length apart|spacing|every|taper|along @check',
+    'cone|device #length taper|tangent @check',
     'cone|device spacing|apart @check',
-    'cone|device too+far apart',
+    'cone|device check+far+apart',
     'cone|device far+apart @check',
-    'cone|device every #length @check',
   ],
   text: {
     ok: '{on} is at most the recommended spacing, {limit}.',

@@ -1,14 +1,13 @@
-import stopTime from '../quantities/stop-time.ts';
+import closureTime from '../quantities/closure-time.ts';
 import { limit } from '../shapes.ts';
 import { californiaManual } from '../manual.ts';
 
 export default limit({
   id: 'full-closure',
   title: 'road closed both ways',
-  on: stopTime,
+  on: closureTime,
   max: { number: 20, unit: 'min' },
   breaks: 'caution',
-  besideRule: 'hold-time',
   because: 'A full stop both ways is for a few minutes by day, with somebody at each end to hold it.',
   sources: [californiaManual('Typical Application 13')],
   cues: ['close|closed|shut road both|whole|entire|full', 'full+closure', 'road close|closed #time @check'],
@@ -19,9 +18,9 @@ export default limit({
   },
   fix: 'Open between passes, or get a detour approved.',
   examples: {
-    holds: { 'stop-time': [10, 'min'] },
-    boundary: { 'stop-time': [20, 'min'] },
-    breaks: { 'stop-time': [25, 'min'] },
+    holds: { 'closure-time': [10, 'min'] },
+    boundary: { 'closure-time': [20, 'min'] },
+    breaks: { 'closure-time': [25, 'min'] },
     cannotTell: {},
   },
 });

@@ -22,11 +22,11 @@ export default limit({
   because: 'One message at a time, each with room to be read, believed and acted on before the next.',
   sources: [manual('Table 6B-1, guidance: recommended least distances')],
   cues: [
-    'sign #length @check',
+    'sign #length @check -high -tall',
     'sign close @check',
-    'sign spacing|apart enough|ok|check @check',
-    'sign too+close',
-    'sign far+enough',
+    'sign spacing|apart @check',
+    'sign check+close',
+    'sign far+check',
   ],
   text: {
     ok: '{on} is at least the recommended distance, {limit}.',

@@ -40,10 +40,10 @@ export default limit({
   because: 'Too short, and drivers find the lane gone before they have found a gap; too long, and they change lanes late.',
   sources: [manual('Table 6B-3, guidance')],
   cues: [
-    'taper long+enough @check',
-    'taper enough|ok|check @check #length',
-    '#length taper @check',
-    'taper too+short|too+long',
+    'taper long+check',
+    '#length taper @check -cone -device',
+    '#length flagger|downstream|shoulder|shift|merge taper @check -cone -device',
+    'taper check+short|long',
     'short taper @check',
   ],
   text: {

@@ -18,6 +18,6 @@ export default practice({
     },
     spotter: { status: 'ok', text: 'One spotter in sight of the driver, one set of signals, nobody between truck and blade. Look up for wires before the bed goes up.' },
   },
-  cannotTell: 'Tell me who backs the trucks: one spotter, in sight of the driver.',
+  cannotTell: 'One spotter, in sight of the driver, with one set of signals; lost sight means stop. Tell me who backs the trucks.',
   fix: 'Name one spotter, agree the signals, and stop whenever he is out of sight.',
 });

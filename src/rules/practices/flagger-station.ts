@@ -35,6 +35,6 @@ export default practice({
       text: 'On the shoulder or in the closed lane, in sight, alone, with a way out, and room for a car to stop short of the work: as the manual says.',
     },
   },
-  cannotTell: 'Tell me where the flagger stands and whether drivers see him in time to stop.',
+  cannotTell: 'On the shoulder or in the closed lane, in sight, alone, with a way out, and a warning sign ahead of him. Tell me where yours stands and whether drivers see him in time to stop.',
   fix: 'Move the station, and the taper with it, back until the flagger and the queue are both seen.',
 });

@@ -25,6 +25,6 @@ export default practice({
     },
     inside: { status: 'ok', text: 'Everything stays inside the closed lane while the other lane carries traffic.' },
   },
-  cannotTell: 'Tell me whether anything crosses the line while the other lane carries traffic.',
+  cannotTell: 'Nothing crosses the line while the other lane carries traffic. Tell me whether traffic is held.',
   fix: 'Both flaggers on STOP, make the pass, clear the line, release; or set the row in from the line and carry it.',
 });

@@ -20,6 +20,6 @@ export default practice({
     },
     day: { status: 'ok', text: 'By day no lighting is asked for.' },
   },
-  cannotTell: 'Tell me whether there is work after dark and whether every flagger station is lit: it shall be.',
+  cannotTell: 'After dark every flagger station shall be lit, signs shall be retroreflective or lit, and flaggers should wear Class 3; it needs the agency’s leave. Tell me whether the stations are lit.',
   fix: 'Light every station without glare in drivers’ eyes, or stop before dark.',
 });

@@ -12,6 +12,6 @@ export default practice({
     poor: { status: 'stop', text: 'When drivers cannot see the signs and the flagger in time, laying stops: roll what is down, then hold traffic or open.' },
     clear: { status: 'ok', text: 'Signs, flagger and queue are seen.' },
   },
-  cannotTell: 'Tell me how far drivers can see.',
+  cannotTell: 'Laying stops when drivers cannot see the signs and the flagger in time. Tell me how far they can see.',
   fix: 'Stop laying, roll what is down, and ask the person in charge: hold, or take the closure up.',
 });

@@ -18,6 +18,6 @@ export default practice({
     'past-first-sign': { status: 'caution', text: 'The queue is past the first sign: nothing warns the car that comes up to it.' },
     'inside-signs': { status: 'ok', text: 'The queue ends before the first sign.' },
   },
-  cannotTell: 'Tell me where the queue ends.',
+  cannotTell: 'The queue has to end before the first sign, and never on railroad tracks. Tell me where it ends.',
   fix: 'Stop adding to it: shorten the holds, move the signs out, or put a lit vehicle upstream now. Near rails, ask the railroad.',
 });

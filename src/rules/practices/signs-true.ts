@@ -16,6 +16,6 @@ export default practice({
     },
     covered: { status: 'ok', text: 'What does not apply is covered, turned or down, as it shall be.' },
   },
-  cannotTell: 'Tell me which signs are up and whether they are still true.',
+  cannotTell: 'Signs and devices that do not apply shall be removed or covered. Tell me which are up and whether they are still true.',
   fix: 'Cover or turn the flagger sign when nobody flags, move far signs along, and leave somebody with a closed lane.',
 });

@@ -19,6 +19,6 @@ export default practice({
     down: { status: 'stop', text: 'Traffic control is down: nobody goes back on the road until it is up again.' },
     up: { status: 'ok', text: 'Traffic control is up before anyone is on the road. Drive through it once before the work starts.' },
   },
-  cannotTell: 'Tell me whether traffic control is up, and I can say whether anyone may be on the road.',
+  cannotTell: 'Nobody is on the road before traffic control is up. Tell me whether it is.',
   fix: 'Set the signs first, farthest upstream first, then taper and devices, with a trained person in charge.',
 });

@@ -15,7 +15,7 @@ export default practice({
   because: 'The most exposed minutes of the day are those of taking up the devices: the signs still have to warn for whoever does it.',
   sources: [texas, manual('section 6A.03, paragraph 4: devices are removed as soon as practical')],
   cues: [
-    'sign|control|cone come|take|pick|pull+down|up @check',
+    'sign|control|cone come|need|pick|pull+down|up @check',
     'when sign|control|cone down|remove|pick|pull',
     'order|which remove|pick|pull sign|cone',
     'sign first|last down|pick|pull|remove',
@@ -30,6 +30,6 @@ export default practice({
       text: 'Clean-up first, then the downstream devices, the buffer and the taper, working against traffic; the advance signs last.',
     },
   },
-  cannotTell: 'Tell me whether the crew is off the road and what comes down first, and I can say whether that is the order.',
+  cannotTell: 'Clean-up first, then everything else, the advance signs last. Tell me whether the crew is off the road and what comes down first.',
   fix: 'People, machines and material out; then downstream devices, work space and buffer, taper; advance signs last.',
 });

@@ -9,8 +9,9 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'Alongside the buffer and the work the line only has to be kept, so the devices may stand twice as far apart as on a taper.',
   sources: [manual('section 6K.01, paragraph 4')],
-  cues: ['cone|device spacing|apart|space tangent|straight|center|centerline', 'cone|device spacing|apart|space along|past|beside work|lane'],
+  cues: ['cone|device spacing|apart|space tangent|straight|center|centerline -@check', 'cone|device spacing|apart|space along|past|beside work|lane -@check'],
   bare: false,
+  workedOut: true,
   beside: ['device-spacing-taper', 'device-count'],
   usedAt: ['traffic-control-up'],
 });

@@ -9,7 +9,6 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'Going down, a car takes longer to stop; going up, the level figure is kept for safety.',
   sources: [californiaManual('Table 6B-2(CA)')],
-  cues: ['grade buffer', 'downgrade|downhill buffer|sight'],
   alsoCalled: ['hill', 'slope of the road'],
   roles: { after: ['grade', 'downgrade', 'downhill', 'hill'], before: ['grade', 'downgrade', 'downhill'] },
   bare: false,

@@ -17,6 +17,7 @@ export default quantity({
   ],
   alsoCalled: ['merge taper', 'lane closure taper', 'L'],
   bare: false,
+  workedOut: true,
   asks: 'How long a merging taper?',
   beside: ['device-spacing-taper', 'buffer-length', 'sign-spacing-a'],
   usedAt: ['traffic-control-up'],

@@ -10,6 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: ['how-many square+yard -pound -gallon', 'square+yard ?patch -pound -gallon', 'how-many square+feet', 'area'],
   roles: { after: ['area', 'patch'], before: ['area'] },
+  plain: true,
   bare: false,
   question: {
     text: 'What is the area of the patch?',

@@ -14,6 +14,7 @@ export default quantity({
     before: ['depth', 'deep', 'thickness', 'thick', 'at', 'average'],
   },
   inGroup: 'thinnest',
+  plain: true,
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How deep, on average, after rolling?',

@@ -9,8 +9,9 @@ export default quantity({
   because: 'A patch is paid out along the road: what it takes grows with the length that lies at full depth, and a feather holds only half.',
   sources: [commonPractice],
   cues: ['how+long patch', 'patch+length', 'how-many road|lane|feet cover|do|patch -load -truck'],
-  roles: { after: ['long', 'length', 'run', 'stretch', 'road'], before: ['length', 'long', 'distance'] },
+  roles: { after: ['long', 'length', 'run', 'stretch', 'road', 'patch', 'spot', 'hole'], before: ['length', 'long', 'distance'] },
   inGroup: 'longest',
+  plain: true,
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How long is the patch?',

@@ -11,6 +11,7 @@ export default quantity({
   cues: ['how+wide patch', 'patch+width'],
   roles: { after: ['wide', 'width', 'across', 'lane', 'road'], before: ['width', 'wide'] },
   inGroup: 'next',
+  plain: true,
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How wide is the patch?',

@@ -12,6 +12,7 @@ export default quantity({
   cues: ['how-many+ton -order', 'how-many ton -order', 'how-many mix -order', 'ton ?mix -order', 'ton fill', 'need mix -order', 'figure ton'],
   alsoCalled: ['tonnage', 'tons in place', 'premix', 'hot mix', 'cold mix', 'blacktop', 'plant mix'],
   roles: { after: ['mix', 'left', 'need'], before: ['mix', 'need', 'total'] },
+  plain: true,
   bare: false,
   question: {
     text: 'How many tons go in the patch?',

@@ -12,6 +12,7 @@ export default quantity({
   cues: ['shift taper'],
   alsoCalled: ['lane shift taper'],
   bare: false,
+  workedOut: true,
   asks: 'How long a shifting taper?',
   beside: ['merging-taper', 'device-spacing-taper', 'buffer-length'],
   usedAt: ['traffic-control-up'],

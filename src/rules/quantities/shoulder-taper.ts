@@ -11,6 +11,7 @@ export default quantity({
   sources: [manual('Table 6B-3')],
   cues: ['shoulder taper'],
   bare: false,
+  workedOut: true,
   asks: 'How long a shoulder taper?',
   beside: ['merging-taper', 'device-spacing-taper'],
   usedAt: ['traffic-control-up'],

@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'From the taper or the flagger to the nearest sign, or from one sign to the next, as they stand.',
   sources: [manual('Table 6B-1')],
-  roles: { after: ['apart', 'out', 'sign', 'ahead'], before: ['sign', 'apart'] },
+  roles: { after: ['apart', 'out', 'sign'], before: ['sign', 'apart'] },
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How far is the sign from the taper, or from the next sign?',

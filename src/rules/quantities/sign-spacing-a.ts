@@ -10,9 +10,10 @@ export default quantity({
   because:
     'From where the road narrows, the taper or the flagger, to the first warning sign: room to see and slow after reading it.',
   sources: [manual('Table 6B-1')],
-  cues: ['sign+spacing', 'sign spacing|distance|apart', 'how-far|where sign', 'first|nearest sign how-far|where', 'advance sign'],
+  cues: ['sign+spacing', 'sign spacing|distance|apart', 'how-far|where sign', 'how-far out sign', 'how-far sign go', 'first|nearest sign how-far|where', 'advance sign'],
   alsoCalled: ['first sign', 'distance A'],
   bare: false,
+  workedOut: true,
   asks: 'How far out do the warning signs go?',
   beside: ['sign-spacing-b', 'sign-spacing-c'],
   usedAt: ['traffic-control-up'],

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'From the first car stopped to the release.',
   sources: [commonPractice],
-  roles: { after: ['stop', 'stopped', 'hold', 'held', 'delay'], before: ['stop', 'stopped', 'hold', 'held', 'delay', 'wait'] },
+  roles: { after: ['stop', 'hold', 'delay', 'wait'], before: ['stop', 'stopped', 'hold', 'held', 'delay', 'wait'] },
   bare: { us: 'min', metric: 'min' },
   question: {
     text: 'How long is traffic held?',

@@ -10,7 +10,8 @@ export default quantity({
   because:
     'The word alone never tells which: a merging taper before flaggers invites passing at speed, a flagger taper on a multilane road kills.',
   sources: [manual('Table 6B-3')],
-  cues: ['taper', 'how+long taper', 'taper+length'],
+  cues: ['taper'],
   bare: false,
+  workedOut: true,
   usedAt: ['traffic-control-up'],
 });

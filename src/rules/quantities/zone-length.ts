@@ -12,6 +12,7 @@ export default quantity({
   cues: ['how+long zone', 'zone+length', 'whole|total zone', 'how+long whole|total zone', 'sign+to+sign', 'how-far outermost sign'],
   alsoCalled: ['length of the work zone', 'outermost sign to outermost sign'],
   bare: false,
+  workedOut: true,
   asks: 'How long is the whole zone with flaggers?',
   beside: ['zone-length-turning', 'one-lane-length', 'buffer-length', 'sign-spacing-a'],
   usedAt: ['traffic-control-up'],

@@ -9,6 +9,7 @@ export default relation({
   title: 'stopping sight distance, metric',
   finds: bufferLength,
   by: upToGrade(0, sightRow(metric), sightDown),
+  bothWays: false,
   when: [{ choice: speedUnit, is: ['metric'] }],
   because: 'The same rule in meters; the downgrade table is printed in feet only and is read by the speed converted.',
   sources: metric.sources,

@@ -10,6 +10,7 @@ export default relation({
   title: 'stopping sight distance',
   finds: bufferLength,
   by: upToGrade(0, sightRow(level), sightDown),
+  bothWays: false,
   when: [{ choice: speedUnit, is: ['us'] }],
   because: 'A driver who has missed the taper needs the distance it takes to see, brake and stop, and more going down.',
   sources: [manual('Table 6B-2'), californiaManual('Table 6B-2(CA), downgrades')],

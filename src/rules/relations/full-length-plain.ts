@@ -8,7 +8,7 @@ export default relation({
   title: 'no feathers',
   finds: fullLength,
   by: times(patchLength),
-  second: true,
+  plan: true,
   because: 'With no feathers said, the whole length lies at full depth.',
   sources: [geometry],
   examples: [{ given: { 'patch-length': [300, 'ft'] }, finds: [300, 'ft'], source: 'the same length' }],

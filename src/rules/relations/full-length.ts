@@ -16,9 +16,9 @@ export default relation({
   note: 'Each feather counts half its length; the patch length is taken as what lies between them at full depth.',
   examples: [
     {
-      given: { 'patch-length': [80, 'ft'], 'feather-length': [20, 'ft'], 'feather-count': [2, '1'] },
+      given: { 'patch-length': [90, 'ft'], 'feather-length': [20, 'ft'], 'feather-count': [1, '1'] },
       finds: [100, 'ft'],
-      source: 'geometry: 80 + 2 × 20 ÷ 2',
+      source: 'geometry: 90 + 20 ÷ 2',
     },
   ],
 });

@@ -15,6 +15,7 @@ export default relation({
   bothWays: false,
   second: true,
   plan: true,
+  said: [liftThickness],
   because: 'With no depth said, the lift is all there is.',
   sources: [virginia('ch. 9, p. 9-2')],
   note: 'For one lift of this thickness.',

@@ -14,6 +14,7 @@ export default relation({
   title: 'taper formula, metric',
   finds: mergingTaper,
   by: split(tableSpeed, constant(60, 'km/h'), over(times(offset, power(speed, 2)), 155), over(times(offset, speed), 1.6)),
+  bothWays: false,
   when: [{ choice: speedUnit, is: ['metric'] }],
   because: 'The same rule in meters, as the last edition with metric figures printed it.',
   sources: [

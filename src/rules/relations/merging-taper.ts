@@ -14,6 +14,7 @@ export default relation({
   title: 'taper formula',
   finds: mergingTaper,
   by: split(tableSpeed, constant(40, 'mph'), over(times(offset, power(speed, 2)), 60), times(offset, speed)),
+  bothWays: false,
   when: [{ choice: speedUnit, is: ['us'] }],
   because: 'A driver moves over at so many feet a second whatever his speed, so the length grows with speed and with width.',
   sources: [manual('Table 6B-4'), californiaManual('Table 6B-3(CA), worked for 12 ft')],

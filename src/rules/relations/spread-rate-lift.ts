@@ -12,6 +12,7 @@ export default relation({
   bothWays: false,
   second: true,
   plan: true,
+  said: [liftThickness],
   because: 'With no depth said, the lift is all there is.',
   sources: [geometry],
   note: 'For one lift of this thickness.',

@@ -10,6 +10,7 @@ export default relation({
   title: 'next steeper column',
   finds: tableGrade,
   by: lookup(grade, rowsOf(columns)),
+  bothWays: false,
   because: 'Between two columns the steeper one errs long; an upgrade is taken as level.',
   sources: [californiaManual('Table 6B-2(CA)')],
   examples: [

@@ -11,6 +11,7 @@ export default relation({
   title: 'next 10 km/h up',
   finds: tableSpeed,
   by: times(roundUp(over(postedSpeed, step)), step),
+  bothWays: false,
   when: [{ choice: speedUnit, is: ['metric'] }],
   because: 'Metric limits are posted in steps of 10; the two formulas leave 61 to 69 km/h open, and the next row up errs long.',
   sources: [commonPractice],

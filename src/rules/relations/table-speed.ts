@@ -11,6 +11,7 @@ export default relation({
   title: 'next 5 mph up',
   finds: tableSpeed,
   by: times(roundUp(over(postedSpeed, step)), step),
+  bothWays: false,
   when: [{ choice: speedUnit, is: ['us'] }],
   because: 'Limits are posted in steps of 5; the two formulas leave 41 to 44 mph open, and the next row up errs long.',
   sources: [commonPractice],

@@ -1,4 +1,4 @@
-import { ufcRepair } from '../manuals.ts';
+import { ufcRepair } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';

@@ -1,4 +1,4 @@
-import { navyBasic, ufcRepair } from '../manuals.ts';
+import { navyBasic, ufcRepair } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';

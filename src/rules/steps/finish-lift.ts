@@ -1,4 +1,4 @@
-import { bladeSpreading, ufcRepair } from '../manuals.ts';
+import { bladeSpreading, ufcRepair } from '../sources-craft.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
 

@@ -1,4 +1,4 @@
-import { bladeSpreading, ufcRepair } from '../manuals.ts';
+import { bladeSpreading, ufcRepair } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import weather from '../choices/weather-state.ts';
 import { commonPractice } from '../shapes.ts';

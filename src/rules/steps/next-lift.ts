@@ -1,4 +1,4 @@
-import { bladeSpreading, everett } from '../manuals.ts';
+import { bladeSpreading, everett } from '../sources-craft.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
 
@@ -6,7 +6,7 @@ export default step({
   id: 'next-lift',
   title: 'next lift',
   because: 'The row goes back and forth with the lifts; each crossing leaves it where the next one starts.',
-  sources: [commonPractice, bladeSpreading('blade spreading'), everett('5-04.3(4)')],
+  sources: [commonPractice, bladeSpreading('blade spreading'), everett('(4), tack coat')],
   text: 'Lift {lift}[[ of {lift-count}]], once the one below is rolled. The first pass at a flatter angle, so that the row evens out again; then adjust only when you must, finely, and follow the taper already begun. [[Leave {lift-loose} loose.]]',
   also: [
     { on: { lift: 'even' }, text: 'This one brings the mix from the shoulder back toward the center.' },

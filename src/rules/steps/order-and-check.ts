@@ -1,4 +1,4 @@
-import { navyBasic } from '../manuals.ts';
+import { navyBasic } from '../sources-craft.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
 import { osha } from '../sources-work.ts';

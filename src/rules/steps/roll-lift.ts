@@ -1,4 +1,4 @@
-import { bladeSpreading, florida, navyBasic, niosh } from '../manuals.ts';
+import { bladeSpreading, florida, navyBasic, niosh } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';

@@ -1,4 +1,4 @@
-import { ufcFlexible } from '../manuals.ts';
+import { ufcFlexible } from '../sources-craft.ts';
 import tackState from '../choices/tack-state.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import weather from '../choices/weather-state.ts';

@@ -1,5 +1,5 @@
 import { manual } from '../manual.ts';
-import { ufcRepair } from '../manuals.ts';
+import { ufcRepair } from '../sources-craft.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
 

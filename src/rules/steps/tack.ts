@@ -1,4 +1,4 @@
-import { everett, ufcRepair } from '../manuals.ts';
+import { everett, ufcRepair } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import weather from '../choices/weather-state.ts';
 import { commonPractice } from '../shapes.ts';
@@ -8,7 +8,7 @@ export default step({
   id: 'tack',
   title: 'tack',
   because: 'A thin film glues the patch down; a heavy one lets it slide, and a bare spot lets it peel.',
-  sources: [ufcRepair('3.3.4, pp. 9-10'), everett('5-04.3(4)'), commonPractice],
+  sources: [ufcRepair('3.3.4, pp. 9-10'), everett('(4), tack coat'), commonPractice],
   text: 'Spray one thin even film over the whole marked area, and as far out as the finished feather will reach[[: {tack-volume} at {tack-rate}]]. Tack only what you will cover this shift. Keep everything off it until it has broken: brown to black, tacky to a glove.',
   before: [
     {

@@ -1,4 +1,4 @@
-import { bladeSpreading, navyBasic } from '../manuals.ts';
+import { bladeSpreading, navyBasic } from '../sources-craft.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
 import { armyGrader } from '../sources-work.ts';

@@ -1,0 +1,28 @@
+import { choice } from '../shapes.ts';
+import { niosh, oshaRollover } from '../sources-craft.ts';
+
+export default choice({
+  id: 'edge-support',
+  title: 'edge under the roller',
+  because: 'A drum that hangs over an edge puts half the machine on it.',
+  sources: [niosh('overturn at edges'), oshaRollover('overturns with and without belt')],
+  question: { text: 'Is the edge firm and level, soft, or a drop-off?', ease: 1 },
+  options: [
+    {
+      id: 'drop-off',
+      title: 'a drop-off',
+      cues: [
+        'roller|drum|roll edge drop|dropoff|lip',
+        'roller|drum|roll over|past+drop|dropoff',
+        'roller|drum ditch',
+        'roller|drum hang|overhang drop|ditch',
+      ],
+    },
+    {
+      id: 'soft',
+      title: 'soft',
+      cues: ['roller|drum|roll soft|muddy|loose edge|shoulder', 'roller|drum|roll shoulder soft|wet|muddy'],
+    },
+    { id: 'firm', title: 'firm and level', cues: ['roller|drum|roll firm|solid|level|paved edge|shoulder'] },
+  ],
+});

@@ -1,0 +1,58 @@
+import { choice, commonPractice } from '../shapes.ts';
+
+export default choice({
+  id: 'mat-state',
+  title: 'state of the finished patch',
+  because: 'What traffic meets must be rolled, cool, clean and marked.',
+  sources: [commonPractice],
+  question: {
+    text: 'Is it rolled, cool, free of loose stone and open tack, its lips signed and its line shown?',
+    ease: 1,
+  },
+  options: [
+    {
+      id: 'not-rolled',
+      title: 'not rolled',
+      cues: [
+        'open|traffic|cars|let not+rolled|roll',
+        'open|traffic unrolled',
+        'skip roll open|traffic',
+        'open|traffic|let before roll',
+      ],
+    },
+    {
+      id: 'hot',
+      title: 'still hot',
+      cues: ['open|traffic|cars|let hot|warm mat|mix|lift|patch', 'open|traffic still+hot|warm|soft'],
+    },
+    {
+      id: 'loose-stone',
+      title: 'loose stone on it',
+      cues: ['open|traffic|cars|let loose+stone|gravel', 'open|traffic|let stone loose|all+over'],
+    },
+    {
+      id: 'open-tack',
+      title: 'tack not covered',
+      cues: [
+        'open|traffic|cars|let tack bare|open|exposed|uncovered|wet',
+        'traffic|cars|drive on+tack',
+        'cars|traffic|let on tack',
+      ],
+    },
+    {
+      id: 'lip',
+      title: 'a lip without a sign',
+      cues: [
+        'open|traffic|let lip|step|bump|edge not|no|without sign',
+        'open|traffic unsigned',
+        'open|traffic lip -sign',
+      ],
+    },
+    {
+      id: 'no-line',
+      title: 'line covered, no sign',
+      cues: ['open|traffic|let no|without line|stripe|marking', 'covered center+line open|traffic'],
+    },
+    { id: 'ready', title: 'ready', cues: ['open|traffic rolled cool|cold', 'rolled swept cool', 'ready+open'] },
+  ],
+});

@@ -1,0 +1,36 @@
+import { choice, commonPractice } from '../shapes.ts';
+import { everett } from '../sources-craft.ts';
+
+export default choice({
+  id: 'overnight-state',
+  title: 'how the patch is left for the night',
+  because: 'In the dark nobody sees a row or a lip until the wheel is on it.',
+  sources: [everett('SP-63, 26 March 2025: temporary ramps 20 to 1'), commonPractice],
+  question: { text: 'What is left: a row in the lane, a lip, ends ramped and signed, or the lane closed?', ease: 1 },
+  options: [
+    {
+      id: 'row-in-lane',
+      title: 'a row in an open lane',
+      cues: [
+        'windrow overnight|night|tonight|tomorrow',
+        'leave|left windrow lane|road',
+        'leave|left mix|pile lane|road overnight|night|tonight',
+      ],
+    },
+    {
+      id: 'bare-lip',
+      title: 'a lip with no ramp or sign',
+      cues: ['leave|left lip|step|edge|end overnight|night|tonight -ramp -sign', 'lip|step overnight -ramp -sign'],
+    },
+    {
+      id: 'ramped',
+      title: 'ends ramped and signed',
+      cues: ['ramp overnight|night|tonight', 'leave|left ramp', 'ramped signed'],
+    },
+    {
+      id: 'closed',
+      title: 'lane closed',
+      cues: ['lane closed|close overnight|night|tonight', 'leave|keep lane closed'],
+    },
+  ],
+});

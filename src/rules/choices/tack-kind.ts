@@ -1,0 +1,57 @@
+import { choice, commonPractice } from '../shapes.ts';
+
+export default choice({
+  id: 'tack-kind',
+  title: 'kind of tack',
+  because:
+    'Emulsion is asphalt in water, cutback is asphalt in solvent, and paving asphalt is neither: they differ in what stays, how hot they are, and what water does to them.',
+  sources: [commonPractice],
+  question: { text: 'Is the tack an emulsion, a cutback, or straight asphalt?', ease: 2 },
+  default: 'emulsion',
+  options: [
+    {
+      id: 'cutback',
+      title: 'cutback',
+      cues: [
+        'cutback',
+        'cut+back',
+        'rc',
+        'mc',
+        'rc-70',
+        'rc-250',
+        'mc-30',
+        'mc-70',
+        'rc70',
+        'rc250',
+        'mc30',
+        'mc70',
+        'solvent',
+      ],
+    },
+    {
+      id: 'asphalt',
+      title: 'straight asphalt',
+      cues: ['binder', 'straight+mix', 'hot+binder', 'paving+grade', 'ac-5', 'ac-10', 'pen+grade'],
+    },
+    {
+      id: 'emulsion',
+      title: 'emulsion',
+      cues: [
+        'ss-1',
+        'css-1',
+        'ss-1h',
+        'css-1h',
+        'rs-1',
+        'crs-1',
+        'crs-2',
+        'ss1',
+        'css1',
+        'ss1h',
+        'css1h',
+        'crs1',
+        'crs2',
+        'emulsified',
+      ],
+    },
+  ],
+});

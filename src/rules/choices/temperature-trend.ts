@@ -1,0 +1,33 @@
+import { choice, commonPractice } from '../shapes.ts';
+
+export default choice({
+  id: 'temperature-trend',
+  title: 'way the temperature goes',
+  because: 'A road that is still warming keeps helping; one that is cooling has the night ahead of it.',
+  sources: [commonPractice],
+  question: { text: 'Is it getting warmer or colder?', ease: 1 },
+  options: [
+    {
+      id: 'falling',
+      title: 'falling',
+      cues: [
+        'temperature|degree|#temperature fall|drop|dropping|falling',
+        'get|getting cold|colder|cool|cooler',
+        'cool+down|off #temperature',
+        'frost tonight',
+        'go+down #temperature',
+      ],
+    },
+    {
+      id: 'rising',
+      title: 'rising',
+      cues: [
+        'temperature|degree|#temperature rise|rising|climb',
+        'warm+up',
+        'get|getting warm|warmer',
+        'go+up #temperature',
+      ],
+    },
+    { id: 'steady', title: 'steady', cues: ['steady temperature|#temperature', 'hold|holding #temperature'] },
+  ],
+});

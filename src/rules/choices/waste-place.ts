@@ -1,0 +1,33 @@
+import { choice, commonPractice } from '../shapes.ts';
+
+export default choice({
+  id: 'waste-place',
+  title: 'where the waste goes',
+  because: 'Asphalt chunks and tacky sweepings plug ditches and drains and foul water.',
+  sources: [commonPractice],
+  question: {
+    text: 'Where does it go: hauled off, where the agency allows clean fine material, or ditch, drain or yard?',
+    ease: 1,
+  },
+  options: [
+    {
+      id: 'ditch',
+      title: 'ditch, drain, wetland or yard',
+      cues: [
+        'ditch chunk|waste|sweeping|trimming|spoil|millings|cut',
+        'dump|push|throw|put|blade ditch|drain|inlet|yard|wetland|creek',
+        'in+ditch',
+      ],
+    },
+    {
+      id: 'roadside',
+      title: 'feathered out along the road',
+      cues: ['feather roadside|shoulder waste|check', 'spread along roadside', 'waste shoulder|roadside'],
+    },
+    {
+      id: 'hauled',
+      title: 'hauled off',
+      cues: ['haul chunk|waste|sweeping|trimming|spoil|millings|off|away', 'load out waste|chunk', 'back+yard'],
+    },
+  ],
+});

@@ -1,0 +1,32 @@
+import { commonPractice } from '../shapes.ts';
+import { fault } from '../shapes-work.ts';
+import { fm5436 } from '../sources-craft.ts';
+import { texasDistress } from '../sources-work.ts';
+
+export default fault({
+  id: 'failure-returns',
+  title: 'failure that returns',
+  seen: 'the same place failing again soon after it was patched',
+  because: 'A surface repair over a bad base, or over water, is a stop-gap: the cause is still there.',
+  sources: [fm5436('ch. 7, paras 7-1 to 7-4'), texasDistress],
+  cues: [
+    'same+spot|place|hole fail|fails|failed|again|back|broke|year|every',
+    'patch|hole|spot fail|fails|failed|failing again|year|spring|month|keep|keeps|already',
+    'keep|keeps|kept patching|patched|patch|filling|fixing|failing same|it|spot|place|hole',
+    'come|comes|came|coming+back patch|hole|crack|spot|year|spring|same -truck',
+    'patch not|wont|won\'t|doesn\'t last|hold|stay',
+    'crack come|comes|came|reflect|back through patch|mat',
+    'every+spring|year patch|hole|spot|same',
+  ],
+  causes: [
+    { text: 'a soft base that was covered', remedy: 'dig it out, dry it, rebuild it', source: fm5436('ch. 7, paras 7-1 to 7-4') },
+    { text: 'water with no way out', remedy: 'ditches, shoulders and pipes first', source: fm5436('ch. 7, paras 7-1 to 7-4') },
+    { text: 'cracked mix left under the patch: it comes through', remedy: 'remove it, or call the patch what it is, a holding repair', source: texasDistress },
+  ],
+  now: 'Stop patching it. Find the water or the soft base, and call the engineer if it came back within a year.',
+  nextTime: 'Test every spot with a loaded truck, and look at the ditch, before mix is ordered.',
+  examples: {
+    finds: ['we keep patching the same hole every spring', 'same spot failed in a year'],
+    not: ['patch settled a little below the road', 'three of our signs keep blowing over'],
+  },
+});

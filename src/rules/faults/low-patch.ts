@@ -1,0 +1,30 @@
+import { commonPractice } from '../shapes.ts';
+import { fault } from '../shapes-work.ts';
+import { florida, ufcRepair } from '../sources-craft.ts';
+
+export default fault({
+  id: 'low-patch',
+  title: 'low patch',
+  seen: 'a patch that has gone down below the road soon after',
+  because: 'Mix that the drum never reached packs later under wheels.',
+  sources: [ufcRepair('ch. 7, p. 40: level lifts, overfilled'), florida('330-10.1: pneumatic rollers on patching')],
+  cues: [
+    'patch|mat settle|settled|settling|sink|sinking|sank|sunk|drop|dropped|gone+down|went+down -pipe -culvert -bridge',
+    'patch|mat low|lower|below road|soon|week|after|than|already -spot',
+    'dip|dips patch|where+patched|wheel+path patch|week|after|soon',
+    'rut back|again patch|filled|after|week',
+    'patch|mat pack|packed+down traffic|wheel|more',
+  ],
+  causes: [
+    { text: 'a steel drum bridged the rut and left it loose below', remedy: 'fill ruts in level lifts, each rolled in the rut with rubber tires or a narrow drum', rule: 'drum-bridges-rut', source: florida('330-10.1: pneumatic rollers on patching') },
+    { text: 'no overfill for the roll-down', remedy: 'leave it slightly full[[: {lift-loose} loose]]', rule: 'flush-finish', source: ufcRepair('ch. 7, p. 40: level lifts, overfilled') },
+    { text: 'lifts too thick to be packed', remedy: 'thinner lifts, each rolled', rule: 'lift-max', source: commonPractice },
+    { text: 'the base is giving way', remedy: 'find out before you fill it again: dig it out', source: commonPractice },
+  ],
+  now: 'If the base is firm, sweep, tack, and bring it up with another level lift, rolled in the low.',
+  nextTime: 'Roll in the rut first; leave the finish slightly full.',
+  examples: {
+    finds: ['patch settled below the road after a week', 'the ruts we filled are back already'],
+    not: ['dip over the culvert pipe', 'water stands on the patch'],
+  },
+});

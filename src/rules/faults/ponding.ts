@@ -1,0 +1,31 @@
+import { commonPractice } from '../shapes.ts';
+import { fault } from '../shapes-work.ts';
+import { armyPci } from '../sources-work.ts';
+
+export default fault({
+  id: 'ponding',
+  title: 'ponding',
+  seen: 'water that stands on the patch or against its edge',
+  because: 'A patch without the slope of the road, or a shoulder above it, has no way out for the water.',
+  sources: [armyPci('depression, p. B-13'), commonPractice],
+  cues: [
+    'birdbath|bird+bath',
+    'pond|ponds|ponded',
+    'puddle|water stand|stands|sit|sits|stay|hold|holds|collect|puddle patch|mat|low|edge -base -ditch -tack -before',
+    'puddle patch|mat|after|rain -tack',
+    'patch|mat hold|holds|holding water',
+    'water not|wont|won\'t|doesn\'t run|runs|drain|get off|patch|mat',
+    'low+spot patch|mat|water|finish',
+  ],
+  causes: [
+    { text: 'the slope of the road was not put back', remedy: 'string or level it before the finish is rolled', source: armyPci('depression, p. B-13') },
+    { text: 'a shoulder or a lip of sod higher than the edge', remedy: 'cut it down so that water leaves', source: commonPractice },
+    { text: 'the patch rolled down lower than the road', remedy: 'overfill slightly for the roll-down', rule: 'flush-finish', source: commonPractice },
+  ],
+  now: 'Warm: loosen, add mix, roll. Cold: fill the low with a level lift on tack, or cut the shoulder that dams it.',
+  nextTime: 'Check the slope with a level before you leave.',
+  examples: {
+    finds: ['birdbath in the finished patch', 'water sits on the mat after a rain'],
+    not: ['old road holds water in the wheel paths and the base is soft', 'tar comes up through the patch'],
+  },
+});

@@ -1,0 +1,33 @@
+import ridgePlace from '../choices/ridge-place.ts';
+import { commonPractice } from '../shapes.ts';
+import { fault } from '../shapes-work.ts';
+
+export default fault({
+  id: 'ridge',
+  title: 'ridge at the pick-up line',
+  seen: 'a line of mix left standing where the blade picks up the row',
+  because: 'Mix that slips round the toe is left behind in a line, and the next pass climbs over it.',
+  sources: [commonPractice],
+  cues: [
+    'ridge -tire -wheel -hump -across -crosswise',
+    'line|string|strip mix left|leaves|leaving toe|blade|pass|behind',
+    'toe loose|leak|leaks|leaking|spill|spills|spilling',
+    'mix|windrow around|round|past|off toe',
+    'line|bead between pass|strip',
+    'bead mix|toe|edge',
+    'pick-up|pickup+line',
+    'pick+up+line',
+  ],
+  causes: [
+    { text: 'the toe too loose: it does not hold the row', remedy: 'set the toe down until it holds the row', source: commonPractice },
+    { text: 'more on the blade than it can carry', remedy: 'take less of the row at a time, or close the angle', source: commonPractice },
+    { text: 'strips that do not overlap', remedy: 'overlap the strips, so that the next one takes the line up', rule: 'fewest-passes', source: commonPractice },
+  ],
+  now: 'Take it up with one light pass before rolling; rolled in, it stays.',
+  nextTime: 'Set the toe before the lift; overlap the strips.',
+  apart: { by: ridgePlace, heard: ['ridge'], leads: { tracks: { fault: 'wheel-ridges' }, middle: { fault: 'center-hump' } } },
+  examples: {
+    finds: ['a string of mix is left behind along the toe', 'material keeps slipping around the toe and leaving a line'],
+    not: ['tire tracks of the grader show through the finish', 'the middle of the lane is higher than the rest'],
+  },
+});

@@ -1,0 +1,32 @@
+import rollerSpeed from '../quantities/roller-speed.ts';
+import { limit } from '../shapes.ts';
+import { armyPaving, countyRolling, navyBasic } from '../sources-craft.ts';
+
+export default limit({
+  id: 'roller-speed',
+  title: 'speed of a steel roller',
+  on: rollerSpeed,
+  max: { number: 3, unit: 'mph' },
+  breaks: 'caution',
+  because: 'A fast drum shoves the mat ahead of it, stays on each spot too short to pack it, and skids when it stops.',
+  sources: [navyBasic('ch. 11: steel wheel at most 3 mph'), armyPaving('lesson 3'), countyRolling('clauses E to J')],
+  cues: [
+    'roller|roll|drum #speed @check',
+    'roller|roll fast @check',
+    'how-fast @check roller|roll',
+    'speed roller @check',
+    'why roll|roller slow',
+  ],
+  text: {
+    ok: '{on} is within the {limit} of a steel roller.',
+    caution: '{on} is over the {limit} of a steel roller: it shoves the mat.',
+    cannotTell: 'Tell me how fast the roller goes; a steel one rolls at up to {limit}.',
+  },
+  fix: 'Slow down, start and stop gently, and reverse off the fresh mat.',
+  examples: {
+    holds: { 'roller-speed': [2.5, 'mph'] },
+    boundary: { 'roller-speed': [3, 'mph'] },
+    breaks: { 'roller-speed': [3.5, 'mph'] },
+    cannotTell: {},
+  },
+});

@@ -1,0 +1,36 @@
+import mixKind from '../choices/mix-kind.ts';
+import surfaceTemperature from '../quantities/surface-temperature.ts';
+import { limit } from '../shapes.ts';
+import { everett } from '../sources-craft.ts';
+
+export default limit({
+  id: 'surface-temperature',
+  title: 'road warm enough for a thin hot lift',
+  on: surfaceTemperature,
+  min: { number: 55, unit: 'degF' },
+  breaks: 'caution',
+  when: [{ choice: mixKind, is: ['hot'] }],
+  because: 'The road below takes most of the heat of a thin lift.',
+  sources: [
+    everett('5-04.3(1) table 1: 55 degF for wearing courses under 0.10 ft'),
+    { document: 'weather FAQ of a paving contractor', place: '55 degF up to 1 in', seen: 'read' },
+  ],
+  cues: [
+    'surface|road|pavement|ground #temperature @check',
+    'surface|road|pavement cold @check hot',
+    'what temperature surface|road|pavement',
+  ],
+  text: {
+    ok: '{on} on the road is enough for a hot lift of an inch: {limit} and up.',
+    caution: '{on} on the road is under {limit}: an inch of hot mix is stiff before it is rolled.',
+    cannotTell: 'Tell me how warm the road is and whether the mix is hot or cold; an inch of hot mix wants {limit}.',
+  },
+  fix: 'Wait for the sun, lay a thicker lift where the agency allows it, or use cold mix.',
+  examples: {
+    holds: { 'surface-temperature': [70, 'degF'], 'mix-kind': 'hot' },
+    boundary: { 'surface-temperature': [55, 'degF'], 'mix-kind': 'hot' },
+    breaks: { 'surface-temperature': [48, 'degF'], 'mix-kind': 'hot' },
+    cannotTell: { 'surface-temperature': [48, 'degF'] },
+    also: [{ facts: { 'surface-temperature': [48, 'degF'], 'mix-kind': 'cold' }, is: 'not-applicable' }],
+  },
+});

@@ -1,0 +1,87 @@
+import roadShape from '../choices/road-shape.ts';
+import rollingDirection from '../choices/rolling-direction.ts';
+import { practice } from '../shapes.ts';
+import { navyBasic } from '../sources-craft.ts';
+
+export default practice({
+  id: 'roll-low-to-high',
+  title: 'rolled from the low edge up',
+  on: rollingDirection,
+  because:
+    'The low edge of the drum pushes the mix downhill; what is rolled already holds it. From the top down nothing does, and the mat creeps to the shoulder.',
+  sources: [
+    navyBasic('ch. 11, rolling techniques: edge to center on a crown, low side to high side on a banked curve'),
+    {
+      document: 'TM 5-1185, tandem roller, 5 to 8 ton',
+      issuer: 'US Department of the Army',
+      place: 'paras 31 to 34',
+      seen: 'read',
+    },
+  ],
+  cues: [
+    'roll low|high|center|centerline|shoulder|crown|inside|outside|edge @check',
+    'roll start|first|from where|which',
+    'which+side roll',
+    'where start|begin roll',
+    'roll edge middle',
+    'roll which|what edge|side',
+    'banked|curve roll|roller',
+    'why roll low|shoulder|edge|up',
+    'roll direction|order|pattern',
+  ],
+  judged: {
+    'low-to-high': { status: 'ok', text: 'From the low edge up is right.' },
+    'shoulder-first': {
+      status: 'ok',
+      text: 'On a crowned road the shoulder is the low edge: from there up to the crown is right.',
+    },
+    'high-to-low': {
+      status: 'caution',
+      text: 'From the high edge down the mat creeps downhill, for nothing below holds it.',
+    },
+    'center-first': {
+      status: 'caution',
+      text: 'From the center line down to the shoulder is from the high edge down: the mat creeps to the shoulder.',
+    },
+    'inside-first': { status: 'ok', text: 'Right where the inside is the low edge.' },
+    'outside-first': {
+      status: 'caution',
+      text: 'Right only where the outside is the low edge: look which side is low.',
+    },
+  },
+  cases: [
+    {
+      when: [{ choice: roadShape, is: ['banked', 'curve'] }],
+      judged: {
+        'low-to-high': { status: 'ok', text: 'From the low edge up is right, even where that is the center line.' },
+        'inside-first': {
+          status: 'ok',
+          text: 'On a banked curve the inside edge is the low one: from there up is right.',
+        },
+        'high-to-low': { status: 'caution', text: 'From the high edge down the mat creeps downhill.' },
+        'outside-first': {
+          status: 'caution',
+          text: 'On a banked curve the outside edge is the high one: from there down the mat creeps to the inside.',
+        },
+        'shoulder-first': {
+          status: 'caution',
+          text: 'In a banked curve the shoulder of the outer lane is the high side: there the inside edge comes first.',
+        },
+        'center-first': {
+          status: 'caution',
+          text: 'In a banked curve the center line is the low edge of the outer lane but the high one of the inner: look which side is low.',
+        },
+      },
+    },
+  ],
+  examples: [
+    { facts: { 'rolling-direction': 'shoulder-first', 'road-shape': 'crowned' }, is: 'ok' },
+    { facts: { 'rolling-direction': 'center-first', 'road-shape': 'crowned' }, is: 'caution' },
+    { facts: { 'rolling-direction': 'shoulder-first', 'road-shape': 'banked' }, is: 'caution' },
+    { facts: { 'rolling-direction': 'low-to-high', 'road-shape': 'banked' }, is: 'ok' },
+    { facts: { 'road-shape': 'banked' }, is: 'cannot-tell' },
+  ],
+  cannotTell:
+    'Low edge first: from the shoulder up on a crowned road, from the inside up on a banked curve. Tell me which edge is rolled first.',
+  fix: 'Start at the low edge, out and back in one lane, then move up by a drum less the overlap.',
+});

@@ -1,0 +1,38 @@
+import surfaceState from '../choices/surface-state.ts';
+import { commonPractice, practice } from '../shapes.ts';
+import { ufcFlexible } from '../sources-craft.ts';
+
+export default practice({
+  id: 'tack-clean-dry',
+  title: 'clean and dry before tack',
+  on: surfaceState,
+  because:
+    'Tack sticks to the first thing it meets: on dust, mud or water it lets go with it, and the patch slides off.',
+  sources: [
+    { document: 'trade questions and answers on tack', place: 'no spraying on a frozen pavement', seen: 'restated' },
+    ufcFlexible('ch. 3, tack coats: clean and dry surface'),
+    commonPractice,
+  ],
+  cues: [
+    'tack|spray|shoot wet|damp|dusty|dust|mud|muddy|dirty|frost|puddle|water @check',
+    'damp @check',
+    'clean+dry tack',
+    'sweep before tack @check',
+    'need sweep|swept',
+    'surface|road|pavement damp|wet|dirty|dusty tack|spray',
+    'why clean|dry|sweep',
+  ],
+  judged: {
+    'clean-dry': { status: 'ok', text: 'Clean and dry: the tack can go down.' },
+    damp: {
+      status: 'caution',
+      text: 'Merely damp: some specifications let emulsion go on a damp surface; cutback wants it dry. Ask yours, or wait.',
+    },
+    wet: { status: 'stop', text: 'No tack on standing water: it floats off.' },
+    frosty: { status: 'stop', text: 'No tack on frost: it breaks over ice and comes off with it.' },
+    muddy: { status: 'stop', text: 'No tack on mud: it sticks to the mud and not to the road.' },
+    dusty: { status: 'stop', text: 'No tack on dust: it sticks to the dust and not to the road.' },
+  },
+  cannotTell: 'Tell me how the surface is: clean and dry, damp, wet, dusty, muddy or frosty.',
+  fix: 'Sweep or blow it until old asphalt and stone show, let it dry, and look again.',
+});

@@ -1,0 +1,31 @@
+import tackState from '../choices/tack-state.ts';
+import { practice } from '../shapes.ts';
+import { ufcFlexible } from '../sources-craft.ts';
+
+export default practice({
+  id: 'tack-set',
+  title: 'tack broken before mix goes on',
+  on: tackState,
+  because: 'Water shut in under the mix steams and keeps it from sticking; tires carry wet tack off.',
+  sources: [
+    { document: 'trade questions and answers on tack', place: 'brown to black', seen: 'restated' },
+    ufcFlexible('ch. 3, tack coats: fully cured before the mix'),
+  ],
+  cues: [
+    'tack brown|black|wet|tacky|broke|broken|break|set @check',
+    'tack brown|wet dump|mix|lay|truck',
+    'dump|lay|drive|truck tack @check',
+    'how+long tack break|set|dry|cure',
+    'tack ready @check',
+    'when tack broke|break|set|ready',
+    'why wait|tack break',
+  ],
+  judged: {
+    broken: { status: 'ok', text: 'Black and tacky: the mix can go on.' },
+    brown: { status: 'stop', text: 'Still brown is still water: nothing goes on it, neither mix nor wheels.' },
+    'rained-on': { status: 'stop', text: 'Rain has been on it before it broke: what is left cannot be trusted.' },
+    fouled: { status: 'caution', text: 'Driven on, dusty or from another shift: it no longer sticks as it should.' },
+  },
+  cannotTell: 'Look at it and touch it: black and tacky has broken, brown has not. The clock does not tell.',
+  fix: 'Wait until it is black and tacky; rained on or fouled, let it dry, sweep it and tack again lightly. Keep it out of the drains.',
+});

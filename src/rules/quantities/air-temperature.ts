@@ -1,0 +1,28 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'air-temperature',
+  title: 'air temperature',
+  dimension: 'temperature',
+  units: { us: 'degF', metric: 'degC' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Cool air slows the break of tack and takes the heat out of the mat.',
+  sources: [commonPractice],
+  roles: {
+    after: ['air', 'outside', 'degree', 'out', 'shade', 'rise', 'fall', 'drop'],
+    before: ['air', 'outside', 'weather', 'temperature'],
+  },
+  bare: { us: 'degF', metric: 'degC' },
+  question: {
+    text: 'How warm is the air?',
+    ease: 1,
+    choices: [
+      { number: 45, unit: 'degF' },
+      { number: 55, unit: 'degF' },
+      { number: 70, unit: 'degF' },
+    ],
+  },
+  plausible: { min: { number: -30, unit: 'degF' }, max: { number: 130, unit: 'degF' } },
+  beside: ['surface-temperature'],
+  usedAt: ['order-and-check', 'tack'],
+});

@@ -1,0 +1,16 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'cost-per-ton',
+  title: 'cost of a ton in place',
+  dimension: 'price',
+  units: { us: 'USD/ton', metric: 'USD/t' },
+  rounding: { us: 'hundredth', metric: 'hundredth' },
+  because: 'All the costs of the job, shared out over the tons laid.',
+  sources: [geometry],
+  cues: ['cost ton', 'cost+per+ton', 'unit+cost', 'how-many ton cost place|lay|down'],
+  bare: false,
+  asks: 'What does a ton in place cost?',
+  beside: ['job-cost'],
+  usedAt: ['record'],
+});

@@ -1,0 +1,22 @@
+import { quantity } from '../shapes.ts';
+import { everett } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'dilution',
+  title: 'original emulsion in the tank',
+  dimension: 'ratio',
+  units: { us: '%', metric: '%' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because:
+    'Water added in the tank leaves less asphalt in every gallon sprayed: one part water to one of emulsion is half.',
+  sources: [everett('5-04.3(4): diluted once, at most one part water to one of emulsion')],
+  cues: ['dilution', 'how+dilute', 'what dilute'],
+  alsoCalled: ['cut with water', 'watered down', '1:1'],
+  roles: { after: ['dilute', 'dilution'], before: ['dilute', 'dilution'] },
+  bare: false,
+  default: { number: 100, unit: '%' },
+  plausible: { min: { number: 20, unit: '%' }, max: { number: 100, unit: '%' } },
+  beside: ['tack-rate', 'water-volume'],
+  usedAt: ['tack'],
+  caution: 'Dilute only where the buyer allows it, once: water into the emulsion, never into cutback or hot asphalt.',
+});

@@ -1,0 +1,16 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'equipment-cost',
+  title: 'cost of equipment',
+  dimension: 'money',
+  units: { us: 'USD', metric: 'USD' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Hours times what all machines cost an hour.',
+  sources: [geometry],
+  cues: ['cost equipment|machine', 'equipment+cost'],
+  roles: { before: ['equipment', 'machine'] },
+  setting: ['equipment', 'machine'],
+  bare: false,
+  beside: ['job-cost'],
+});

@@ -1,0 +1,18 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'equipment-rate',
+  title: 'equipment, all machines',
+  dimension: 'wage',
+  units: { us: 'USD/h', metric: 'USD/h' },
+  rounding: { us: 'hundredth', metric: 'hundredth' },
+  because: 'The hourly rates of all machines and trucks, added up.',
+  sources: [commonPractice],
+  roles: { after: ['equipment', 'machine', 'iron'], before: ['equipment', 'machine', 'iron'] },
+  setting: ['equipment', 'machine', 'iron'],
+  bare: false,
+  question: { text: 'What do all the machines together cost an hour?', ease: 3, choices: [] },
+  plausible: { min: { number: 1, unit: 'USD/h' }, max: { number: 20000, unit: 'USD/h' } },
+  beside: ['equipment-cost'],
+  note: 'Published disaster rates leave the operator out and pay nothing for standing by.',
+});

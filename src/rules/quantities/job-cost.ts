@@ -1,0 +1,18 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'job-cost',
+  title: 'cost of the job',
+  dimension: 'money',
+  units: { us: 'USD', metric: 'USD' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Mix, labor, equipment and tack: traffic control is in the crew and the machines.',
+  sources: [commonPractice],
+  cues: ['cost job|patch|total', 'job+cost', 'how-many cost', 'total+cost', 'cost'],
+  roles: { after: ['job', 'total'], before: ['job', 'total', 'spent'] },
+  bare: false,
+  asks: 'What does the job cost?',
+  beside: ['cost-per-ton', 'material-cost', 'labor-cost', 'equipment-cost'],
+  usedAt: ['record'],
+  caution: 'Your prices; nothing is assumed.',
+});

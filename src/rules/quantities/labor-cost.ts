@@ -1,0 +1,16 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'labor-cost',
+  title: 'cost of labor',
+  dimension: 'money',
+  units: { us: 'USD', metric: 'USD' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Labor hours times the rate of one person.',
+  sources: [geometry],
+  cues: ['cost labor|crew', 'labor+cost', 'crew cost'],
+  roles: { before: ['labor', 'crew'] },
+  setting: ['labor', 'crew'],
+  bare: false,
+  beside: ['job-cost'],
+});

@@ -1,0 +1,20 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'labor-rate',
+  title: 'labor, one person',
+  dimension: 'wage',
+  units: { us: 'USD/h', metric: 'USD/h' },
+  rounding: { us: 'hundredth', metric: 'hundredth' },
+  because: 'With what the employer adds to the wage.',
+  sources: [commonPractice],
+  roles: {
+    after: ['labor', 'man', 'men', 'person', 'wage', 'worker'],
+    before: ['labor', 'wage', 'men', 'man', 'people', 'crew'],
+  },
+  setting: ['labor', 'man', 'men', 'person', 'wage', 'worker', 'crew', 'hand', 'people'],
+  bare: false,
+  question: { text: 'What does one person cost an hour?', ease: 3, choices: [] },
+  plausible: { min: { number: 1, unit: 'USD/h' }, max: { number: 400, unit: 'USD/h' } },
+  beside: ['labor-cost'],
+});

@@ -1,0 +1,22 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'lay-time',
+  title: 'time from one load to the next',
+  dimension: 'time',
+  units: { us: 'min', metric: 'min' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because: 'A load lasts as long as it takes to lay it: the next one is wanted then.',
+  sources: [geometry],
+  cues: [
+    'how+often truck|load',
+    'time between truck|load',
+    'truck every minute',
+    'minute between|apart truck|load',
+    'truck interval|spacing',
+  ],
+  alsoCalled: ['truck spacing', 'truck interval'],
+  roles: { after: ['between'], before: ['every'] },
+  bare: false,
+  beside: ['trucks-needed', 'laying-rate'],
+});

@@ -1,0 +1,25 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'laying-rate',
+  title: 'mix laid in an hour',
+  dimension: 'output',
+  units: { us: 'ton/h', metric: 't/h' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'The pace of the slowest: blade, roller or trucks.',
+  sources: [commonPractice],
+  cues: ['laying+rate'],
+  roles: { after: ['lay', 'laying', 'hour'], before: ['lay', 'laying', 'place', 'at'] },
+  bare: false,
+  question: {
+    text: 'How many tons an hour do you lay?',
+    ease: 4,
+    choices: [
+      { number: 40, unit: 'ton/h' },
+      { number: 60, unit: 'ton/h' },
+      { number: 80, unit: 'ton/h' },
+    ],
+  },
+  plausible: { min: { number: 1, unit: 'ton/h' }, max: { number: 600, unit: 'ton/h' } },
+  beside: ['lay-time', 'trucks-needed'],
+});

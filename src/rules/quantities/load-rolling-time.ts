@@ -1,0 +1,15 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'load-rolling-time',
+  title: 'rolling what one load covers',
+  dimension: 'time',
+  units: { us: 'min', metric: 'min' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Trips times the length one load covers, at the pace of the roller.',
+  sources: [geometry],
+  cues: ['how+long roll load', 'roll time load'],
+  bare: false,
+  beside: ['lay-time', 'roller-limited-rate'],
+  usedAt: ['roll-lift'],
+});

@@ -1,0 +1,17 @@
+import { commonPractice, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'material-price',
+  title: 'price of the mix',
+  dimension: 'price',
+  units: { us: 'USD/ton', metric: 'USD/t' },
+  rounding: { us: 'hundredth', metric: 'hundredth' },
+  because: 'What the plant bills; prices differ by place and season, so none is assumed.',
+  sources: [commonPractice],
+  roles: { after: ['mix', 'ton'], before: ['mix', 'price', 'at', 'costs'] },
+  setting: ['cost', 'price', 'mix', 'ton'],
+  bare: false,
+  question: { text: 'What does the mix cost a ton?', ease: 3, choices: [] },
+  plausible: { min: { number: 1, unit: 'USD/ton' }, max: { number: 2000, unit: 'USD/ton' } },
+  beside: ['material-cost'],
+});

@@ -1,0 +1,25 @@
+import { quantity } from '../shapes.ts';
+import { californiaEmulsion, fromMemory } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'residue',
+  title: 'residue of the emulsion',
+  dimension: 'ratio',
+  units: { us: '%', metric: '%' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because:
+    'An emulsion is part water; only its asphalt stays. The ticket gives the share, by weight; taken by volume it is out by a few per cent at most.',
+  sources: [
+    californiaEmulsion('table 1: RS-1 55 %, SS-1 and SS-1h 57 %, RS-2 63 %, least'),
+    fromMemory('tanks run a little over the least, so 60 % is taken'),
+  ],
+  cues: ['residue', 'share mix tack'],
+  alsoCalled: ['residual asphalt content', 'percent residue'],
+  roles: { after: ['residue'], before: ['residue'] },
+  bare: false,
+  default: { number: 60, unit: '%' },
+  plausible: { min: { number: 25, unit: '%' }, max: { number: 100, unit: '%' } },
+  beside: ['tack-rate', 'tack-residual'],
+  usedAt: ['tack'],
+  note: 'Read it off the ticket; least shares are 55 to 65 % by grade.',
+});

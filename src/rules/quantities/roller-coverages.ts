@@ -1,0 +1,20 @@
+import { commonPractice, quantity } from '../shapes.ts';
+import { navyBasic } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'roller-coverages',
+  title: 'times the width is rolled, each lift',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'up', metric: 'up' },
+  counted: true,
+  because: 'Once over the whole width packs the top; it takes about three before the drum stops sinking in.',
+  sources: [navyBasic('ch. 11: at least 3 coverages for intermediate rolling'), commonPractice],
+  cues: ['how-many coverage', 'how-many times|time roll|over', 'coverage roller'],
+  alsoCalled: ['coverages', 'times over'],
+  roles: { after: ['coverage', 'times', 'time'], before: ['coverage'] },
+  default: { number: 3, unit: '1' },
+  plausible: { min: { number: 1, unit: '1' }, max: { number: 20, unit: '1' } },
+  beside: ['roller-passes'],
+  usedAt: ['roll-lift', 'final-roll'],
+});

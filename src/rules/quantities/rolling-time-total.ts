@@ -1,0 +1,15 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'rolling-time-total',
+  title: 'rolling all lifts',
+  dimension: 'time',
+  units: { us: 'min', metric: 'min' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Every lift is rolled before the next.',
+  sources: [geometry],
+  cues: ['how+long roll|roller all|total|whole|lift', 'total roll time', 'rolling+time all|total'],
+  bare: false,
+  beside: ['rolling-time'],
+  usedAt: ['roll-lift', 'final-roll'],
+});

@@ -1,0 +1,17 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'rolling-time',
+  title: 'rolling one lift',
+  dimension: 'time',
+  units: { us: 'min', metric: 'min' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Every trip is the length of the patch, and part of the hour goes on reversing and water.',
+  sources: [geometry],
+  cues: ['how+long roll|roller', 'rolling+time', 'roll time|minute', 'how-many minute|hour roll|roller'],
+  bare: false,
+  asks: 'How long will rolling take?',
+  beside: ['rolling-time-total', 'roller-passes', 'rolling-rate'],
+  usedAt: ['roll-lift', 'final-roll'],
+  note: 'One lift, one roller.',
+});

@@ -1,0 +1,19 @@
+import { quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'stick-after',
+  title: 'tank stick after the shot',
+  dimension: 'volume',
+  units: { us: 'gal', metric: 'L' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Two stick readings tell what was really sprayed. Level ground, and the chart of that tank.',
+  sources: [
+    { document: 'tack coat best-practice guide of a state materials office', place: 'tank sticks', seen: 'read' },
+  ],
+  cues: ['stick after'],
+  roles: { after: ['after', 'left', 'end'], before: ['end', 'after', 'to', 'left'] },
+  setting: ['stick'],
+  bare: false,
+  beside: ['tack-used'],
+  usedAt: ['tack', 'record'],
+});

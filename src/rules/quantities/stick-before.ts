@@ -1,0 +1,18 @@
+import { quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'stick-before',
+  title: 'tank stick before the shot',
+  dimension: 'volume',
+  units: { us: 'gal', metric: 'L' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'Two stick readings tell what was really sprayed. Level ground, and the chart of that tank.',
+  sources: [
+    { document: 'tack coat best-practice guide of a state materials office', place: 'tank sticks', seen: 'read' },
+  ],
+  roles: { after: ['before', 'start'], before: ['stick', 'start', 'from', 'before'] },
+  setting: ['stick'],
+  bare: false,
+  beside: ['tack-used'],
+  usedAt: ['tack', 'record'],
+});

@@ -1,0 +1,38 @@
+import { quantity } from '../shapes.ts';
+import { navyBasic } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'tack-rate',
+  title: 'tack as sprayed',
+  dimension: 'rate',
+  units: { us: 'gal/yd2', metric: 'L/m2' },
+  rounding: { us: 'hundredth', metric: 'hundredth' },
+  because: 'The bar puts down water and asphalt together, so more is sprayed than stays.',
+  sources: [
+    navyBasic('distributor formulas, p. 492 of the web edition'),
+    {
+      document: 'trade article on tack rates',
+      place: '0.04 and 0.06 residual at two thirds: 0.06 and 0.09',
+      seen: 'read',
+    },
+  ],
+  cues: [
+    'tack+rate -residual',
+    'spray+rate -residual',
+    'what|how-many spray -gallon',
+    'rate #volume',
+    'rate gallon',
+    'what+rate ?tack ?spray',
+    'how+heavy tack|spray',
+    'pad gain rate',
+  ],
+  alsoCalled: ['application rate', 'bar rate', 'shot rate', 'spray rate'],
+  roles: { after: ['rate', 'spray'], before: ['rate', 'spray', 'at', 'bar'] },
+  bare: { us: 'gal/yd2', metric: 'L/m2' },
+  plausible: { min: { number: 0.01, unit: 'gal/yd2' }, max: { number: 0.6, unit: 'gal/yd2' } },
+  asks: 'What do we shoot?',
+  beside: ['tack-residual', 'residue', 'dilution', 'tack-volume'],
+  usedAt: ['tack'],
+  note: 'As sprayed, water and all; what stays is the residual.',
+  caution: 'Hot and slick: face shield on, traffic kept off it, drains covered; read the safety data sheet.',
+});

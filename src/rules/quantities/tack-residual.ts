@@ -1,0 +1,25 @@
+import { quantity } from '../shapes.ts';
+import { everett, fromMemory } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'tack-residual',
+  title: 'residual tack',
+  dimension: 'rate',
+  units: { us: 'gal/yd2', metric: 'L/m2' },
+  rounding: { us: 'hundredth', metric: 'hundredth' },
+  because:
+    'What bonds is the asphalt left when the water is gone. A thin film glues; a heavy one lubricates and bleeds, and none at all slips too.',
+  sources: [
+    everett('5-04.3(4): residual 0.02 to 0.10 gal/yd2 on any surface'),
+    fromMemory('rates by surface as commonly taught'),
+  ],
+  cues: ['residual -spray -share', 'residual tack|rate -spray', 'left break tack|rate'],
+  alsoCalled: ['residual rate', 'asphalt left on the road', 'what stays after the water is gone'],
+  roles: { after: ['residual'], before: ['residual'] },
+  bare: { us: 'gal/yd2', metric: 'L/m2' },
+  default: { number: 0.05, unit: 'gal/yd2' },
+  plausible: { min: { number: 0.005, unit: 'gal/yd2' }, max: { number: 0.6, unit: 'gal/yd2' } },
+  asks: 'How much residual is left?',
+  beside: ['tack-rate'],
+  usedAt: ['tack'],
+});

@@ -1,0 +1,27 @@
+import { quantity } from '../shapes.ts';
+import { astmVolume, fromMemory, iowaVolume } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'tack-volume-60',
+  title: 'tack at 60 degF',
+  dimension: 'volume',
+  units: { us: 'gal', metric: 'L' },
+  rounding: { us: 'tenth', metric: 'tenth' },
+  because: 'Liquids swell as they warm; gallons are bought and paid for at 60 degF.',
+  sources: [
+    astmVolume('binder and cutback; emulsions are excluded'),
+    iowaVolume('column A'),
+    fromMemory('emulsion, 0.00025 for each degF'),
+  ],
+  cues: [
+    'gallon correct|net|base #temperature',
+    'volume correct|net|base|temperature',
+    'gallon #temperature',
+    'correct temperature tack|gallon',
+  ],
+  alsoCalled: ['net gallons', 'corrected gallons', 'volume correction'],
+  bare: false,
+  beside: ['tack-volume-factor'],
+  usedAt: ['record'],
+  note: 'The emulsion factor is from memory: for planning, not for payment.',
+});

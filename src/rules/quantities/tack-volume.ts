@@ -1,0 +1,22 @@
+import { quantity } from '../shapes.ts';
+import { navyBasic, virginia } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'tack-volume',
+  title: 'tack needed',
+  dimension: 'volume',
+  units: { us: 'gal', metric: 'L' },
+  rounding: { us: 'up', metric: 'up' },
+  because: 'So much on every square yard, times the square yards.',
+  sources: [navyBasic('distributor formulas, p. 492 of the web edition'), virginia('ch. 8, HMA-8')],
+  cues: ['how-many+gallon', 'gallon tack', 'how-many tack', 'tack need', 'tack', 'gallon'],
+  alsoCalled: ['gallons of tack'],
+  roles: { after: ['tack', 'spray'], before: ['tack', 'spray', 'put'] },
+  bare: false,
+  plausible: { min: { number: 0.1, unit: 'gal' }, max: { number: 50000, unit: 'gal' } },
+  asks: 'How many gallons of tack?',
+  beside: ['tack-rate', 'tack-area', 'tack-order'],
+  usedAt: ['order-and-check', 'tack'],
+  note: 'Each coat over the whole patch; nothing added for loss.',
+  caution: 'Hot and slick: face shield on, traffic kept off it, drains covered; read the safety data sheet.',
+});

@@ -1,0 +1,19 @@
+import { quantity } from '../shapes.ts';
+import { napa } from '../sources-craft.ts';
+
+export default quantity({
+  id: 'trucks-needed',
+  title: 'trucks needed',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'up', metric: 'up' },
+  counted: true,
+  because:
+    'One truck is under the blade while the others are on the road; a part of a truck is a whole one, or the blade waits.',
+  sources: [napa('6.2: 13.1 trucks are 14')],
+  cues: ['how-many truck -load -ton+truck', 'truck need|keep|run', 'how-many truck cycle|haul|hour|mile'],
+  bare: { us: '1', metric: '1' },
+  asks: 'How many trucks to keep the blade going?',
+  beside: ['cycle-time', 'lay-time'],
+  usedAt: ['order-and-check'],
+});

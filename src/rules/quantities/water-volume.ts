@@ -1,0 +1,19 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'water-volume',
+  title: 'water to add',
+  dimension: 'volume',
+  units: { us: 'gal', metric: 'L' },
+  rounding: { us: 'up', metric: 'up' },
+  because: 'What is not original emulsion in a diluted tank is water.',
+  sources: [geometry],
+  cues: ['how-many water', 'water add|dilute', 'gallon water'],
+  roles: { after: ['water'], before: ['water'] },
+  setting: ['water'],
+  bare: false,
+  asks: 'How much water to add?',
+  beside: ['emulsion-volume', 'dilution', 'tack-volume'],
+  usedAt: ['tack'],
+  caution: 'Dilute only where the buyer allows it, once: water into the emulsion, never into cutback or hot asphalt.',
+});

@@ -1,0 +1,18 @@
+import { commonPractice, geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'windrow-base',
+  title: 'base of the row',
+  dimension: 'length',
+  units: { us: 'ft', metric: 'm' },
+  rounding: { us: 'tenth', metric: 'hundredth' },
+  because: 'The grader straddles the row; past about 5 ft it no longer goes between the wheels.',
+  sources: [geometry, commonPractice],
+  cues: ['how+wide windrow', 'windrow base|wide|width'],
+  roles: { after: ['base', 'bottom'], before: ['base', 'bottom'] },
+  setting: ['windrow', 'base'],
+  bare: false,
+  plausible: { min: { number: 2, unit: 'in' }, max: { number: 20, unit: 'ft' } },
+  beside: ['windrow-height', 'windrow-section'],
+  usedAt: ['windrow'],
+});

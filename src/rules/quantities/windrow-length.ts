@@ -1,0 +1,15 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'windrow-length',
+  title: 'row one load makes',
+  dimension: 'length',
+  units: { us: 'ft', metric: 'm' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'A load runs out where its tons are in the row.',
+  sources: [geometry],
+  cues: ['how-far windrow load', 'how+long windrow load', 'windrow+length', 'load make windrow'],
+  bare: false,
+  beside: ['windrow-section', 'truck-payload'],
+  usedAt: ['windrow'],
+});

@@ -1,0 +1,22 @@
+import { times } from '../../calc/expression.ts';
+import tackVolume from '../quantities/tack-volume.ts';
+import tackVolume60 from '../quantities/tack-volume-60.ts';
+import tackVolumeFactor from '../quantities/tack-volume-factor.ts';
+import { relation } from '../shapes.ts';
+import { astmVolume } from '../sources-craft.ts';
+
+export default relation({
+  id: 'tack-volume-60',
+  title: 'gallons at 60 degF',
+  finds: tackVolume60,
+  by: times(tackVolume, tackVolumeFactor),
+  because: 'The factor brings a hot volume to what is bought and paid for.',
+  sources: [astmVolume('use of the factors')],
+  examples: [
+    {
+      given: { 'tack-volume': [1000, 'gal'], 'tack-volume-factor': [0.98, '1'] },
+      finds: [980, 'gal'],
+      source: 'worked out by hand',
+    },
+  ],
+});
