@@ -27,7 +27,7 @@ export async function bench(root, args) {
   for (const name of known.filter((one) => asked.length === 0 || asked.includes(one))) {
     process.stderr.write(`Measuring ${name} …\n`);
     try {
-      const { run } = await import(pathToFileURL(join(root, 'dist/bench', `${name}.bench.mjs`)).href);
+      const { run } = await import(pathToFileURL(join(root, 'dist/bench', `${name}.bench.cjs`)).href);
       Object.assign(figures, await run());
     } catch (fault) {
       failed = true;
@@ -41,18 +41,17 @@ export async function bench(root, args) {
 /** Bundled, as the program itself is when it runs. */
 async function bundle(root) {
   const { default: esbuild } = await import('esbuild');
-  const { forNode, shared } = await import('./build-options.mjs');
+  const { forNode } = await import('./build-options.mjs');
   const folder = join(root, 'scripts/bench');
   mkdirSync(join(root, 'dist/bench'), { recursive: true });
   await esbuild.build({
-    ...shared,
     ...forNode,
     write: true,
     entryPoints: readdirSync(folder)
       .filter((file) => /\.(bench|server)\.ts$/.test(file))
       .map((file) => join(folder, file)),
     outdir: join(root, 'dist/bench'),
-    outExtension: { '.js': '.mjs' },
+    outExtension: { '.js': '.cjs' },
   });
 }
 

@@ -1,20 +1,33 @@
-/** What all bundles are made with. */
-export const shared = {
+const shared = {
   bundle: true,
-  format: 'esm',
   jsx: 'automatic',
   jsxImportSource: 'hono/jsx',
   logLevel: 'warning',
   legalComments: 'none',
 };
 
+/**
+ * CommonJS, since only that can be started from code that the engine has compiled before (`load.mjs`). Letters beyond
+ * ASCII are escaped, so that the text is read and held at one byte a letter.
+ */
 export const forNode = {
+  ...shared,
   platform: 'node',
   target: 'node20',
-  // Packages in CommonJS ask for Node's own modules with require, which an ES module has to be given.
-  banner: {
-    js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);",
+  format: 'cjs',
+  charset: 'ascii',
+  define: {
+    'import.meta.url': 'bundleUrl',
+    'import.meta.filename': '__filename',
+    'import.meta.dirname': '__dirname',
   },
+  banner: { js: "const bundleUrl = require('node:url').pathToFileURL(__filename).href;" },
 };
 
-export const forBrowser = { platform: 'browser', target: ['chrome100', 'firefox100', 'safari15.4'], minify: true };
+export const forBrowser = {
+  ...shared,
+  platform: 'browser',
+  target: ['chrome100', 'firefox100', 'safari15.4'],
+  format: 'esm',
+  minify: true,
+};

@@ -1,7 +1,8 @@
-import { dirname } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ensureBuilt } from './build.mjs';
 import { ensureInstalled } from './install.mjs';
+import { load } from './load.mjs';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const oldestNode = [20, 19];
@@ -20,8 +21,7 @@ const commands = {
 
 async function runBundle(name, args) {
   if (!(await ensureBuilt(root))) throw new Error('The build failed; the lines above say where.');
-  const { main } = await import(`../dist/${name}.mjs`);
-  return main(args);
+  return load(join(root, 'dist', `${name}.cjs`)).main(args);
 }
 
 async function launch([name, ...args]) {

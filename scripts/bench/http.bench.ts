@@ -28,9 +28,9 @@ export async function run(): Promise<Figures> {
     servers.push(real);
     const file = join(folder, 'reply.json');
     writeFileSync(file, await oneReply(real.port));
-    const canned = await startServer(['dist/bench/canned.server.mjs', file]);
+    const canned = await startServer(['dist/bench/canned.server.cjs', file]);
     servers.push(canned);
-    const held = await startServer(['dist/bench/canned.server.mjs', file, String(hold)]);
+    const held = await startServer(['dist/bench/canned.server.cjs', file, String(hold)]);
     servers.push(held);
     const ports = { real: real.port, canned: canned.port, held: held.port };
     return { ...(await waiting(ports)), ...(await throughput(ports)), 'http reply held for': ms(hold) };

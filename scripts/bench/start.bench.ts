@@ -7,7 +7,7 @@ const request = JSON.stringify({ question: typicalQuestion });
 const launches = 15;
 const commands = {
   real: ['scripts/run.mjs', 'start'],
-  hello: ['dist/bench/canned.server.mjs'],
+  hello: ['dist/bench/canned.server.cjs'],
 };
 
 /** From the start of the process to its first reply: the real server, and the same library that says hello. */

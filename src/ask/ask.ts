@@ -9,7 +9,8 @@ import { emptyJob, readJob } from './job.ts';
 import { problemWith } from './problems.ts';
 import { refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
-import { goalText, understand } from './understand.ts';
+import { goalText } from './goal.ts';
+import { understand } from './understand.ts';
 import { unitsOf } from './units.ts';
 import { en } from './wording/en.ts';
 

@@ -12,6 +12,8 @@ export interface Bound {
   readonly unit: Unit;
   /** True when the unit was not typed. */
   readonly unitAssumed: boolean;
+  /** True when a word or the group gives it the role, not only what is asked. */
+  readonly told: boolean;
 }
 
 export interface Binding {
@@ -34,7 +36,7 @@ export interface Context {
 }
 
 /** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
-const weights = { after: 10, before: 8, further: 2, setting: 4, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -2, implausible: -6, sought: -12, disorder: -3, untold: -3, count: 3, plain: 2, enough: 2 };
+const weights = { after: 10, before: 8, further: 2, setting: 4, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -2, implausible: -6, sought: -12, disorder: -3, untold: -3, count: 3, plain: 1, enough: 2 };
 const reach = 4;
 const kept = 4;
 
@@ -56,7 +58,7 @@ export function bind(sentence: Sentence, context: Context): Binding {
   const unbound: Figure[] = [];
   figures.forEach(({ figure }, i) => {
     const option = chosen[i];
-    if (option) bound.push({ record: option.record, figure, unit: option.unit, unitAssumed: option.unitAssumed });
+    if (option) bound.push({ record: option.record, figure, unit: option.unit, unitAssumed: option.unitAssumed, told: option.told });
     else unbound.push(figure);
   });
   return { bound, unbound };
@@ -72,7 +74,7 @@ function optionsFor(sentence: Sentence, at: number, figure: Figure, all: readonl
     const group = groupScore(figure, all, record);
     if (figure.unit === undefined && record.bare === undefined && role <= 0 && context.asked !== record.id) continue;
     const near = context.near.get(record.id);
-    if (near !== 0 && context.asked !== record.id && !(isSayable(record) && isInSetting(record, sentence))) continue;
+    if (near !== 0 && context.asked !== record.id && !(isSayable(record) && (near === 1 || isInSetting(record, sentence)))) continue;
     const score =
       role +
       group +

@@ -2,41 +2,36 @@ import { compare, toBase } from '../calc/quantity.ts';
 import { systemOf } from '../calc/units.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
-import { type Cue, fit, readCue, wordsOf } from './cue.ts';
+import type { Cue } from './cue.ts';
+import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
 import type { Engine } from './engine.ts';
 import type { Fact } from './facts.ts';
 import type { Span } from './reply.ts';
 import type { Sentence } from './sentence.ts';
 
-/** An option of a choice with its cues read. */
-export interface OptionCues {
+/** An option of a choice; `within` for a cue that chooses it only while a figure lies within its ends. */
+export interface OptionHeard {
   readonly choice: ChoiceRecord;
   readonly option: ChoiceOption;
-  readonly cues: readonly Cue[];
-  /** Cues that choose it only while a figure lies within its ends. */
-  readonly within: readonly Cue[];
+  readonly within: boolean;
 }
 
 /** The cues of every option of every choice. */
-export function optionCues({ choices }: Knowledge): OptionCues[] {
-  return [...choices.values()].flatMap((choice) =>
-    choice.options.map((option) => ({ choice, option, cues: option.cues.map(readCue), within: (option.within?.cues ?? []).map(readCue) })),
+export function optionIndex({ choices }: Knowledge): CueIndex<OptionHeard> {
+  const lines = (choice: ChoiceRecord, option: ChoiceOption, cues: readonly string[], within: boolean) => cues.map((text) => ({ text, of: { choice, option, within } }));
+  return cueIndex(
+    [...choices.values()].flatMap((choice) =>
+      choice.options.flatMap((option) => [...lines(choice, option, option.cues, false), ...lines(choice, option, option.within?.cues ?? [], true)]),
+    ),
   );
 }
-
-/** Words that option cues are made of, for the vocabulary. */
-export const wordsOfOptions = (options: readonly OptionCues[]): string[] => options.flatMap(({ cues, within }) => [...cues, ...within].flatMap(wordsOf));
 
 /** Choices a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
 export function choicesIn(engine: Engine, sentence: Sentence, facts: readonly Fact[], turn: number): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
-  for (const { choice, option, cues, within } of engine.options) {
-    const heard = isWithin(option, facts) ? [...cues, ...within] : cues;
-    for (const cue of heard) {
-      const score = fit(cue, sentence, engine.goals.weight);
-      if (score === undefined || score <= (best.get(choice.id)?.score ?? 0)) continue;
-      best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, from: placeOf(cue, sentence) } });
-    }
+  for (const { of: { choice, option, within }, cue, score } of heardIn(engine.options, sentence)) {
+    if (score <= (best.get(choice.id)?.score ?? 0) || (within && !isWithin(option, facts))) continue;
+    best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, from: placeOf(cue, sentence) } });
   }
   return [...byUnit(engine, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
 }

@@ -35,8 +35,8 @@ const readTerm = (text: string): Term => text.split('+').map((place) => place.sp
 /** Every word a cue speaks of. */
 export const wordsOf = (cue: Cue): string[] => [...cue.needs, ...cue.helps, ...cue.bars].flat(2);
 
-/** Positions of the words of a question that a cue speaks of. */
-export const placesOf = (cue: Cue, heard: Heard): number[] => [...cue.needs, ...cue.helps].flat(2).flatMap((word) => heard.places.get(word) ?? []);
+/** Where a question says the words a cue must have: the first place of each. */
+export const placesOf = (cue: Cue, heard: Heard): number[] => cue.needs.flat(2).flatMap((word) => heard.places.get(word)?.[0] ?? []);
 
 /** True when a term is heard. */
 export function hears(heard: Heard, term: Term): boolean {

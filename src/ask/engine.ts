@@ -1,8 +1,9 @@
 import { type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
 import { heads, plainWords, smallWords } from '../rules/words.ts';
-import { type OptionCues, optionCues, wordsOfOptions } from './choices.ts';
+import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
-import { type Goal, type GoalIndex, goalIndex } from './goal.ts';
+import type { CueIndex } from './cue-index.ts';
+import { type Goal, goalIndex } from './goal.ts';
 import { type Vocabulary, vocabularyOf } from './vocabulary.ts';
 
 /** A knowledge base with all that understanding needs of it, worked out once. */
@@ -10,8 +11,8 @@ export interface Engine {
   readonly knowledge: Knowledge;
   readonly vocabulary: Vocabulary;
   readonly small: ReadonlySet<string>;
-  readonly goals: GoalIndex;
-  readonly options: readonly OptionCues[];
+  readonly goals: CueIndex<Goal>;
+  readonly options: CueIndex<OptionHeard>;
   /** Steps from every quantity to those a goal is about. */
   readonly near: (goal: Goal | undefined) => ReadonlyMap<string, number>;
 }
@@ -22,12 +23,12 @@ const farthest = 4;
 /** Makes a knowledge base ready to be asked. */
 export function engineOf(knowledge: Knowledge): Engine {
   const goals = goalIndex([...knowledge.quantities.values(), ...knowledge.limits.values(), ...knowledge.practices.values()].filter((record) => record.cues));
-  const options = optionCues(knowledge);
+  const options = optionIndex(knowledge);
   const roleWords = [...knowledge.quantities.values()].flatMap(({ roles }) => [...(roles?.before ?? []), ...(roles?.after ?? [])]);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   return {
     knowledge,
-    vocabulary: vocabularyOf(heads, [...goals.words, ...roleWords, ...wordsOfOptions(options).filter((word) => !/^[@#]/.test(word)), ...commandWords, ...smallWords, ...plainWords]),
+    vocabulary: vocabularyOf(heads, [...goals.words, ...roleWords, ...options.words, ...commandWords, ...smallWords, ...plainWords]),
     small: new Set(smallWords),
     goals,
     options,

@@ -1,7 +1,6 @@
 import { compare, toBase } from '../calc/quantity.ts';
-import { solve } from '../calc/solve.ts';
-import { startOf } from '../rules/knowledge.ts';
-import { knownFrom, type Fact } from './facts.ts';
+import type { Fact } from './facts.ts';
+import { needOf } from './need.ts';
 import type { Verdict } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
@@ -25,10 +24,9 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
   const own = understood.fresh.find((fact): fact is Fact & { number: number } => fact.quantity === id && 'unit' in fact);
   const record = engine.knowledge.quantities.get(id);
   if (!own || !('unit' in own) || !record || !understood.sentence.places.has('@check')) return undefined;
-  const facts = understood.facts.filter((fact) => fact !== own);
-  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
-  const need = solved.get(id);
-  if (!need?.by) return undefined;
+  const found = needOf(engine, understood.facts, id);
+  if (!found) return undefined;
+  const { need, solved, others: facts } = found;
   const has = toBase(own.number, own.unit);
   const close = Math.abs(has - need.value) <= same * need.value;
   const status = close || compare(has, need.value) > 0 ? 'ok' : 'caution';

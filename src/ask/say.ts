@@ -1,7 +1,8 @@
 import { fromBase } from '../calc/quantity.ts';
 import type { Unit } from '../calc/units.ts';
 import { sayFigure, sayRange } from '../calc/wording.ts';
-import type { QuantityRecord, Rounding, Source } from '../rules/shapes.ts';
+import type { Rounding } from '../calc/rounding.ts';
+import type { QuantityRecord, Source } from '../rules/shapes.ts';
 import type { UnitSystem } from './reply.ts';
 import { en } from './wording/en.ts';
 
@@ -15,9 +16,15 @@ export function sayEnds(record: QuantityRecord, { low, high }: { low: number; hi
   return low === high ? undefined : sayRange(Math.min(low, high), Math.max(low, high), unit, roundingOf(record, unit));
 }
 
+/** A record's rounding goes with its own two units; any other unit has its usual one. */
 function roundingOf({ rounding, units }: QuantityRecord, unit: Unit): { rounding?: Rounding } {
-  return rounding ? { rounding: rounding[unit === units.metric ? 'metric' : 'us'] } : {};
+  if (!rounding || (unit !== units.us && unit !== units.metric)) return {};
+  return { rounding: rounding[unit === units.us ? 'us' : 'metric'] };
 }
+
+/** A figure to stand inside a formula. */
+export const sayPlain = (record: QuantityRecord, base: number, unit: Unit, given: boolean): string =>
+  sayFigure(base, unit, { plain: true, ...(given ? { given } : roundingOf(record, unit)) });
 
 /** The unit a quantity is answered in. */
 export const unitOf = (record: QuantityRecord, system: UnitSystem): Unit => record.units[system];

@@ -1,13 +1,15 @@
 import { read } from '../calc/read/read.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
+import type { QuantityRecord } from '../rules/shapes.ts';
 import { bind } from './bind.ts';
-import { placesOf } from './cue.ts';
+import { type Cue, placesOf } from './cue.ts';
+import { needOf } from './need.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Engine, startsOf } from './engine.ts';
 import { type Fact, factOf, factsOfJob, merge } from './facts.ts';
-import { type Goal, goalsOf } from './goal.ts';
+import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { emptyJob } from './job.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
@@ -42,23 +44,70 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const units = commands.has('metric') ? 'metric' : commands.has('us') ? 'us' : past.units;
   const system = units ?? request.units ?? systemSaid(sentence, kept);
   const found = goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough);
-  const goal = found[0] ?? goalFrom(past.goal, engine);
   const turn = past.turn + 1;
+  const take = (goal: Goal | undefined, cue?: Cue): Taken => takeFigures(engine, sentence, { goal, cue, past, kept, system, turn });
+  const sought = found.length > 1 ? notYetSaid(engine, sentence, found, take) : found[0];
+  const goal = sought ?? checkedGoal(engine, sentence, take) ?? goalFrom(past.goal, engine);
+  return { goal, goalKept: goal !== undefined && found.length === 0, turn, units, system, sentence, commands, ...take(goal, sought?.cue) };
+}
+
+/** The best goal that the question does not itself give a figure for: "residue 60 %, what do I shoot" is not after the residue. */
+function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[], take: (goal: undefined) => Taken): Scored | undefined {
+  const [best] = found;
+  if (best?.kind !== 'quantity' || sentence.figures.length === 0 || sentence.places.has('@check')) return best;
+  const { dimension, bare } = engine.knowledge.quantities.get(best.id)!;
+  if (!sentence.places.has(`#${dimension}`) && !(bare && sentence.places.has('#number'))) return best;
+  const told = take(undefined).told;
+  return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? best;
+}
+
+interface Taken {
+  /** Quantities that a word gives a figure for. */
+  readonly told: ReadonlySet<string>;
+  readonly fresh: readonly Fact[];
+  readonly facts: readonly Fact[];
+  readonly unbound: readonly Figure[];
+}
+
+interface Taking {
+  readonly goal: Goal | undefined;
+  readonly cue: Cue | undefined;
+  readonly past: Job;
+  readonly kept: readonly Fact[];
+  readonly system: UnitSystem;
+  readonly turn: number;
+}
+
+/** Gives the figures of a sentence their roles in the light of a goal, and joins them to what was kept. */
+function takeFigures(engine: Engine, sentence: Sentence, { goal, cue, past, kept, system, turn }: Taking): Taken {
   const { bound, unbound } = bind(sentence, {
     quantities: [...engine.knowledge.quantities.values()],
     near: engine.near(goal),
     sought: new Set(goal?.kind === 'quantity' && !sentence.places.has('@check') ? startsOf(engine.knowledge, goal) : []),
-    spent: new Set(found[0]?.kind === 'quantity' ? placesOf(found[0].cue, sentence) : []),
+    spent: new Set(cue && goal?.kind === 'quantity' ? placesOf(cue, sentence) : []),
     asked: past.asked,
     system,
   });
   const figures = bound.map((each) => factOf(each, turn));
   const fresh = [...figures, ...choicesIn(engine, sentence, merge(kept, figures), turn)];
-  return { goal, goalKept: goal !== undefined && found.length === 0, turn, units, system, sentence, commands, fresh, unbound, facts: merge(kept, fresh) };
+  const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
+  return { told, fresh, unbound, facts: merge(kept, fresh) };
 }
 
-/** A goal as a job carries it. */
-export const goalText = (goal: Goal): string => `${goal.kind}/${goal.id}`;
+/** "Is 12 ton right for 12 x 150 at 1 in?" names no goal but a figure: the quantity that the other figures lead to is meant. */
+function checkedGoal(engine: Engine, sentence: Sentence, take: (goal: Goal | undefined) => Taken): Goal | undefined {
+  if (!sentence.places.has('@check') || sentence.figures.length < 2) return undefined;
+  const { quantities } = engine.knowledge;
+  const first = ({ dimension }: QuantityRecord): number => sentence.places.get(`#${dimension}`)![0]!;
+  const askable = [...quantities.values()].filter(({ cues, dimension }) => cues && sentence.places.has(`#${dimension}`));
+  return askable
+    .sort((a, b) => first(a) - first(b) || Number(b.plain ?? false) - Number(a.plain ?? false))
+    .map(({ id }): Goal => ({ kind: 'quantity', id }))
+    .find((goal) => {
+      const { facts, fresh } = take(goal);
+      return fresh.some(({ quantity }) => quantity === goal.id) && needOf(engine, facts, goal.id) !== undefined;
+    });
+}
 
 /** The goal a job carries, where there is such a record. */
 function goalFrom(text: string | undefined, { knowledge }: Engine): Goal | undefined {

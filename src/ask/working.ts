@@ -5,8 +5,8 @@ import type { Unit } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
 import type { Figure } from '../rules/shapes.ts';
 import type { AssumedFact, Value, Working } from './reply.ts';
-import { figureOf, type Voice } from './judging.ts';
-import { asValue, say, sayEnds, saySource, tidy } from './say.ts';
+import type { Voice } from './judging.ts';
+import { asValue, say, sayEnds, sayPlain, saySource, tidy } from './say.ts';
 import { en } from './wording/en.ts';
 
 /** A quantity's value in the units of the answer. */
@@ -30,13 +30,19 @@ export function workingOf(ids: readonly string[], voice: Voice): Working[] {
       {
         quantity: step.id,
         formula: `${record.title} = ${inWords(by.by, (leaf) => (leaf.op === 'fact' ? title(leaf.id) : constant(leaf)))}`,
-        with: inWords(by.by, (leaf) => (leaf.op === 'fact' ? (figureOf(leaf.id, voice) ?? leaf.id) : constant(leaf))),
+        with: inWords(by.by, (leaf) => (leaf.op === 'fact' ? plainFigure(leaf.id, voice) : constant(leaf))),
         result: say(record, step.value, voice.unit(step.id)),
         rule: `relation/${relation.id}`,
         source: saySource(relation.sources[0]),
       },
     ];
   });
+}
+
+function plainFigure(id: string, { knowledge, solved, unit, isGiven }: Voice): string {
+  const record = knowledge.quantities.get(id);
+  const fact = solved.get(id);
+  return record && fact ? sayPlain(record, fact.value, unit(id), isGiven(id)) : id;
 }
 
 /** Defaults the quantities rest on, each with what it is and where it comes from. */

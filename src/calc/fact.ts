@@ -8,6 +8,8 @@ export interface Known {
   readonly high?: number;
   /** A default: used only where nothing surer leads there. */
   readonly assumed?: boolean;
+  /** A default that gives way to anything worked out, on however many other defaults that rests. */
+  readonly last?: boolean;
 }
 
 /** A figure with the way it was come by. */

@@ -26,7 +26,7 @@ export function solve(net: Network, known: readonly Known[]): Map<string, Solved
   for (const fact of given.values()) {
     const place = net.places.get(fact.id);
     if (place === undefined) strangers.push(fact.id);
-    else sources.push({ place, cost: fact.assumed ? cost.assuming : 0, method: atHand });
+    else sources.push({ place, cost: priceOf(fact), method: atHand });
   }
   spread(net, sources, ({ place, method }) => {
     const id = net.ids[place]!;
@@ -38,6 +38,11 @@ export function solve(net: Network, known: readonly Known[]): Map<string, Solved
   // Facts that no relation knows, in an order of their own.
   for (const id of strangers.sort()) solved.set(id, fromKnown(given.get(id)!, net.counted.has(id)));
   return solved;
+}
+
+function priceOf({ assumed, last }: Known): number {
+  if (!assumed) return 0;
+  return last ? cost.lastResort : cost.assuming;
 }
 
 function fromKnown({ id, value, low = value, high = value, assumed = false }: Known, counted: boolean): Solved {

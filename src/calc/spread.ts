@@ -56,7 +56,7 @@ export const atHand = -1;
 export const asked = -2;
 
 /** What a fact costs: figures to ask for, then defaults to assume, then steps. Compared in that order. */
-export const cost = { asking: 1e8, assuming: 1e4, secondChoice: 50, step: 1 };
+export const cost = { asking: 1e8, lastResort: 1e6, assuming: 1e4, secondChoice: 50, step: 1 };
 
 /**
  * Spreads outward from what is there, cheapest first, and calls `settle` once for each quantity reached; a way whose

@@ -164,6 +164,8 @@ import quantityShoulderTaper from './quantities/shoulder-taper.ts';
 import quantitySideSlope from './quantities/side-slope.ts';
 import quantitySignDistance from './quantities/sign-distance.ts';
 import quantitySignHeight from './quantities/sign-height.ts';
+import quantitySignNearestLeast from './quantities/sign-nearest-least.ts';
+import quantitySignNearestMost from './quantities/sign-nearest-most.ts';
 import quantitySignSpacingA from './quantities/sign-spacing-a.ts';
 import quantitySignSpacingB from './quantities/sign-spacing-b.ts';
 import quantitySignSpacingC from './quantities/sign-spacing-c.ts';
@@ -239,6 +241,7 @@ import choiceConeUse from './choices/cone-use.ts';
 import choiceControlRemoval from './choices/control-removal.ts';
 import choiceCrackLook from './choices/crack-look.ts';
 import choiceCrackState from './choices/crack-state.ts';
+import choiceDefect from './choices/defect.ts';
 import choiceDefectExtent from './choices/defect-extent.ts';
 import choiceDefectPlace from './choices/defect-place.ts';
 import choiceDevicePlace from './choices/device-place.ts';
@@ -258,6 +261,7 @@ import choiceOrderEnds from './choices/order-ends.ts';
 import choiceOvernightState from './choices/overnight-state.ts';
 import choicePatchShape from './choices/patch-shape.ts';
 import choiceQueuePlace from './choices/queue-place.ts';
+import choiceRavelState from './choices/ravel-state.ts';
 import choiceRecurring from './choices/recurring.ts';
 import choiceRidgePlace from './choices/ridge-place.ts';
 import choiceRoadShape from './choices/road-shape.ts';
@@ -413,6 +417,10 @@ import relationRutVolume from './relations/rut-volume.ts';
 import relationRutVolumeOne from './relations/rut-volume-one.ts';
 import relationShiftingTaper from './relations/shifting-taper.ts';
 import relationShoulderTaper from './relations/shoulder-taper.ts';
+import relationSignNearestLeastRural from './relations/sign-nearest-least-rural.ts';
+import relationSignNearestLeastUrban from './relations/sign-nearest-least-urban.ts';
+import relationSignNearestMostRural from './relations/sign-nearest-most-rural.ts';
+import relationSignNearestMostUrban from './relations/sign-nearest-most-urban.ts';
 import relationSprayWidth from './relations/spray-width.ts';
 import relationSpreadRate from './relations/spread-rate.ts';
 import relationSpreadRateLift from './relations/spread-rate-lift.ts';
@@ -427,8 +435,6 @@ import relationTackRate from './relations/tack-rate.ts';
 import relationTackRate60 from './relations/tack-rate-60.ts';
 import relationTackRatePad from './relations/tack-rate-pad.ts';
 import relationTackRateUsed from './relations/tack-rate-used.ts';
-import relationTackResidualCut from './relations/tack-residual-cut.ts';
-import relationTackResidualFreshLift from './relations/tack-residual-fresh-lift.ts';
 import relationTackRunLength from './relations/tack-run-length.ts';
 import relationTackUsed from './relations/tack-used.ts';
 import relationTackVolume from './relations/tack-volume.ts';
@@ -599,7 +605,30 @@ import faultTearing from './faults/tearing.ts';
 import faultThinEdge from './faults/thin-edge.ts';
 import faultWashboards from './faults/washboards.ts';
 import faultWheelRidges from './faults/wheel-ridges.ts';
-import type { FaultRecord, StepRecord } from './shapes-work.ts';
+import repairBladePatch from './repairs/blade-patch.ts';
+import repairBlotOrMill from './repairs/blot-or-mill.ts';
+import repairCrackSeal from './repairs/crack-seal.ts';
+import repairCutThenBlade from './repairs/cut-then-blade.ts';
+import repairDigOut from './repairs/dig-out.ts';
+import repairEngineer from './repairs/engineer.ts';
+import repairFixDrainageFirst from './repairs/fix-drainage-first.ts';
+import repairHandPatch from './repairs/hand-patch.ts';
+import repairShoulderPull from './repairs/shoulder-pull.ts';
+import repairSurfaceSeal from './repairs/surface-seal.ts';
+import repairWatchIt from './repairs/watch-it.ts';
+import defectAlligatorCracking from './defects/alligator-cracking.ts';
+import defectBleeding from './defects/bleeding.ts';
+import defectDepression from './defects/depression.ts';
+import defectDropOff from './defects/drop-off.ts';
+import defectEdgeBreak from './defects/edge-break.ts';
+import defectPothole from './defects/pothole.ts';
+import defectRaveling from './defects/raveling.ts';
+import defectRutting from './defects/rutting.ts';
+import defectShoving from './defects/shoving.ts';
+import defectSingleCracks from './defects/single-cracks.ts';
+import defectSlippage from './defects/slippage.ts';
+import defectSoftBase from './defects/soft-base.ts';
+import type { DefectRecord, FaultRecord, RepairRecord, StepRecord } from './shapes-work.ts';
 import type {
   ChoiceRecord,
   LimitRecord,
@@ -775,6 +804,8 @@ export const quantities: readonly QuantityRecord[] = [
   quantitySideSlope,
   quantitySignDistance,
   quantitySignHeight,
+  quantitySignNearestLeast,
+  quantitySignNearestMost,
   quantitySignSpacingA,
   quantitySignSpacingB,
   quantitySignSpacingC,
@@ -853,6 +884,7 @@ export const choices: readonly ChoiceRecord[] = [
   choiceControlRemoval,
   choiceCrackLook,
   choiceCrackState,
+  choiceDefect,
   choiceDefectExtent,
   choiceDefectPlace,
   choiceDevicePlace,
@@ -872,6 +904,7 @@ export const choices: readonly ChoiceRecord[] = [
   choiceOvernightState,
   choicePatchShape,
   choiceQueuePlace,
+  choiceRavelState,
   choiceRecurring,
   choiceRidgePlace,
   choiceRoadShape,
@@ -1030,6 +1063,10 @@ export const relations: readonly RelationRecord[] = [
   relationRutVolumeOne,
   relationShiftingTaper,
   relationShoulderTaper,
+  relationSignNearestLeastRural,
+  relationSignNearestLeastUrban,
+  relationSignNearestMostRural,
+  relationSignNearestMostUrban,
   relationSprayWidth,
   relationSpreadRate,
   relationSpreadRateLift,
@@ -1044,8 +1081,6 @@ export const relations: readonly RelationRecord[] = [
   relationTackRate60,
   relationTackRatePad,
   relationTackRateUsed,
-  relationTackResidualCut,
-  relationTackResidualFreshLift,
   relationTackRunLength,
   relationTackUsed,
   relationTackVolume,
@@ -1231,4 +1266,33 @@ export const faults: readonly FaultRecord[] = [
   faultThinEdge,
   faultWashboards,
   faultWheelRidges,
+];
+
+export const repairs: readonly RepairRecord[] = [
+  repairBladePatch,
+  repairBlotOrMill,
+  repairCrackSeal,
+  repairCutThenBlade,
+  repairDigOut,
+  repairEngineer,
+  repairFixDrainageFirst,
+  repairHandPatch,
+  repairShoulderPull,
+  repairSurfaceSeal,
+  repairWatchIt,
+];
+
+export const defects: readonly DefectRecord[] = [
+  defectAlligatorCracking,
+  defectBleeding,
+  defectDepression,
+  defectDropOff,
+  defectEdgeBreak,
+  defectPothole,
+  defectRaveling,
+  defectRutting,
+  defectShoving,
+  defectSingleCracks,
+  defectSlippage,
+  defectSoftBase,
 ];

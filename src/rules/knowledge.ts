@@ -3,7 +3,16 @@ import { inUnit, of } from '../calc/quantity.ts';
 import { type Method, methodsOf } from '../calc/relation.ts';
 import { type Known, type Network, network } from '../calc/solve.ts';
 import { choices, limits, practices, quantities, relations, tables } from './index.generated.ts';
-import type { ChoiceRecord, ChoiceTable, LimitRecord, PracticeRecord, QuantityRecord, RelationRecord, RuleRecord, TableRecord } from './shapes.ts';
+import type {
+  ChoiceRecord,
+  ChoiceTable,
+  LimitRecord,
+  PracticeRecord,
+  QuantityRecord,
+  RelationRecord,
+  RuleRecord,
+  TableRecord,
+} from './shapes.ts';
 
 /** The records, ready to be asked. */
 export interface Knowledge {
@@ -69,14 +78,18 @@ function easeOfOptions({ id, options, question }: ChoiceRecord): (readonly [stri
 
 /** The relations that a table read by a choice stands for: one a figure. */
 function relationsOf(record: TableRecord): RelationRecord[] {
-  return record.kind === 'choice-table' ? Object.keys(record.rows).flatMap((option) => rowRelations(record, option)) : [];
+  return record.kind === 'choice-table'
+    ? Object.keys(record.rows).flatMap((option) => rowRelations(record, option))
+    : [];
 }
 
 function rowRelations(record: ChoiceTable, option: string): RelationRecord[] {
   const { by, columns, rows, because, sources } = record;
   const row = rows[option]!;
-  if (!by.options.some(({ id }) => id === option)) throw new Error(`table ${record.id} has a row ${option}: no option of ${by.id}`);
-  if (row.length !== columns.length) throw new Error(`table ${record.id}, row ${option}: give ${columns.length} figures`);
+  if (!by.options.some(({ id }) => id === option))
+    throw new Error(`table ${record.id} has a row ${option}: no option of ${by.id}`);
+  if (row.length !== columns.length)
+    throw new Error(`table ${record.id}, row ${option}: give ${columns.length} figures`);
   return columns.map(({ name, finds, unit }, i) => ({
     kind: 'relation',
     id: `${record.id}-${name}-${option}`,
@@ -86,7 +99,13 @@ function rowRelations(record: ChoiceTable, option: string): RelationRecord[] {
     when: [{ choice: by, is: [option] }],
     because,
     sources,
-    examples: [{ given: { [by.id]: option }, finds: [row[i]!, unit], source: `${sources[0].document}, ${sources[0].place ?? ''}` }],
+    examples: [
+      {
+        given: { [by.id]: option },
+        finds: [row[i]!, unit],
+        source: `${sources[0].document}, ${sources[0].place ?? ''}`,
+      },
+    ],
   }));
 }
 
@@ -94,14 +113,30 @@ function rowRelations(record: ChoiceTable, option: string): RelationRecord[] {
 export const saidFact = (quantity: string): string => `${quantity} said`;
 
 /** What the solver starts from: the facts given, the mark on each that was said, and the defaults but for choices settled otherwise. */
-export function startOf({ defaults }: Pick<Knowledge, 'defaults'>, facts: readonly Known[]): Known[] {
+export function startOf(
+  { defaults, quantities }: Pick<Knowledge, 'defaults' | 'quantities'>,
+  facts: readonly Known[],
+): Known[] {
   const said = facts.filter(({ assumed }) => !assumed).map(({ id }): Known => ({ id: saidFact(id), value: 1 }));
   const settled = new Set(facts.flatMap(({ id }) => choiceOf(id) ?? []));
-  return [...facts, ...said, ...defaults.filter(({ id }) => !settled.has(choiceOf(id) ?? ''))];
+  const open = defaults.filter(({ id }) => !settled.has(choiceOf(id) ?? ''));
+  const given = new Set(facts.map(({ id }) => id));
+  return [...facts, ...said, ...open.map((fact) => defaultAmid(fact, quantities.get(fact.id), given))];
+}
+
+/** A default, or the one that stands in its place where a choice has been settled. */
+function defaultAmid(fact: Known, record: QuantityRecord | undefined, given: ReadonlySet<string>): Known {
+  const other = record?.defaultWhen?.find(({ when }) =>
+    when.every(({ choice, is }) => is.some((option) => given.has(optionFact(choice.id, option)))),
+  );
+  if (!other) return fact;
+  const { base } = of(other.figure.number, other.figure.unit);
+  return { ...fact, value: base, low: base, high: base };
 }
 
 /** The choice that an option settles; none for a figure. */
-const choiceOf = (fact: string): string | undefined => (fact.includes('=') ? fact.slice(0, fact.indexOf('=')) : undefined);
+const choiceOf = (fact: string): string | undefined =>
+  fact.includes('=') ? fact.slice(0, fact.indexOf('=')) : undefined;
 
 /** A relation's methods, each needing the settled choices its `when` names: one set for every combination that will do. */
 function methodsUnder(record: RelationRecord): Method[] {
@@ -122,8 +157,8 @@ function defaultOf(record: QuantityRecord): Known[] {
   const figure = record.default;
   if (!figure) return [];
   const base = (number: number) => of(number, figure.unit).base;
-  const { number, low = number, high = number } = figure;
-  return [{ id: record.id, value: base(number), low: base(low), high: base(high), assumed: true }];
+  const { number, low = number, high = number, last = false } = figure;
+  return [{ id: record.id, value: base(number), low: base(low), high: base(high), assumed: true, last }];
 }
 
 function defaultChoice(record: ChoiceRecord): Known[] {

@@ -1,5 +1,5 @@
-import type { Sources } from './shapes.ts';
 import type { PartId } from './layout-names.ts';
+import type { Sources } from './shapes.ts';
 
 /** Which layout is drawn: the options of the choice of that name. */
 export type LayoutKind = 'flaggers' | 'lane-closed' | 'shoulder';

@@ -1,8 +1,13 @@
+import type { LayoutKind, Part, Plan } from './layout-plan.ts';
 import { manual } from './manual.ts';
 import type { Source } from './shapes.ts';
-import type { LayoutKind, Part, Plan } from './layout-plan.ts';
 
-const drawing: Source = { document: 'standard drawing 102.603', issuer: 'issuer not shown', place: 'order of the signs', seen: 'read' };
+const drawing: Source = {
+  document: 'standard drawing 102.603',
+  issuer: 'issuer not shown',
+  place: 'order of the signs',
+  seen: 'read',
+};
 
 const signs = (nearest: Part, ...others: readonly Part[]): readonly Part[] => [nearest, ...others];
 const flaggerSigns = signs(

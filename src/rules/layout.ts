@@ -69,14 +69,18 @@ export function needsOfLayout(kind: LayoutKind, work = 'patch-length'): string[]
  * order in which traffic of the closed lane meets them; the length of it all; and what the truck carries. Distances in
  * `unit` (feet). A quantity that is not known is named in `needs`, and then nothing is laid out.
  */
-export function layoutOf(kind: LayoutKind, facts: ReadonlyMap<string, Solved>, options: LayoutOptions = {}): ZoneLayout {
+export function layoutOf(
+  kind: LayoutKind,
+  facts: ReadonlyMap<string, Solved>,
+  options: LayoutOptions = {},
+): ZoneLayout {
   const { unit = 'ft', work = 'patch-length' } = options;
   const needs = needsOfLayout(kind, work).filter((id) => !facts.has(id));
   if (needs.length) return { kind, places: [], total: 0, unit, devices: [], needs };
   const plan = plans[kind];
-  const valueOf = (id: string): number => facts.get(id)!.value;
-  const approach = setDown(plan, 'approach', valueOf);
-  const past = setDown(plan, 'past', valueOf);
+  const lengthOf = (id: string): number => facts.get(id)!.value;
+  const approach = setDown(plan, 'approach', lengthOf);
+  const past = setDown(plan, 'past', lengthOf);
   const place = ({ part, near, far, side, spacing }: Found): ZonePlace => ({
     part,
     what: partNames[part],
@@ -85,9 +89,9 @@ export function layoutOf(kind: LayoutKind, facts: ReadonlyMap<string, Solved>, o
     side,
     ...(spacing === undefined ? {} : { length: fromBase(far - near, unit), spacing: fromBase(spacing, unit) }),
   });
-  const lengthOfWork = valueOf(work);
+  const lengthOfWork = lengthOf(work);
   const workSpace = [
-    place({ part: 'work', near: -lengthOfWork, far: 0, side: 'approach', spacing: valueOf(plan.spacing) }),
+    place({ part: 'work', near: -lengthOfWork, far: 0, side: 'approach', spacing: lengthOf(plan.spacing) }),
     place({ part: 'work-end', near: 0, far: 0, side: 'past' }),
   ];
   const reach = (parts: readonly Found[]): number => Math.max(0, ...parts.map(({ far }) => far));
@@ -96,39 +100,47 @@ export function layoutOf(kind: LayoutKind, facts: ReadonlyMap<string, Solved>, o
     places: [...approach.toReversed().map(place), ...workSpace, ...past.map(place)],
     total: fromBase(reach(approach) + lengthOfWork + reach(past), unit),
     unit,
-    devices: devicesOf(plan, lengthOfWork, valueOf),
+    devices: devicesOf(plan, lengthOfWork, lengthOf),
     needs,
   };
 }
 
 /** Sets parts down one beyond the other, from the work outward. */
-function setDown(plan: Plan, side: Side, valueOf: (id: string) => number): Found[] {
+function setDown(plan: Plan, side: Side, lengthOf: (id: string) => number): Found[] {
   let reached = 0;
   return plan[side].map((part) => {
     const near = reached;
     if (part.is === 'post') {
-      reached += part.after ? valueOf(part.after) : 0;
+      reached += part.after ? lengthOf(part.after) : 0;
       return { part: part.part, near: reached, far: reached, side };
     }
-    reached += valueOf(part.length);
-    return { part: part.part, near, far: reached, side, spacing: valueOf(part.spacing ?? plan.spacing) };
+    reached += lengthOf(part.length);
+    return { part: part.part, near, far: reached, side, spacing: lengthOf(part.spacing ?? plan.spacing) };
   });
 }
 
 /** What the truck carries. Lines of devices that meet share the one between them, so it is counted once. */
-function devicesOf({ approach, past, spacing, with: others }: Plan, work: number, valueOf: (id: string) => number): DeviceNeed[] {
+function devicesOf(
+  { approach, past, spacing, with: others }: Plan,
+  work: number,
+  lengthOf: (id: string) => number,
+): DeviceNeed[] {
   const need = (part: PartId, count: number): DeviceNeed => ({ part, what: partNames[part], count });
   const parts = [...approach, ...past];
   const stretches = parts.filter((part) => part.is === 'stretch');
-  const lined = stretches.filter((part) => part.spacing === undefined).reduce((sum, part) => sum + valueOf(part.length), work);
+  const lined = stretches
+    .filter((part) => part.spacing === undefined)
+    .reduce((sum, part) => sum + lengthOf(part.length), work);
   const spaces = stretches
-    .flatMap((part) => (part.spacing === undefined ? [] : [roundUp(valueOf(part.length) / valueOf(part.spacing))]))
-    .reduce((sum, each) => sum + each, roundUp(lined / valueOf(spacing)));
+    .flatMap((part) => (part.spacing === undefined ? [] : [roundUp(lengthOf(part.length) / lengthOf(part.spacing))]))
+    .reduce((sum, each) => sum + each, roundUp(lined / lengthOf(spacing)));
   const posts = parts.filter((part) => part.is === 'post');
   const countOf = (id: PartId): number => posts.filter(({ part }) => part === id).length;
   const signs = posts.filter((part) => part.sign);
   return [
-    ...[...new Set(posts.map(({ part }) => part))].filter((part) => part !== 'flagger').map((part) => need(part, countOf(part))),
+    ...[...new Set(posts.map(({ part }) => part))]
+      .filter((part) => part !== 'flagger')
+      .map((part) => need(part, countOf(part))),
     need('stand', signs.length),
     need('cones', spaces + 1),
     ...others.map(({ part, perPost }) => need(part, countOf(perPost))),

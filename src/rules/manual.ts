@@ -2,7 +2,13 @@ import type { Seen, Source } from './shapes.ts';
 
 /** The manual of traffic control in force in the United States, seen in restatements that name it. */
 export function manual(place: string, seen: Seen = 'restated'): Source {
-  return { document: 'Manual on Uniform Traffic Control Devices', issuer: 'FHWA', edition: '11th ed., 2023', place, seen };
+  return {
+    document: 'Manual on Uniform Traffic Control Devices',
+    issuer: 'FHWA',
+    edition: '11th ed., 2023',
+    place,
+    seen,
+  };
 }
 
 /** An earlier edition, the last that printed metric figures; read as scanned pages. */

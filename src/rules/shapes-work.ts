@@ -85,25 +85,39 @@ export interface FaultRecord extends Base {
   readonly examples: { readonly finds: readonly [string, string, ...string[]]; readonly not: readonly [string, ...string[]] };
 }
 
-/** Something that must be found of a defect: a choice settled so, or a figure within these ends, both included unless said. */
-export type Finding =
-  | Condition
-  | { readonly of: readonly [QuantityRecord, ...QuantityRecord[]]; readonly over?: Figure; readonly upTo?: Figure; readonly from?: Figure; readonly under?: Figure };
+/** A figure of the road, the first of these that is known, within ends: `from` and `upTo` included, `over` and `under` not. */
+export interface Measured {
+  readonly of: readonly [QuantityRecord, ...QuantityRecord[]];
+  readonly from?: Figure;
+  readonly upTo?: Figure;
+  readonly over?: Figure;
+  readonly under?: Figure;
+}
+
+/** Something that must be found of a defect: a choice settled so, or a figure within its ends. */
+export type Finding = Condition | Measured;
 
 /** One line of the choice of a repair: the first whose findings all hold is taken. */
 export interface Decision {
+  /** What must be so; it is asked for while it is unknown. */
   readonly when: readonly Finding[];
+  /** What must be so as well, but is never asked for: unsaid is taken for not so. */
+  readonly ifSaid?: readonly Finding[];
   /** Id of the repair. */
   readonly repair: string;
   readonly because: string;
   readonly source: Source;
   /** It buys time and does not cure: said so. */
   readonly holding?: boolean;
-  /** Ids of what is done first, or as well. */
+  /** Ids of what is done before it, or with it. */
   readonly with?: readonly string[];
+  /** The engineer is called as well. */
+  readonly engineer?: boolean;
 }
 
-/** Published classes of severity, by one figure: each class up to and including its bound. */
+export type SeverityClass = 'low' | 'moderate' | 'high';
+
+/** Published classes of severity, by one figure: each class up to and including its bound, high above. */
 export interface SeverityScale {
   readonly scheme: string;
   readonly source: Source;
@@ -111,6 +125,8 @@ export interface SeverityScale {
   /** Below this nothing is rated. */
   readonly from?: Figure;
   readonly low: Figure;
+  /** The bound of the low class belongs to the next one, as some tables print it. */
+  readonly lowUnder?: boolean;
   readonly moderate: Figure;
 }
 
@@ -119,7 +135,7 @@ export interface SeverityBySight {
   readonly scheme: string;
   readonly source: Source;
   readonly sight: ChoiceRecord;
-  readonly classes: Readonly<Record<string, 'low' | 'moderate' | 'high'>>;
+  readonly classes: Readonly<Record<string, SeverityClass>>;
 }
 
 /** Published classes by two figures: a row for each band of the first, a class for each band of the second. */
@@ -128,7 +144,7 @@ export interface SeverityGrid {
   readonly source: Source;
   readonly rows: { readonly by: readonly [QuantityRecord, ...QuantityRecord[]]; readonly from: Figure; readonly upTo: readonly Figure[] };
   readonly columns: { readonly by: readonly [QuantityRecord, ...QuantityRecord[]]; readonly from: Figure; readonly upTo: readonly Figure[] };
-  readonly classes: readonly (readonly ('low' | 'moderate' | 'high')[])[];
+  readonly classes: readonly (readonly SeverityClass[])[];
 }
 
 /** Something wrong with the old road. */
@@ -146,6 +162,8 @@ export interface DefectRecord extends Base {
 /** A repair. */
 export interface RepairRecord extends Base {
   readonly kind: 'repair';
+  /** Head words that name it, as in "hand patch it?": each line one way. */
+  readonly named: readonly string[];
   /** What it is, and how it is done, in order. */
   readonly how: readonly [string, ...string[]];
   readonly rules: readonly string[];

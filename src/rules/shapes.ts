@@ -1,6 +1,7 @@
 import type { Dimension } from '../calc/dimension.ts';
 import type { Expression, LookupTable } from '../calc/expression.ts';
 import { type Measure, toBase } from '../calc/quantity.ts';
+import type { Rounding } from '../calc/rounding.ts';
 import type { Unit, UnitOf } from '../calc/units.ts';
 
 /** How a source was come by; printed beside every figure that rests on it. */
@@ -50,8 +51,6 @@ export interface Base {
   readonly alsoCalled?: readonly string[];
 }
 
-/** How a figure is worded: `eighths` of an inch, `up` to the next whole one, or to so many decimals. */
-export type Rounding = 'eighths' | 'up' | 'whole' | 'tenth' | 'hundredth' | 'thousandth';
 
 /** A figure with its unit, as written in a record. */
 export type Figure<D extends Dimension = Dimension> = Measure<D>;
@@ -77,7 +76,10 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly bare?: false | { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
   /** What to ask when it is missing. `ease` 1 is read off a tape; higher is harder to come by. */
   readonly question?: { readonly text: string; readonly ease: number; readonly choices: readonly Figure<D>[] };
-  readonly default?: Figure<D> & { readonly low?: number; readonly high?: number };
+  /** Taken, and said, when nobody says otherwise. `last`: gives way to anything worked out, on however many other defaults. */
+  readonly default?: Figure<D> & { readonly low?: number; readonly high?: number; readonly last?: boolean };
+  /** In its place while every choice is one of these: the first that holds. */
+  readonly defaultWhen?: readonly { readonly when: readonly Condition[]; readonly figure: Figure<D> }[];
   /** Outside this a figure is asked back before anything is worked from it. */
   readonly plausible?: { readonly min: Figure<D>; readonly max: Figure<D> };
   /** The question that asks for it, as a person would put it: offered as a next question. */

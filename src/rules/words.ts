@@ -44,7 +44,7 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   vest: ['apparel', 'hi-vis', 'hivis', 'hi vis', 'high-vis', 'high-visibility', 'high visibility', 'chaleco'],
   spotter: ['ground guide', 'signaller', 'signaler', 'signalman'],
   queue: ['backed up', 'stack up', 'stacked up', 'stacking up', 'lined up', 'line of cars', 'line of traffic', 'traffic jam'],
-  railroad: ['railway', 'rail road', 'train tracks', 'train track', 'railroad tracks', 'railroad track', 'railroad crossing', 'rail crossing', 'rr crossing', 'grade crossing'],
+  railroad: ['rail road', 'train tracks', 'train track', 'railroad tracks', 'railroad track', 'railroad crossing', 'rail crossing', 'rr crossing', 'grade crossing'],
   night: ['nite', 'after dark', 'nighttime', 'night-time', 'noche'],
   buffer: ['buffer space', 'buffer zone', 'bufer'],
   rut: ['rutting', 'rodera', 'roderas'],

@@ -74,6 +74,10 @@ describe('figures that agree', () => {
     expect(names(said('mass', 40, 'ton'), said('loads', 5, '1'))).toEqual([]);
   });
 
+  test('though the figure they make is itself such a default', () => {
+    expect(names(said('area', 2400, 'ft2'), said('depth', 1, 'in'), assumed('mass', 99, 'ton'))).toEqual([]);
+  });
+
   test('when the figure was worked out from them by that very relation', () => {
     expect(names(said('length', 300, 'ft'), said('width', 12, 'ft'))).toEqual([]);
     expect(names(said('area', 400, 'yd2'), said('width', 12, 'ft'))).toEqual([]);

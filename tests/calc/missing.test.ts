@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { power, times } from '../../src/calc/expression.ts';
 import { type Known, missing, type Network, solve } from '../../src/calc/solve.ts';
 import { networks } from './networks.ts';
-import { assumed, defaults, patch, said } from './patch.ts';
+import { area, assumed, defaults, depth, length, mass, networkOf, patch, said, weight, width } from './patch.ts';
 
 /** Length, width and depth come off a tape; an area or tons somebody has to have worked out. */
 const ease = new Map([
@@ -56,6 +57,15 @@ describe('what is missing for a patch', () => {
       ['depth', 1],
     ]);
     expect(missing(patch, defaults, 'mass', shared)?.reduce((sum, id) => sum + shared.get(id)!, 0)).toBe(3);
+  });
+
+  test('a figure that follows from two others is spared', () => {
+    const net = networkOf([
+      { id: 'area', finds: area, by: times(length, width) },
+      { id: 'heap', finds: mass, by: times(length, width, area, weight, power(depth, -1)) },
+    ]);
+    const each = new Map(['length', 'width', 'area', 'depth'].map((id) => [id, 1]));
+    expect(missing(net, defaults, 'mass', each)).toHaveLength(3);
   });
 });
 

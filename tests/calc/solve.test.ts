@@ -91,12 +91,12 @@ describe('of several ways', () => {
 
   test('the one with fewer steps is taken', () => {
     const net = networkOf([
-      { id: 'a-long', finds: depth, by: over(area, width) },
-      { id: 'b-short', finds: depth, by: times(thickest, 2) },
-      { id: 'c-area', finds: area, by: times(length, width) },
+      { id: 'a-area', finds: area, by: times(length, width) },
+      { id: 'b-long', finds: depth, by: over(area, width) },
+      { id: 'c-short', finds: depth, by: times(thickest, 2) },
     ]);
     const facts = [said('length', 1, 'in'), said('width', 3, 'in'), said('thickest', 1, 'in')];
-    expect(solve(net, facts).get('depth')!.by?.relation.id).toBe('b-short');
+    expect(solve(net, facts).get('depth')!.by?.relation.id).toBe('c-short');
   });
 
   test('one of second choice is taken only where there is no other', () => {

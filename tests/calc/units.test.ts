@@ -3,7 +3,7 @@ import Qty from 'js-quantities';
 import { describe, expect, test } from 'vitest';
 import { dimensions } from '../../src/calc/dimension.ts';
 import { convert } from '../../src/calc/quantity.ts';
-import { isUnit, type Unit, unitRow, units } from '../../src/calc/units.ts';
+import { isUnit, systemOf, type Unit, unitRow, units } from '../../src/calc/units.ts';
 
 const names = Object.keys(units) as Unit[];
 
@@ -127,6 +127,16 @@ describe('the table', () => {
     expect(names.every(isUnit)).toBe(true);
     for (const name of ['', 'furlong', 'toString', '__proto__', 'Ft', 'constructor']) expect(isUnit(name)).toBe(false);
   });
+});
+
+test('a unit is of one system, or of both when there is no other', () => {
+  expect((['ton', 'ft', 'gal/yd2', 'degF', 'lb/yd2/in', 'USD/ton', 'acre'] as const).map(systemOf)).toEqual(
+    Array(7).fill('us'),
+  );
+  expect((['t', 'm', 'L/m2', 'degC', 'kg/m2/mm', 'USD/t', 'ha'] as const).map(systemOf)).toEqual(
+    Array(7).fill('metric'),
+  );
+  expect((['min', '%', 'deg', '1', 'USD'] as const).map(systemOf)).toEqual(Array(5).fill(undefined));
 });
 
 /** Pairs of units of one dimension. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toBase } from '../../src/calc/quantity.ts';
+import { read } from '../../src/calc/read/read.ts';
 import { type Rounding, usualRounding } from '../../src/calc/rounding.ts';
 import { type Unit, units } from '../../src/calc/units.ts';
 import { english } from '../../src/calc/wording/english.ts';
@@ -249,5 +250,18 @@ describe('a worded figure, read back', () => {
       }),
       { seed: 44, numRuns: 1000 },
     );
+  });
+});
+
+/** Choices are offered in these words and come back as a question. Bare numbers and degrees need a neighbour to tell what they are. */
+describe('a given figure, put back in as a question', () => {
+  const worded = (Object.keys(units) as Unit[]).filter((unit) => unit !== '1' && unit !== 'deg');
+
+  test.each(worded)('is read as the same figure in %s', (unit) => {
+    for (const number of [1, 0.75, 2.5, 1200]) {
+      const items = read(say(number, unit, { given: true }));
+      expect(items).toHaveLength(1);
+      expect(items[0]).toMatchObject({ kind: 'figure', number, unit });
+    }
   });
 });

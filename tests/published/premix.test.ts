@@ -8,6 +8,9 @@ test.each(published.map((worked) => [`${worked.document}, ${worked.place}`, work
   expect(Math.abs(found(given, finds, printed[1]) - printed[0])).toBeLessThanOrEqual(rounded + 1e-9 * printed[0]);
 });
 
-test.each(regressions.map((line) => [line.what, line] as const))('regression: %s', (_, { given, finds, worked, within }) => {
-  expect(Math.abs(found(given, finds, worked[1]) - worked[0])).toBeLessThanOrEqual(within);
-});
+test.each(regressions.map((line) => [line.what, line] as const))(
+  'regression: %s',
+  (_, { given, finds, worked, within }) => {
+    expect(Math.abs(found(given, finds, worked[1]) - worked[0])).toBeLessThanOrEqual(within);
+  },
+);

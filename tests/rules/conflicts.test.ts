@@ -4,12 +4,18 @@ import { knowledge } from '../../src/rules/knowledge.ts';
 import type { Facts } from '../../src/rules/shapes.ts';
 import { solved } from './facts.ts';
 
-const odds = (facts: Facts, goal?: string): string[] => conflicts(knowledge, solved(facts), goal).map(({ method }) => method.relation.id);
+const odds = (facts: Facts, goal?: string): string[] =>
+  conflicts(knowledge, solved(facts), goal).map(({ method }) => method.relation.id);
 
 describe('figures that cannot all be so', () => {
   test('20 tons over 12 × 200 ft are not an inch', () => {
     // 266.7 yd² × 110 = 14.7 tons; even at 120 it is 16
-    const facts = { 'premix-mass': [20, 'ton'], 'patch-length': [200, 'ft'], 'patch-width': [12, 'ft'], 'patch-depth': [1, 'in'] } as const;
+    const facts = {
+      'premix-mass': [20, 'ton'],
+      'patch-length': [200, 'ft'],
+      'patch-width': [12, 'ft'],
+      'patch-depth': [1, 'in'],
+    } as const;
     expect(odds(facts)).toContain('premix-mass');
     expect(odds({ ...facts, 'premix-mass': [15, 'ton'] })).toEqual([]);
   });
@@ -28,13 +34,20 @@ describe('figures that cannot all be so', () => {
   });
 
   test('several patches are not held against the area of one', () => {
-    const facts = { 'patch-area': [400, 'yd2'], 'patch-length': [100, 'ft'], 'patch-width': [12, 'ft'], 'patch-count': [3, '1'] } as const;
+    const facts = {
+      'patch-area': [400, 'yd2'],
+      'patch-length': [100, 'ft'],
+      'patch-width': [12, 'ft'],
+      'patch-count': [3, '1'],
+    } as const;
     expect(odds(facts)).toEqual([]);
     expect(odds({ ...facts, 'patch-area': [300, 'yd2'] })).toContain('patch-area-count');
   });
 
   test('two lifts of an inch are not three inches', () => {
-    expect(odds({ 'patch-depth': [3, 'in'], 'lift-count': [2, '1'], 'lift-thickness': [1, 'in'] }).length).toBeGreaterThan(0);
+    expect(
+      odds({ 'patch-depth': [3, 'in'], 'lift-count': [2, '1'], 'lift-thickness': [1, 'in'] }).length,
+    ).toBeGreaterThan(0);
   });
 });
 
@@ -42,10 +55,24 @@ describe('a plan is no contradiction', () => {
   test.each<[string, Facts]>([
     ['more lifts than it takes', { 'patch-depth': [3, 'in'], 'lift-count': [4, '1'], 'lift-max': [1, 'in'] }],
     ['lifts of a thickness that was said', { 'patch-depth': [2, 'in'], 'lift-thickness': [0.75, 'in'] }],
-    ['fewer loads than it takes', { 'premix-mass': [60, 'ton'], 'truck-payload': [14, 'ton'], 'truck-count': [3, '1'] }],
+    [
+      'fewer loads than it takes',
+      { 'premix-mass': [60, 'ton'], 'truck-payload': [14, 'ton'], 'truck-count': [3, '1'] },
+    ],
     ['an order that is short', { 'premix-mass': [44, 'ton'], 'premix-order': [30, 'ton'], waste: [5, '%'] }],
-    ['dumps closer than a load goes', { 'truck-payload': [14, 'ton'], 'patch-width': [12, 'ft'], 'patch-depth': [1, 'in'], 'dump-spacing': [100, 'ft'] }],
-    ['a deepest spot below the average', { 'patch-area': [400, 'yd2'], 'patch-depth': [1, 'in'], 'deepest-depth': [2.5, 'in'] }],
+    [
+      'dumps closer than a load goes',
+      {
+        'truck-payload': [14, 'ton'],
+        'patch-width': [12, 'ft'],
+        'patch-depth': [1, 'in'],
+        'dump-spacing': [100, 'ft'],
+      },
+    ],
+    [
+      'a deepest spot below the average',
+      { 'patch-area': [400, 'yd2'], 'patch-depth': [1, 'in'], 'deepest-depth': [2.5, 'in'] },
+    ],
     ['a roll-down that was measured', { 'lift-loose': [1.5, 'in'], 'lift-thickness': [1, 'in'] }],
     ['half-inch mix said to hold half-inch stone', { 'mix-nominal-size': [0.5, 'in'], 'stone-size': [0.5, 'in'] }],
   ])('%s', (_, facts) => expect(odds(facts)).toEqual([]));

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { readCue, wordsOf } from '../../src/ask/cue.ts';
 import { dimensions } from '../../src/calc/dimension.ts';
 import * as index from '../../src/rules/index.generated.ts';
-import { heads } from '../../src/rules/words.ts';
 import type { Base, ChoiceRecord, QuantityRecord } from '../../src/rules/shapes.ts';
+import { heads } from '../../src/rules/words.ts';
 
 const records = Object.values(index).flat() as unknown as (Base & { readonly kind: string })[];
 
@@ -13,7 +13,15 @@ const headOf = new Map(
     aliases.filter((alias) => !alias.includes(' ') && !(alias in heads)).map((alias) => [alias, head] as const),
   ),
 );
-const marks = new Set(['@check', '@why', '#figure', '#number', '#name', '#parts', ...Object.keys(dimensions).map((name) => `#${name}`)]);
+const marks = new Set([
+  '@check',
+  '@why',
+  '#figure',
+  '#number',
+  '#name',
+  '#parts',
+  ...Object.keys(dimensions).map((name) => `#${name}`),
+]);
 
 const cuesOf = (record: Base & { readonly kind: string }): readonly string[] => [
   ...(record.cues ?? []),
@@ -24,23 +32,22 @@ const cuesOf = (record: Base & { readonly kind: string }): readonly string[] => 
 
 function faultOf(word: string): string | undefined {
   if (/^[@#]/.test(word)) return marks.has(word) ? undefined : 'no such mark';
-  if (!/^[\p{Ll}\d][\p{Ll}\d-]*$/u.test(word)) return 'not a word in lower case';
+  if (!/^[\p{Ll}\d][\p{Ll}\d'-]*$/u.test(word)) return 'not a word in lower case';
   const head = headOf.get(word);
   return head ? `is read as ${head}: write that` : undefined;
 }
 
-test.each(records.filter((record) => cuesOf(record).length).map((record) => [`${record.kind}/${record.id}`, record] as const))(
-  'the cues of %s can be heard',
-  (_, record) => {
-    const faults = cuesOf(record).flatMap((cue) =>
-      wordsOf(readCue(cue)).flatMap((word) => {
-        const fault = faultOf(word);
-        return fault ? [`"${cue}": ${word} ${fault}`] : [];
-      }),
-    );
-    expect(faults).toEqual([]);
-  },
-);
+test.each(
+  records.filter((record) => cuesOf(record).length).map((record) => [`${record.kind}/${record.id}`, record] as const),
+)('the cues of %s can be heard', (_, record) => {
+  const faults = cuesOf(record).flatMap((cue) =>
+    wordsOf(readCue(cue)).flatMap((word) => {
+      const fault = faultOf(word);
+      return fault ? [`"${cue}": ${word} ${fault}`] : [];
+    }),
+  );
+  expect(faults).toEqual([]);
+});
 
 test('role words and settings are head words', () => {
   const faults = (records.filter(({ kind }) => kind === 'quantity') as unknown as QuantityRecord[]).flatMap(

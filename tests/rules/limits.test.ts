@@ -26,7 +26,10 @@ describe.each(limits)('%s', (_, rule) => {
   test('holds at the limit itself', () => {
     const { status, on, bound } = judged(rule, boundary);
     expect(status).toBe('ok');
-    const ends = [bound, ...[rule.max, rule.min].flatMap((end) => (end && !('kind' in end) ? [toBase(end.number, end.unit)] : []))];
+    const ends = [
+      bound,
+      ...[rule.max, rule.min].flatMap((end) => (end && !('kind' in end) ? [toBase(end.number, end.unit)] : [])),
+    ];
     expect(ends.some((end) => end !== undefined && compare(on!, end) === 0)).toBe(true);
   });
 

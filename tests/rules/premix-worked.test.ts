@@ -90,7 +90,8 @@ describe('premix questions worked by hand', () => {
   });
 
   test('2 in in one lift is too thick, and a half-inch lift too thin for 3/4 stone', () => {
-    const judge = (rule: string, facts: Parameters<typeof solved>[0]) => judgeLimit(knowledge.limits.get(rule)!, solved(facts)).status;
+    const judge = (rule: string, facts: Parameters<typeof solved>[0]) =>
+      judgeLimit(knowledge.limits.get(rule)!, solved(facts)).status;
     expect(judge('lift-max', { 'lift-thickness': [2, 'in'], 'lift-count': [1, '1'] })).toBe('stop');
     // 1.5 × 3/4 = 1 1/8 in
     const thin = { 'lift-thickness': [0.5, 'in'], 'stone-size': [0.75, 'in'] } as const;
@@ -100,7 +101,12 @@ describe('premix questions worked by hand', () => {
 
   test('two wheel path ruts 3 ft wide, 1 in deep, 500 ft long', () => {
     // 2/3 × 3 ft × 1/12 ft = 1/6 ft²; × 500 × 2 = 166.67 ft³ = 222.22 yd² an inch thick; × 110 ÷ 2,000 = 12.222
-    const facts = { 'rut-count': [2, '1'], 'rut-width': [3, 'ft'], 'rut-depth': [1, 'in'], 'rut-length': [500, 'ft'] } as const;
+    const facts = {
+      'rut-count': [2, '1'],
+      'rut-width': [3, 'ft'],
+      'rut-depth': [1, 'in'],
+      'rut-length': [500, 'ft'],
+    } as const;
     expect(found(facts, 'premix-mass', 'ton')).toBeCloseTo(12.222222, 6);
     // a sharp V is three quarters of it: 9.17 tons at 110, and 105 of 110 of that is 8.75
     expect(solved(facts).get('premix-mass')!.low / 2000).toBeCloseTo((9.1666667 * 105) / 110, 6);
@@ -125,7 +131,12 @@ describe('shapes and ways beside the plain patch', () => {
   });
 
   test('like patches multiply the tons, and each has its own ends in the order', () => {
-    const facts = { 'patch-count': [3, '1'], 'patch-width': [10, 'ft'], 'patch-length': [20, 'ft'], 'patch-depth': [1.5, 'in'] } as const;
+    const facts = {
+      'patch-count': [3, '1'],
+      'patch-width': [10, 'ft'],
+      'patch-length': [20, 'ft'],
+      'patch-depth': [1.5, 'in'],
+    } as const;
     // 3 × 10 × 20 ÷ 9 × 165 ÷ 2,000 = 5.5; the order 3 × 10 × 24 ÷ 9 × 165 ÷ 2,000 × 1.05 = 6.93
     expect(found(facts, 'premix-mass', 'ton')).toBeCloseTo(5.5, 9);
     expect(found(facts, 'premix-order', 'ton')).toBeCloseTo(6.93, 9);
@@ -169,7 +180,10 @@ describe('shapes and ways beside the plain patch', () => {
   test('need less placed, by tickets or by loads', () => {
     const need = { 'patch-area': [400, 'yd2'], 'patch-depth': [2, 'in'] } as const;
     expect(found({ ...need, 'placed-mass': [30, 'ton'] }, 'tons-left', 'ton')).toBeCloseTo(14, 9);
-    expect(found({ ...need, 'loads-placed': [2, '1'], 'truck-payload': [14, 'ton'] }, 'tons-left', 'ton')).toBeCloseTo(16, 9);
+    expect(found({ ...need, 'loads-placed': [2, '1'], 'truck-payload': [14, 'ton'] }, 'tons-left', 'ton')).toBeCloseTo(
+      16,
+      9,
+    );
     expect(found({ ...need, 'placed-mass': [30, 'ton'] }, 'loads-left', '1')).toBe(1);
     expect(found({ ...need, 'placed-mass': [50, 'ton'] }, 'loads-left', '1')).toBe(0);
   });

@@ -21,16 +21,21 @@ test.each(quantities.filter(([, record]) => record.plausible))('%s can be what i
   expect(base(plausible!.min)).toBeLessThan(base(plausible!.max));
   if (figure) {
     const { number, low = number, high = number, unit } = figure;
-    for (const each of [number, low, high]) expect(within(record, { number: each, unit }), `default ${each} ${unit}`).toBe(true);
+    for (const each of [number, low, high])
+      expect(within(record, { number: each, unit }), `default ${each} ${unit}`).toBe(true);
   }
-  for (const choice of question?.choices ?? []) expect(within(record, choice), `${choice.number} ${choice.unit}`).toBe(true);
+  for (const choice of question?.choices ?? [])
+    expect(within(record, choice), `${choice.number} ${choice.unit}`).toBe(true);
 });
 
-test.each(quantities.filter(([, record]) => record.default?.low !== undefined))('the default of %s lies in its own band', (_, record) => {
-  const { number, low = number, high = number } = record.default!;
-  expect(low).toBeLessThanOrEqual(number);
-  expect(number).toBeLessThanOrEqual(high);
-});
+test.each(quantities.filter(([, record]) => record.default?.low !== undefined))(
+  'the default of %s lies in its own band',
+  (_, record) => {
+    const { number, low = number, high = number } = record.default!;
+    expect(low).toBeLessThanOrEqual(number);
+    expect(number).toBeLessThanOrEqual(high);
+  },
+);
 
 test('what can be asked is a question', () => {
   const asked = quantities.filter(([, { question }]) => question && !/[?.]$/.test(question.text.trim()));

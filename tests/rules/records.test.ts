@@ -17,6 +17,16 @@ function sentencesOf(value: unknown, depth = 0): string[] {
   return Object.values(value).flatMap((part) => sentencesOf(part, depth + 1));
 }
 
+/** Names of their own that the sentences of a kind may use. */
+const own: Readonly<Record<string, readonly string[]>> = { limit: ['on', 'limit'], step: ['lift'] };
+
+/** A name in a sentence: a quantity, a choice, the bound of a limit (`max:lift-max`), or one of the kind's own. */
+function known(kind: string, name: string): boolean {
+  const [end, limit] = name.split(':');
+  if (limit !== undefined) return (end === 'max' || end === 'min') && knowledge.limits.has(limit);
+  return knowledge.quantities.has(name) || knowledge.choices.has(name) || (own[kind]?.includes(name) ?? false);
+}
+
 describe('every record', () => {
   test.each(named)('%s has a title that stands inside a sentence', (_, { title }) => {
     expect(title).toMatch(/^[\p{Ll}\d]/u);
@@ -44,10 +54,10 @@ describe('every record', () => {
   });
 
   test.each(named)('%s speaks only of figures that there are', (_, record) => {
-    const places = sentencesOf(record).flatMap((text) => [...text.matchAll(/\{([^{}]{0,80})\}/g)].map(([, name]) => name!));
-    const known = (name: string) =>
-      knowledge.quantities.has(name) || knowledge.choices.has(name) || (record.kind === 'limit' && (name === 'on' || name === 'limit'));
-    expect(places.filter((name) => !known(name))).toEqual([]);
+    const places = sentencesOf(record).flatMap((text) =>
+      [...text.matchAll(/\{([^{}]{0,80})\}/g)].map(([, name]) => name!),
+    );
+    expect(places.filter((name) => !known(record.kind, name))).toEqual([]);
   });
 });
 
@@ -80,11 +90,17 @@ describe('what records name', () => {
       if (taken && !options.some((option) => option.id === taken)) lost.push(`${id}: ${taken}`);
     }
     for (const { id, on, judged } of knowledge.practices.values()) {
-      for (const option of Object.keys(judged)) if (!on.options.some((each) => each.id === option)) lost.push(`${id}: ${option}`);
+      for (const option of Object.keys(judged))
+        if (!on.options.some((each) => each.id === option)) lost.push(`${id}: ${option}`);
     }
-    for (const { id, when = [] } of [...knowledge.relations.values(), ...knowledge.limits.values(), ...knowledge.practices.values()]) {
+    for (const { id, when = [] } of [
+      ...knowledge.relations.values(),
+      ...knowledge.limits.values(),
+      ...knowledge.practices.values(),
+    ]) {
       for (const { choice, is } of when) {
-        for (const option of is) if (!choice.options.some((each) => each.id === option)) lost.push(`${id}: ${choice.id}=${option}`);
+        for (const option of is)
+          if (!choice.options.some((each) => each.id === option)) lost.push(`${id}: ${choice.id}=${option}`);
       }
     }
     expect(lost).toEqual([]);

@@ -22,7 +22,8 @@ const work = (record: RelationRecord, facts: readonly Known[]) => {
   return solve(only.network, startOf(only, facts));
 };
 const wanted = ({ finds }: RelationExample): number => toBase(...finds);
-const nearly = (a: number, b: number, within = 1e-9): boolean => Math.abs(a - b) <= within * Math.max(Math.abs(a), Math.abs(b), 1e-12);
+const nearly = (a: number, b: number, within = 1e-9): boolean =>
+  Math.abs(a - b) <= within * Math.max(Math.abs(a), Math.abs(b), 1e-12);
 
 describe('every relation', () => {
   test.each(named)('%s agrees in dimension', (_, record) => {
@@ -37,7 +38,10 @@ describe('every relation', () => {
   test.each(cases)('%s comes out', (_, record, example) => {
     const fact = work(record, knownOf(example.given)).get(record.finds.id);
     expect(fact?.by?.relation.id).toBe(record.id);
-    expect(nearly(fact!.value, wanted(example), example.within), `${fromBase(fact!.value, example.finds[1])} ${example.finds[1]}`).toBe(true);
+    expect(
+      nearly(fact!.value, wanted(example), example.within),
+      `${fromBase(fact!.value, example.finds[1])} ${example.finds[1]}`,
+    ).toBe(true);
   });
 });
 
@@ -71,7 +75,10 @@ describe('each member in turn is the unknown', () => {
 });
 
 test.each(cases)('%s is the same in any units', (_, record, example) => {
-  const figures = Object.entries(example.given).filter(([, fact]) => typeof fact !== 'string') as [string, readonly [number, Unit]][];
+  const figures = Object.entries(example.given).filter(([, fact]) => typeof fact !== 'string') as [
+    string,
+    readonly [number, Unit],
+  ][];
   const others = (unit: Unit): Unit[] =>
     (Object.keys(units) as Unit[]).filter((other) => unitRow(other).dimension === unitRow(unit).dimension);
   const first = work(record, knownOf(example.given)).get(record.finds.id)!.value;
@@ -79,7 +86,9 @@ test.each(cases)('%s is the same in any units', (_, record, example) => {
     fc.property(fc.tuple(...figures.map(([, [, unit]]) => fc.constantFrom(...others(unit)))), (chosen) => {
       const given: Facts = {
         ...example.given,
-        ...Object.fromEntries(figures.map(([id, [number, unit]], i) => [id, [fromBase(toBase(number, unit), chosen[i]!), chosen[i]!]])),
+        ...Object.fromEntries(
+          figures.map(([id, [number, unit]], i) => [id, [fromBase(toBase(number, unit), chosen[i]!), chosen[i]!]]),
+        ),
       };
       const fact = work(record, knownOf(given)).get(record.finds.id);
       expect(nearly(fact!.value, first)).toBe(true);
@@ -88,9 +97,12 @@ test.each(cases)('%s is the same in any units', (_, record, example) => {
   );
 });
 
-test.each(cases.filter(([, , { finds }]) => finds[0] !== 0))('%s contradicts twice what it finds', (_, record, example) => {
-  const only = alone(record);
-  const stated = { id: record.finds.id, value: 2 * wanted(example) };
-  const facts = solve(only.network, startOf(only, [...knownOf(example.given), stated]));
-  expect(contradictions(only.network, facts).map(({ method }) => method.relation.id)).toContain(record.id);
-});
+test.each(cases.filter(([, , { finds }]) => finds[0] !== 0))(
+  '%s contradicts twice what it finds',
+  (_, record, example) => {
+    const only = alone(record);
+    const stated = { id: record.finds.id, value: 2 * wanted(example) };
+    const facts = solve(only.network, startOf(only, [...knownOf(example.given), stated]));
+    expect(contradictions(only.network, facts).map(({ method }) => method.relation.id)).toContain(record.id);
+  },
+);

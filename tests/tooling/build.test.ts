@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, rmSync, statSync, utimesSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { signatureOf } from '../../scripts/build.mjs';
@@ -32,10 +32,40 @@ describe('a change in the sources is seen', () => {
   });
 });
 
+const keptCode = (root: string) => readdirSync(join(root, 'dist')).filter((name) => name.endsWith('.cache'));
+
+test('compiled code is kept for the next start, and only that of the bundle at hand', async () => {
+  const root = smallProject(saying('one'));
+  lendPackages(root);
+  await launch(root, ['ask']);
+  const [first, ...others] = keptCode(root);
+  expect(first).toMatch(/^ask\.cjs\.[0-9a-f]{16}\.cache$/);
+  expect(others).toEqual([]);
+  const written = statSync(join(root, 'dist', first!)).mtimeMs;
+  expect((await launch(root, ['ask'])).stdout).toBe('one\n');
+  expect(statSync(join(root, 'dist', first!)).mtimeMs, 'taken up, not made again').toBe(written);
+
+  // As long as before: nothing but the mark of the bundle tells the two apart.
+  put(root, saying('two'));
+  expect((await launch(root, ['ask'])).stdout).toBe('two\n');
+  expect(keptCode(root)).toHaveLength(1);
+  expect(keptCode(root)).not.toEqual([first]);
+});
+
+test('compiled code that the engine cannot use is made again', async () => {
+  const root = smallProject(saying('one'));
+  lendPackages(root);
+  await launch(root, ['ask']);
+  const [kept] = keptCode(root);
+  put(root, { [`dist/${kept}`]: 'not code' });
+  expect(await launch(root, ['ask'])).toEqual({ code: 0, stdout: 'one\n', stderr: '' });
+  expect(statSync(join(root, 'dist', kept!)).size).toBeGreaterThan(100);
+});
+
 test('it builds when a source has changed, and only then', async () => {
   const root = smallProject(saying('one'));
   lendPackages(root);
-  const bundle = join(root, 'dist/ask.mjs');
+  const bundle = join(root, 'dist/ask.cjs');
   expect((await launch(root, ['ask'])).stdout).toBe('one\n');
   const built = statSync(bundle).mtimeMs;
   expect((await launch(root, ['ask'])).stdout).toBe('one\n');
@@ -56,7 +86,7 @@ test('a source that cannot be built is named, and the bundle of before does not 
     expect(failed.stderr).toMatch(/src\/server\/ask-command\.ts:1:20/);
     expect(failed.stderr).toContain('The build failed');
   }
-  expect(existsSync(join(root, 'dist/ask.mjs'))).toBe(false);
+  expect(existsSync(join(root, 'dist/ask.cjs'))).toBe(false);
 });
 
 test('the page is built for a browser, JSX for the page library, and a package in CommonJS may ask for node: modules', async () => {
@@ -67,16 +97,16 @@ test('the page is built for a browser, JSX for the page library, and a package i
       import old from 'old-package';
       import { view } from './view.tsx';
       export const main = async () => { console.log(old, JSON.stringify(view)); return 0; };`,
-    'src/server/view.tsx': 'export const view = <p>1</p>;',
+    'src/server/view.tsx': 'export const view = <p title={import.meta.url.slice(-12)}>½</p>;',
   });
   lendPackages(root);
   put(root, {
     'node_modules/old-package/package.json': '{}',
     'node_modules/old-package/index.js': `module.exports = require('path').basename('a/b');`,
     'node_modules/hono/package.json': JSON.stringify({ name: 'hono', exports: { './jsx/jsx-runtime': './jsx.js' } }),
-    'node_modules/hono/jsx.js': 'exports.jsx = (tag, props) => [tag, props.children];',
+    'node_modules/hono/jsx.js': 'exports.jsx = (tag, props) => [tag, props.title, props.children];',
   });
-  expect(await launch(root, ['ask'])).toEqual({ code: 0, stdout: 'b ["p","1"]\n', stderr: '' });
+  expect(await launch(root, ['ask'])).toEqual({ code: 0, stdout: 'b ["p","dist/ask.cjs","½"]\n', stderr: '' });
   const page = readFileSync(join(root, 'dist/client/page.js'), 'utf8');
   expect(page).toContain('a page');
   expect(page.length).toBeLessThan(200);

@@ -74,7 +74,7 @@ test('an exit code comes through, and a word it does not know is refused with th
 
 test('a fault in the program is shown with its place, one worded for people without', async () => {
   const root = readyProject({ 'src/server/ask-command.ts': 'export const main = async () => null.x;' });
-  expect((await launch(root, ['ask'])).stderr).toMatch(/TypeError[\s\S]*ask\.mjs/);
+  expect((await launch(root, ['ask'])).stderr).toMatch(/TypeError[\s\S]*ask\.cjs/);
   put(root, { 'src/server/ask-command.ts': `export const main = async () => { throw new Error('Say what.'); };` });
   expect((await launch(root, ['ask'])).stderr).toBe('Say what.\n');
 });

@@ -1,4 +1,5 @@
 import type { Figure } from './reading.ts';
+import { byFirstWord } from './tokens.ts';
 
 export type Bound = NonNullable<Figure['bound']>;
 export type Hedge = Bound | 'about';
@@ -16,7 +17,7 @@ const before: readonly (readonly [Hedge, string])[] = [
   ['over', '>|over|above|more than|greater than|thicker than|más de|mas de|exceeding'],
   [
     'about',
-    'about|around|roughly|approx|approximately|ca|circa|nearly|almost|~|más o menos|mas o menos|aproximadamente|unos|unas',
+    'about|around|roughly|approx|approximately|ca|circa|nearly|almost|~|más o menos|mas o menos|aproximadamente|como|unos|unas',
   ],
 ];
 
@@ -37,19 +38,13 @@ export interface HedgeRow {
   readonly hedge: Hedge;
 }
 
-export const hedgesBefore = byFirstWord(before);
-export const hedgesAfter = byFirstWord(after);
+export const hedgesBefore = phrases(before);
+export const hedgesAfter = phrases(after);
 
-function byFirstWord(list: readonly (readonly [Hedge, string])[]): ReadonlyMap<string, readonly HedgeRow[]> {
-  const map = new Map<string, HedgeRow[]>();
-  for (const [hedge, phrases] of list) {
-    for (const phrase of phrases.split('|')) {
-      const words = phrase.split(' ');
-      map.set(words[0]!, [...(map.get(words[0]!) ?? []), { words, hedge }]);
-    }
-  }
-  for (const rows of map.values()) rows.sort((a, b) => b.words.length - a.words.length);
-  return map;
+function phrases(list: readonly (readonly [Hedge, string])[]): ReadonlyMap<string, readonly HedgeRow[]> {
+  return byFirstWord(
+    list.flatMap(([hedge, words]) => words.split('|').map((one) => ({ words: one.split(' '), hedge }))),
+  );
 }
 
 /** "Over" is a bound only of what is limited, never of the ground that is covered. */

@@ -1,5 +1,6 @@
 import { at, type Tokens } from './lexer.ts';
 import { numberWords } from './number-words.ts';
+import { byFirstWord, phraseAt } from './tokens.ts';
 
 /** Words after a number that make it a time of day. */
 const after: readonly (readonly string[])[] = [
@@ -19,6 +20,8 @@ const after: readonly (readonly string[])[] = [
   ['de', 'la', 'tarde'],
   ['de', 'la', 'noche'],
 ];
+
+const shown = byFirstWord(after.map((words) => ({ words })));
 
 /** Words that make it one only when "at" or the like stands before. */
 const dayWords = new Set(['tomorrow', 'tonight', 'today', 'this', 'sharp', 'mañana']);
@@ -41,14 +44,16 @@ const before = new Set([
   '-',
 ]);
 const atWords = new Set(['at', 'by', 'until', 'till', 'til', 'las']);
+const halfDays = new Set(['am', 'pm', 'a', 'p']);
+const spanWords = new Set(['to', '-', 'until']);
 const quarters = new Set(['00', '15', '30', '45']);
 
 /** The token after a time of day that begins at `i`: `7:30 am`, `7 to 5 pm`, "10 in the morning". Undefined for a plain number. */
 export function readClock(tokens: Tokens, i: number): number | undefined {
   const hour = readHour(tokens, i);
   if (hour === undefined) return undefined;
-  const shown = readShown(tokens, hour);
-  if (shown !== undefined) return shown;
+  const end = readShown(tokens, hour);
+  if (end !== undefined) return end;
   if (atWords.has(at(tokens, i - 1).text) && dayWords.has(at(tokens, hour).text)) return hour;
   if (at(tokens, i + 1).text === ':' && tellsTime(tokens, i)) return hour;
   const join = at(tokens, hour).text;
@@ -75,7 +80,7 @@ function isMinutes(tokens: Tokens, i: number): boolean {
 
 function readShown(tokens: Tokens, i: number): number | undefined {
   if (at(tokens, i).kind !== 'letters') return undefined;
-  const words = after.find((list) => list.every((word, k) => at(tokens, i + k).text === word));
+  const words = phraseAt(shown, tokens, i)?.words;
   if (!words) return undefined;
   const next = i + words.length;
   return words[1] === '.' && at(tokens, next).text === '.' && !at(tokens, next).gap && !endsText(tokens, next + 1)
@@ -84,7 +89,7 @@ function readShown(tokens: Tokens, i: number): number | undefined {
 }
 
 function readHalfDay(tokens: Tokens, i: number): number | undefined {
-  return ['am', 'pm', 'a', 'p'].includes(at(tokens, i).text) ? readShown(tokens, i) : undefined;
+  return halfDays.has(at(tokens, i).text) ? readShown(tokens, i) : undefined;
 }
 
 /** h:mm after "at" and the like, or with two colons. */
@@ -92,7 +97,7 @@ function tellsTime(tokens: Tokens, i: number): boolean {
   if (!isMinutes(tokens, i + 2)) return false;
   if (at(tokens, i + 3).text === ':') return true;
   const hour = at(tokens, i).value;
-  const span = ['to', '-', 'until'].includes(at(tokens, i + 3).text) && readHour(tokens, i + 4) !== undefined;
+  const span = spanWords.has(at(tokens, i + 3).text) && readHour(tokens, i + 4) !== undefined;
   return (span || before.has(at(tokens, i - 1).text)) && (hour > 1 || quarters.has(at(tokens, i + 2).raw));
 }
 

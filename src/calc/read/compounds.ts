@@ -1,7 +1,9 @@
 import { at, type Tokens } from './lexer.ts';
+import type { Measured } from './measured.ts';
 import { acrossWords, throughWords } from './near-words.ts';
 import { readNumber } from './numbers.ts';
-import type { Measured, QuantityOptions } from './quantities.ts';
+import type { QuantityOptions } from './quantities.ts';
+import { endsThought } from './tokens.ts';
 import { readUnit, type UnitRead } from './unit.ts';
 
 /** Above so many feet, "150 ft 2 in" is a length and a thickness: nobody tapes a patch of road to the inch. */
@@ -9,6 +11,8 @@ const mostFeet = 30;
 /** From this width up, and below this many inches, 12' 1" is a width and a thickness; 5' 6" is one length. */
 const wideFeet = 8;
 const thinInches = 4;
+
+const joiners = new Set(['-', 'and', '&', 'y']);
 
 /**
  * One measure in two units: 5 ft 6 in, 5'-6", 5'6, "5 foot 6", 1 hr 20. `whole` is the greater part, already read. A pair
@@ -23,7 +27,7 @@ export function readCompound(
   const feet = whole.unit === 'ft' && unit.times === 1 && unit.unclear === undefined;
   if (!(feet || whole.unit === 'h') || !Number.isInteger(whole.number) || whole.number < 0) return undefined;
   const most = feet ? 12 : 60;
-  const joined = ['-', 'and', '&', 'y'].includes(at(tokens, unit.next).text);
+  const joined = joiners.has(at(tokens, unit.next).text);
   const start = joined ? unit.next + 1 : unit.next;
   const head = at(tokens, start);
   if (head.kind !== 'number' || head.style === 'comma' || head.value >= most) return undefined;
@@ -37,9 +41,11 @@ export function readCompound(
   } else if (joined || !Number.isInteger(less.number) || !standsAlone(tokens, less.next, unit, glued)) {
     return undefined;
   }
-  const next = lesser ? lesser.next : less.next;
-  if (feet) return { ...whole, number: whole.number + less.number / 12, next, feetInches: true };
-  return { ...whole, number: whole.number * 60 + less.number, unit: 'min', next };
+  whole.next = lesser ? lesser.next : less.next;
+  whole.number = feet ? whole.number + less.number / 12 : whole.number * 60 + less.number;
+  whole.unit = feet ? 'ft' : 'min';
+  whole.feetInches = feet;
+  return whole;
 }
 
 /** Feet then inches that are a width or length and then a thickness. */
@@ -54,6 +60,8 @@ function standsAlone(tokens: Tokens, next: number, unit: UnitRead, glued: boolea
   const after = at(tokens, next);
   if (glued && (after.kind !== 'letters' || after.gap || after.text === 'x')) return true;
   if (unit.unit === 'ft' && unit.alias !== 'foot') return false;
-  const ends = after.kind === 'end' || ['.', ',', '?', '!', ';', '\n', ')'].includes(after.text);
-  return ends || (unit.unit === 'ft' && (acrossWords.has(after.text) || after.text === 'x' || after.text === 'by'));
+  return (
+    endsThought(after) ||
+    (unit.unit === 'ft' && (acrossWords.has(after.text) || after.text === 'x' || after.text === 'by'))
+  );
 }

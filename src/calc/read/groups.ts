@@ -1,13 +1,15 @@
 import type { Unit } from '../units.ts';
 import { readClock } from './clock.ts';
 import { at, type Tokens } from './lexer.ts';
+import type { Measured } from './measured.ts';
 import { acrossWords, throughWords } from './near-words.ts';
 import type { QuantityOptions } from './quantities.ts';
-import { type Reach, readReach } from './ranges.ts';
+import { readReach } from './ranges.ts';
+import { afterHyphen } from './tokens.ts';
 
 /** A factor of a group, with the word said of it ("24' WIDE by half a mile"). */
 export interface Factor {
-  readonly reach: Reach;
+  readonly reach: Measured;
   /** The token of the role word after it, if one stands before the next joiner. */
   readonly role?: number;
 }
@@ -23,18 +25,28 @@ export function readGroup(
   const first = readReach(tokens, i, options);
   if (!first) return undefined;
   const factors: Factor[] = [{ reach: first }];
-  let next = first.next;
+  let last = first;
+  // Once a factor is in feet and inches (10' 6" x 20' 4"), so may the next be.
+  let feetInches = first.feetInches;
   for (;;) {
-    const last = factors[factors.length - 1]!.reach;
-    const role = acrossWords.has(at(tokens, next).text) || throughWords.has(at(tokens, next).text) ? next : undefined;
-    const join = role === undefined ? next : next + 1;
-    const factor = joins(tokens, join) && joinable(last) ? readFactor(tokens, join + 1, factors, options) : undefined;
+    const word = at(tokens, last.next).text;
+    const role = acrossWords.has(word) || throughWords.has(word) ? last.next : undefined;
+    const join = afterHyphen(tokens, role === undefined ? last.next : last.next + 1); // 12-by-150
+    if (!joins(tokens, join) || !joinable(last)) break;
+    const afterBareFactor = factors.length === 1 && last.unit === undefined;
+    const factor = readFactor(tokens, afterHyphen(tokens, join + 1), {
+      ...options,
+      afterFeet: !feetInches,
+      afterBareFactor,
+    });
     if (!factor) break;
     if (role !== undefined) factors[factors.length - 1] = { reach: last, role };
+    feetInches ||= factor.feetInches;
     factors.push({ reach: factor });
-    next = factor.next;
+    last = factor;
   }
-  return { factors: spread(factors), next };
+  if (factors.length > 1) spread(factors);
+  return { factors, next: last.next };
 }
 
 function joins(tokens: Tokens, i: number): boolean {
@@ -46,17 +58,13 @@ function joins(tokens: Tokens, i: number): boolean {
 }
 
 /** Sizes are joined by x; 20 tons by 9 is not a size. */
-function joinable(reach: Reach): boolean {
+function joinable(reach: Measured): boolean {
   return reach.unit === undefined || sizeUnits.has(reach.unit);
 }
 
-function readFactor(tokens: Tokens, i: number, before: readonly Factor[], options: QuantityOptions): Reach | undefined {
-  const head = at(tokens, i);
-  if (head.kind === 'number' && readClock(tokens, i) !== undefined) return undefined;
-  const last = before[before.length - 1]!.reach;
-  const afterFeet = !before.some((factor) => factor.reach.feetInches);
-  const bare = last.unit === undefined && before.length === 1;
-  const factor = readReach(tokens, i, { ...options, afterFeet, afterBareFactor: bare, afterFigure: true });
+function readFactor(tokens: Tokens, i: number, options: QuantityOptions): Measured | undefined {
+  if (at(tokens, i).kind === 'number' && readClock(tokens, i) !== undefined) return undefined;
+  const factor = readReach(tokens, i, { ...options, afterFigure: true });
   return factor && joinable(factor) ? factor : undefined;
 }
 
@@ -70,37 +78,29 @@ const mostAlike = 4;
 /**
  * The unit after a factor covers the bare ones before it: 10 x 20 ft. Not so a thickness: inches (or mm, cm) cover only
  * the one other factor of a pair, of like size, with no role word between (18 x 24 in, not 12 x 150 x 2 in). Of three
- * factors, one far smaller than the rest stays bare (2 x 12 x 150 ft: the 2 is a depth).
+ * factors, one far smaller than the rest stays bare (2 x 12 x 150 ft: the 2 is a depth). A yard joined by x is a length.
  */
-function spread(factors: readonly Factor[]): Factor[] {
-  const smallest = Math.min(...factors.map((factor) => factor.reach.number));
+function spread(factors: readonly Factor[]): void {
+  let smallest = Number.POSITIVE_INFINITY;
+  for (const { reach } of factors) smallest = Math.min(smallest, reach.number);
   let unit: Unit | undefined;
-  let measured = 0;
-  const out = [...factors];
+  let number = 0;
   for (let k = factors.length - 1; k >= 0; k--) {
     const { reach, role } = factors[k]!;
+    if (reach.unclear === 'yd') reach.unclear = undefined;
     if (reach.unit !== undefined) {
       unit = reach.unit;
-      measured = reach.number;
-    } else if (
-      unit !== undefined &&
-      covers(unit, measured, reach.number, factors.length, role !== undefined, smallest)
-    ) {
-      out[k] = { ...factors[k]!, reach: { ...reach, unit } };
+      number = reach.number;
+    } else if (unit !== undefined) {
+      const pair = factors.length === 2;
+      const fits = thin.has(unit)
+        ? pair && role === undefined && alike(number, reach.number)
+        : spreading.has(unit) && (pair || reach.number > smallest || reach.number * mostAlike > number);
+      if (fits) reach.unit = unit;
     }
   }
-  return factors.length === 1 ? out : out.map(clearYards);
 }
 
-function covers(unit: Unit, measured: number, number: number, count: number, role: boolean, smallest: number): boolean {
-  if (thin.has(unit)) return count === 2 && !role && number <= mostAlike * measured && measured <= mostAlike * number;
-  if (!spreading.has(unit)) return false;
-  return count < 3 || number > smallest || number * mostAlike > measured;
-}
-
-/** A yard joined by x is a yard of length. */
-function clearYards(factor: Factor): Factor {
-  if (factor.reach.unclear !== 'yd') return factor;
-  const { unclear: _, ...reach } = factor.reach;
-  return { ...factor, reach };
+function alike(a: number, b: number): boolean {
+  return a <= mostAlike * b && b <= mostAlike * a;
 }

@@ -1,6 +1,7 @@
 import { at, type Tokens } from './lexer.ts';
 import { lengthWords, placeWords } from './near-words.ts';
 import { numberWords } from './number-words.ts';
+import { endsThought } from './tokens.ts';
 
 /** The most that "in" before a length is taken for in inches: 24 in 180 ft is 24 of something. */
 const mostInches = 12;
@@ -28,6 +29,5 @@ function beforeLength(tokens: Tokens, i: number): boolean {
 /** "Put 2 in at 9": a bare number that ends the thought. */
 function endsAfterNumber(tokens: Tokens, i: number): boolean {
   if (at(tokens, i).kind !== 'number') return false;
-  const after = at(tokens, i + 1);
-  return after.kind === 'end' || ['.', ',', '?', '!', ';', '\n'].includes(after.text);
+  return endsThought(at(tokens, i + 1));
 }

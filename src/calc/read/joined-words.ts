@@ -6,6 +6,9 @@ import { readUnit } from './unit.ts';
 
 const small = ['zero', 'one', 'two', 'three', 'four', 'five', 'six'];
 
+const ordinals = new Set(['st', 'nd', 'rd', 'th']);
+const notNouns = new Set(['to', 'x', 'by', 'and', 'or', 'thru', 'ish', 'k']);
+
 /** A word over the tokens up to `next`. */
 export interface WordRead {
   readonly text: string;
@@ -19,7 +22,7 @@ export interface WordRead {
 export function readNumberedWord(tokens: Tokens, i: number): WordRead | undefined {
   const first = at(tokens, i);
   const second = at(tokens, i + 1);
-  const ordinal = first.kind === 'number' && !second.gap && ['st', 'nd', 'rd', 'th'].includes(second.text);
+  const ordinal = first.kind === 'number' && !second.gap && ordinals.has(second.text);
   if (ordinal) return { text: first.raw + second.text, next: i + 2 };
   const number = numberText(tokens, i);
   if (number === undefined) return undefined;
@@ -31,11 +34,7 @@ export function readNumberedWord(tokens: Tokens, i: number): WordRead | undefine
       ? { text: `${number}-${noun.text}`, next: i + 2 }
       : undefined;
   if (roleWords.has(noun.text) && noun.text !== 'lift') return undefined;
-  if (
-    ['to', 'x', 'by', 'and', 'or', 'thru', 'ish', 'k'].includes(noun.text) &&
-    !(noun.text === 'by' && first.kind === 'letters')
-  )
-    return undefined;
+  if (notNouns.has(noun.text) && !(noun.text === 'by' && first.kind === 'letters')) return undefined;
   if (numberWords.has(noun.text) || partWords.has(noun.text) || readUnit(tokens, i + 1) || readUnit(tokens, i + 2))
     return undefined;
   return endOfWord(tokens, `${number}-${noun.text}`, i + 3);

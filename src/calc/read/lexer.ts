@@ -33,13 +33,14 @@ export function lex(text: string): Token[] {
     const start = i;
     if (isLetter(code)) {
       i = endOfLetters(text, i);
+      if (!gap && tokens[tokens.length - 1]?.kind === 'number') i = beforeJoiner(text, start, i);
       const raw = text.slice(start, i);
       tokens.push(token('letters', raw.toLowerCase(), raw, gap, start, i));
     } else if (isDigit(text, i) || startsDecimal(text, i)) {
       const digits = scanDigits(text, i);
       i = digits.end;
       const raw = text.slice(start, i);
-      tokens.push({ ...token('number', raw, raw, gap, start, i), value: digits.value, style: digits.style });
+      tokens.push({ kind: 'number', text: raw, raw, gap, start, end: i, value: digits.value, style: digits.style });
     } else {
       i++;
       const sign = code === 96 ? "'" : text[start]!;
@@ -50,7 +51,7 @@ export function lex(text: string): Token[] {
       }
       tokens.push(token('sign', sign, sign, gap, start, i));
     }
-    gap = false;
+    gap = text[start] === '\n';
   }
   tokens.push(token('end', '', '', true, text.length, text.length));
   return tokens;
@@ -74,6 +75,14 @@ function endOfLetters(text: string, from: number): number {
   while (isLetter(text.charCodeAt(end)) || (text[end] === "'" && end > from && isLetter(text.charCodeAt(end + 1))))
     end++;
   return end;
+}
+
+/** `12ftx150ft`: between two numbers a unit ends before its x or by. */
+function beforeJoiner(text: string, start: number, end: number): number {
+  if (!isDigit(text, end) && !(text[end] === '.' && isDigit(text, end + 1))) return end;
+  const last = text.slice(end - 2, end).toLowerCase();
+  if (last === 'by' && end - start > 2) return end - 2;
+  return last[1] === 'x' && end - start > 1 ? end - 1 : end;
 }
 
 function isLetter(code: number): boolean {

@@ -57,6 +57,15 @@ export const notCodes = new Set([
 /** Letters glued between two numbers that join figures: 12by150, 10to12. */
 export const gluedJoins = new Set(['x', 'by', 'to', 'or', 'at', 'and', 'por']);
 
+/** Glued to a number, these leave it a number: 5ea, 2ish, and the ordinals (which are words). */
+export const gluedWords = new Set(['st', 'nd', 'rd', 'th', 'ish', 'ea', 'pc', 'ct']);
+
+/** After a number these show a sieve: number 4 sieve. */
+export const sieveWords = new Set(['sieve', 'screen', 'mesh']);
+
+/** Before "I 80" these show a road and not a person. */
+export const onRoadWords = new Set(['on', 'off', 'along', 'near']);
+
 /** Before a number from 1950 to 2049 these show a year. */
 export const yearWords = new Set(['in', 'since', 'year', 'until', 'summer', 'spring', 'winter', 'fall', 'en']);
 

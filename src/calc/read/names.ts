@@ -5,13 +5,16 @@ import { at, type Tokens } from './lexer.ts';
 import {
   callWords,
   gluedJoins,
+  gluedWords,
   gradeLetters,
   labelWords,
   months,
   notCodes,
+  onRoadWords,
   routeFirst,
   routeSecond,
   routeWords,
+  sieveWords,
   spacedGrades,
   yearWords,
 } from './name-words.ts';
@@ -25,6 +28,16 @@ export interface NameRead {
   readonly sort: Name['sort'];
   readonly next: number;
 }
+
+/** Words a name can begin with, besides letters that touch their digits. */
+export const nameStarts: readonly string[] = [
+  ...['u', 'us', 'i', 'no', 'number', 'may'],
+  ...spacedGrades,
+  ...routeWords,
+  ...routeFirst,
+  ...months,
+  ...labelWords,
+];
 
 /** What looks like a figure at token `i` and is a name: SS-1h, US 20, #4, 7:30 am, TA-10, 12/25. Undefined for a figure. */
 export function readName(tokens: Tokens, i: number): NameRead | undefined {
@@ -48,10 +61,17 @@ function clockName(tokens: Tokens, i: number): NameRead | undefined {
 /** Dates, telephone numbers, part numbers and times. */
 function readNumberName(tokens: Tokens, i: number): NameRead | undefined {
   const first = at(tokens, i);
-  if (first.style === 'odd') return name('other', i + 1);
+  if (first.style === 'odd' || isListMark(tokens, i)) return name('other', i + 1);
   const clock = clockName(tokens, i);
   if (clock) return clock;
   return readChain(tokens, i) ?? readGlued(tokens, i) ?? readYear(tokens, i) ?? readCalled(tokens, i);
+}
+
+/** `1) 12 ft wide`: the number of a line in a list. */
+function isListMark(tokens: Tokens, i: number): boolean {
+  const close = at(tokens, i + 1);
+  const opens = i === 0 || at(tokens, i - 1).text === '\n';
+  return opens && close.text === ')' && !close.gap && at(tokens, i + 2).gap && at(tokens, i + 2).kind !== 'end';
 }
 
 /** Numbers joined by the same sign: 6/15/2024, 12/25, 24/7, 2024-05-12, 555-1234, 10-4. */
@@ -89,7 +109,7 @@ function readGlued(tokens: Tokens, i: number): NameRead | undefined {
   const digits = after.kind === 'number' && !after.gap;
   if (isDimensionLetter(tokens, i + 1)) return undefined;
   if (readUnit(tokens, i + 1) && !isDecade(tokens, i)) return undefined;
-  if (['st', 'nd', 'rd', 'th', 'ish', 'ea', 'pc', 'ct'].includes(letters.text)) return undefined;
+  if (gluedWords.has(letters.text)) return undefined;
   if (letters.raw === 'k' || (letters.text === 'k' && readUnit(tokens, i + 2))) return undefined;
   if (letters.text.length <= 2 || (digits && letters.text.length === 3)) return name('other', digits ? i + 3 : i + 2);
   return undefined;
@@ -151,8 +171,7 @@ function readLabelled(tokens: Tokens, i: number): NameRead | undefined {
     return numbered(tokens, at(tokens, i + 3).text === '.' ? i + 4 : i + 3, 'route');
   }
   if (first.text === 'us' || first.raw === 'I') {
-    const onRoad =
-      first.raw === 'US' || (first.raw === 'I' && ['on', 'off', 'along', 'near'].includes(at(tokens, i - 1).text));
+    const onRoad = first.raw === 'US' || (first.raw === 'I' && onRoadWords.has(at(tokens, i - 1).text));
     if (onRoad && second.kind === 'number') return numbered(tokens, i + 1, 'route');
   }
   if (routeFirst.has(first.text) && routeSecond.has(second.text)) return numbered(tokens, i + 2, 'route');
@@ -160,7 +179,7 @@ function readLabelled(tokens: Tokens, i: number): NameRead | undefined {
     return numbered(tokens, second.text === '.' ? i + 2 : i + 1, 'route');
   if (first.text === 'no' && second.text === '.') return readSieve(tokens, i, i + 2);
   if ((first.text === 'no' || first.text === 'number') && second.kind === 'number') {
-    return ['sieve', 'screen', 'mesh'].includes(at(tokens, i + 2).text) ? name('sieve', i + 2) : undefined;
+    return sieveWords.has(at(tokens, i + 2).text) ? name('sieve', i + 2) : undefined;
   }
   if (months.has(first.text) || first.raw === 'May') return readDay(tokens, i);
   return labelWords.has(first.text) ? numbered(tokens, i + 1, 'other') : undefined;

@@ -1,20 +1,11 @@
 import { plainWhole, readFraction } from './fraction.ts';
 import { at, type Tokens } from './lexer.ts';
+import { type NumberRead, numberRead } from './measured.ts';
 import { denominators } from './number-words.ts';
 import { readAndPart, readPartsOf, skipOfA } from './parts.ts';
 import { readSpelled } from './spelled.ts';
 import { isSpanishUnit, readUnit } from './unit.ts';
 import { metricUnits } from './unit-words.ts';
-
-/** A number without its unit. */
-export interface NumberRead {
-  readonly number: number;
-  readonly next: number;
-  readonly form?: 'fraction' | 'spelled';
-  readonly about?: true;
-  /** The number as typed where it can be two: `11/2`, `3,5`. */
-  readonly unclear?: string;
-}
 
 /** Above this, `150 3/4"` is a length and a thickness, not 150 3/4 inches. */
 const mostMixedInches = 36;
@@ -34,11 +25,12 @@ export function readNumber(tokens: Tokens, i: number, options: NumberOptions = {
   const fraction = readFraction(tokens, i);
   if (fraction) {
     const next = fraction.number < 1 ? skipOfA(tokens, fraction.next) : fraction.next;
-    return { ...fraction, next, form: 'fraction' };
+    return numberRead(fraction.number, next, 'fraction', fraction.unclear);
   }
   const part = first.value < 1 && at(tokens, i + 1).text === 'of' ? skipOfA(tokens, i + 1) : i + 1; // .3 of a mile
-  const plain: NumberRead = { number: first.value, next: part };
-  if (first.style === 'comma') return { ...plain, unclear: first.raw };
+  const comma = first.style === 'comma';
+  const plain = numberRead(first.value, part, undefined, comma ? first.raw : undefined);
+  if (comma) return plain;
   if (!plainWhole(first)) return multiplied(tokens, plain);
   return (
     readMixed(tokens, i, options) ??
@@ -57,7 +49,7 @@ function readMixed(tokens: Tokens, i: number, options: NumberOptions): NumberRea
   if (hyphen && at(tokens, i + 1).gap !== at(tokens, start).gap) return undefined;
   const whole = at(tokens, i).value;
   if (!hyphen && standsApart(tokens, fraction.next, whole, options)) return undefined;
-  return { number: whole + fraction.number, next: fraction.next, form: 'fraction' };
+  return numberRead(whole + fraction.number, fraction.next, 'fraction');
 }
 
 function standsApart(tokens: Tokens, next: number, whole: number, options: NumberOptions): boolean {
@@ -77,7 +69,7 @@ function readDotted(tokens: Tokens, i: number): NumberRead | undefined {
   if (point === 0 || under.gap || !plainWhole(under) || !denominators.has(under.value)) return undefined;
   if (over === 0 || over >= under.value) return undefined;
   const number = Number(first.raw.slice(0, point)) + over / under.value;
-  return { number, next: i + 3, form: 'fraction', ...(comma ? { unclear: `${first.raw}/${under.raw}` } : {}) };
+  return numberRead(number, i + 3, 'fraction', comma ? `${first.raw}/${under.raw}` : undefined);
 }
 
 /** `1 200 m`: thousands set off by blanks, read so only before a metric unit. */
@@ -91,7 +83,7 @@ function readSpaced(tokens: Tokens, i: number): NumberRead | undefined {
   }
   if (next === i + 1) return undefined;
   const unit = readUnit(tokens, next)?.unit;
-  return unit !== undefined && (unit === 'm' || metricUnits.has(unit)) ? { number: Number(digits), next } : undefined;
+  return unit !== undefined && (unit === 'm' || metricUnits.has(unit)) ? numberRead(Number(digits), next) : undefined;
 }
 
 /** Two AND A HALF, 3 and 5/8. */
@@ -99,13 +91,13 @@ function withAnd(tokens: Tokens, read: NumberRead | undefined, options: NumberOp
   if (!read || !Number.isInteger(read.number) || read.about) return read;
   const part = readAndPart(tokens, read.next);
   if (!part || standsApart(tokens, part.next, read.number, options)) return read;
-  return { number: read.number + part.number, next: part.next, form: read.form ?? 'fraction' };
+  return numberRead(read.number + part.number, part.next, read.form ?? 'fraction');
 }
 
 /** 24k, 2 thousand, 3 hundred, 2 dozen; `2 mil libras` only in Spanish. */
 function multiplied(tokens: Tokens, read: NumberRead): NumberRead {
   const word = at(tokens, read.next);
-  const by = (times: number): NumberRead => ({ ...read, number: read.number * times, next: read.next + 1 });
+  const by = (times: number) => numberRead(read.number * times, read.next + 1, read.form, read.unclear);
   switch (word.text) {
     case 'k':
       return !word.gap && (word.raw === 'k' || readUnit(tokens, read.next + 1)) ? by(1000) : read;

@@ -1,7 +1,8 @@
 import { readFraction } from './fraction.ts';
 import { at, type Tokens } from './lexer.ts';
+import { type NumberRead, numberRead } from './measured.ts';
 import { numberWords, partWords } from './number-words.ts';
-import type { NumberRead } from './numbers.ts';
+import { afterHyphen, isArticle } from './tokens.ts';
 import { readUnit } from './unit.ts';
 
 /** "Half an inch", "a quarter mile", "three quarters of an inch", "a tenth of a gallon": a part of one unit. */
@@ -15,14 +16,14 @@ export function readPart(tokens: Tokens, i: number): NumberRead | undefined {
   const number = 1 / word.parts;
   const next = beforeUnit(tokens, from + 1);
   const named = !word.ordinal || counted || article || at(tokens, from + 1).text === 'of';
-  if (next !== undefined && named) return { number, next, form: 'spelled' };
+  if (next !== undefined && named) return numberRead(number, next, 'spelled');
   if (word.parts === 2 && at(tokens, from + 1).text === 'a' && at(tokens, from + 2).kind === 'letters') {
     const dozen = at(tokens, from + 2).text === 'dozen';
-    return { number: dozen ? 6 : number, next: from + (dozen ? 3 : 2), form: 'spelled' };
+    return numberRead(dozen ? 6 : number, from + (dozen ? 3 : 2), 'spelled');
   }
-  if (word.parts === 2 && at(tokens, from + 1).text === 'dozen') return { number: 6, next: from + 2, form: 'spelled' };
+  if (word.parts === 2 && at(tokens, from + 1).text === 'dozen') return numberRead(6, from + 2, 'spelled');
   const small = article && word.parts >= 8 && word.parts !== 10;
-  return counted || small ? { number, next: from + 1, form: 'spelled' } : undefined;
+  return counted || small ? numberRead(number, from + 1, 'spelled') : undefined;
 }
 
 /** The parts after a count of them: "three QUARTERS of an inch", "5 EIGHTHS", "three QUARTER inch". */
@@ -32,9 +33,9 @@ export function readPartsOf(tokens: Tokens, i: number, count: number): NumberRea
   const word = partWords.get(at(tokens, at0).text);
   if (!word || count >= word.parts) return undefined;
   const unit = beforeUnit(tokens, at0 + 1);
-  const singular = unit !== undefined && count % 2 === 1 && [4, 8, 16].includes(word.parts);
+  const singular = unit !== undefined && count % 2 === 1 && (word.parts === 4 || word.parts === 8 || word.parts === 16);
   if (!word.plural && !singular && count !== 1) return undefined;
-  return { number: count / word.parts, next: unit ?? at0 + 1, form: 'spelled' };
+  return numberRead(count / word.parts, unit ?? at0 + 1, 'spelled');
 }
 
 /** What "and" adds to a whole number or to a unit: "two AND A HALF", "inch AND A QUARTER", "three AND 5/8", "y media". */
@@ -56,7 +57,7 @@ export function readAndPart(tokens: Tokens, i: number): { number: number; next: 
 /** The unit after a part in digits, past its "of a": 2/10 OF A mile, 1/2 A mile. The part itself when no unit is named so. */
 export function skipOfA(tokens: Tokens, i: number): number {
   const of = at(tokens, i).text === 'of' || at(tokens, i).text === 'de' ? i + 1 : i;
-  const article = ['a', 'an', 'un', 'una'].includes(at(tokens, of).text);
+  const article = isArticle(at(tokens, of));
   return article && readUnit(tokens, of + 1) ? of + 1 : i;
 }
 
@@ -64,13 +65,7 @@ export function skipOfA(tokens: Tokens, i: number): number {
 function beforeUnit(tokens: Tokens, i: number): number | undefined {
   let next = i;
   if (at(tokens, next).text === 'of' || at(tokens, next).text === 'de') next++;
-  if (['a', 'an', 'un', 'una'].includes(at(tokens, next).text)) next++;
+  if (isArticle(at(tokens, afterHyphen(tokens, next)))) next = afterHyphen(tokens, next) + 1;
   const unit = at(tokens, afterHyphen(tokens, next)).kind === 'letters' ? readUnit(tokens, next) : undefined;
   return unit ? next : undefined;
-}
-
-/** Past a hyphen glued on both sides, which joins words only: three-quarter-inch. */
-function afterHyphen(tokens: Tokens, i: number): number {
-  const hyphen = at(tokens, i);
-  return hyphen.text === '-' && !hyphen.gap && !at(tokens, i + 1).gap ? i + 1 : i;
 }

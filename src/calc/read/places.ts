@@ -16,7 +16,12 @@ interface Spot {
 }
 
 const stationWords = new Set(['sta', 'station', 'stations', 'stas', 'est', 'estación', 'estacion', 'km']);
+const postWords = new Set(['marker', 'markers', 'post', 'posts']);
+const mileWords = new Set(['mp', 'milepost', 'mileposts', 'milemarker', 'mile']);
 const joins = new Set(['to', '-', 'thru', 'through', 'and', '&', 'a', 'hasta', 'y']);
+
+/** Words a place can begin with. */
+export const placeStarts: readonly string[] = [...stationWords, ...mileWords, 'mm'];
 
 /** The place or stretch that begins at token `i`: `sta 12+50`, `12+50 to 14+00`, `km 1+200`, `MP 12.3 to 12.8`. */
 export function readPlace(tokens: Tokens, i: number): PlaceRead | undefined {
@@ -65,14 +70,14 @@ function readStation(tokens: Tokens, i: number): Spot | undefined {
 /** `MP 12.5`, `milepost 12.5`, `mile marker 12`, `at mile 12`. */
 function readMilepost(tokens: Tokens, i: number): Spot | undefined {
   const first = at(tokens, i);
+  if (!mileWords.has(first.text) && first.raw !== 'MM') return undefined;
   let next = i + 1;
-  const second = at(tokens, next).text;
-  if (first.text === 'mile' && ['marker', 'markers', 'post', 'posts'].includes(second)) next++;
-  else if (first.text === 'mile' && at(tokens, i - 1).text !== 'at') return undefined;
-  else if (!['mp', 'milepost', 'mileposts', 'milemarker', 'mile'].includes(first.text) && first.raw !== 'MM')
-    return undefined;
-  if (at(tokens, next).text === '.' || at(tokens, next).text === '#') next++;
-  return barePost(tokens, next);
+  if (first.text === 'mile') {
+    if (postWords.has(at(tokens, next).text)) next++;
+    else if (at(tokens, i - 1).text !== 'at') return undefined;
+  }
+  const sign = at(tokens, next).text;
+  return barePost(tokens, sign === '.' || sign === '#' ? next + 1 : next);
 }
 
 function barePost(tokens: Tokens, i: number): Spot | undefined {

@@ -2,12 +2,14 @@ import { type PlainText, plainText } from './characters.ts';
 import { type Factor, readGroup } from './groups.ts';
 import { readNumberedWord, readWord } from './joined-words.ts';
 import { at, lex, type Token, type Tokens } from './lexer.ts';
+import { type Measured, measured, toFigure } from './measured.ts';
 import { readName } from './names.ts';
 import { readPlace } from './places.ts';
-import type { Reach } from './ranges.ts';
+import type { QuantityOptions } from './quantities.ts';
 import { readRatio } from './ratios.ts';
-import type { Figure, Item, Mark, Place, ReadingOptions } from './reading.ts';
+import type { Item, Mark, Name, Place, ReadingOptions } from './reading.ts';
 import { settle } from './settle.ts';
+import { starts } from './starts.ts';
 import { readTemperature } from './temperatures.ts';
 
 /**
@@ -23,7 +25,7 @@ export function read(text: string, options: ReadingOptions = {}): Item[] {
 
 const marks = new Set<string>(['.', ',', ';', '?', '!', ':', '\n', '(', ')']);
 /** Signs that say something, passed on as words: 3 lifts @ 1 in. */
-const telling = new Set(['@', '&', '=', '+', '/', '%', '$', '#', '<', '>', '~']);
+const telling = new Set(['@', '&', '=', '+', '/', '%', '$', '#', '<', '>', '~', '*']);
 
 class Reader {
   private readonly text: string;
@@ -52,27 +54,28 @@ class Reader {
   private step(i: number): number {
     const { tokens } = this;
     const token = at(tokens, i);
-    if (marks.has(token.text) && token.kind === 'sign') return this.mark(i, token);
+    if (token.kind === 'sign' && marks.has(token.text)) return this.mark(i, token);
+    if (!starts(tokens, i)) return this.rest(i, token);
     const place = readPlace(tokens, i);
-    if (place?.span) return this.figure({ start: i, ...place.span, next: place.next }, { form: `${place.sort}-span` });
+    if (place?.span) {
+      const span = measured(i, place.next, place.span.number, place.span.unit);
+      span.form = `${place.sort}-span`;
+      return this.figure(span);
+    }
     if (place) return this.name(place.sort, i, place.next);
     const warm = readTemperature(tokens, i);
     if (warm) return this.figure(warm);
     const name = readName(tokens, i);
     if (name) return this.name(name.sort, i, name.next);
     const ratio = readRatio(tokens, i);
-    if (ratio) {
-      const { start, next, parts } = ratio;
-      return this.figure({ start, next, number: parts[0] / parts[1] }, { form: 'ratio', parts });
-    }
+    if (ratio) return this.figure(ratio);
     const numbered = readNumberedWord(tokens, i);
     if (numbered) return this.word(numbered.text, i, numbered.next);
     const group = readGroup(tokens, i, this.around(i));
-    if (group) return this.group(group.factors, group.next);
-    return this.rest(i, token);
+    return group ? this.group(group.factors, group.next) : this.rest(i, token);
   }
 
-  private around(i: number) {
+  private around(i: number): QuantityOptions {
     const last = this.out[this.out.length - 1];
     const near = this.afterFigure === i;
     return { metric: this.metric, afterFigure: near, afterFeet: near && last?.kind === 'figure' && last.unit === 'ft' };
@@ -81,25 +84,23 @@ class Reader {
   private group(factors: readonly Factor[], next: number): number {
     if (factors.length === 1) return this.figure(factors[0]!.reach);
     const group = this.groups++;
-    factors.forEach(({ reach, role }, index) => {
-      this.figure(reach, { group, index });
+    for (let index = 0; index < factors.length; index++) {
+      const { reach, role } = factors[index]!;
+      reach.group = group;
+      reach.index = index;
+      this.figure(reach);
       if (role !== undefined) this.word(at(this.tokens, role).text, role, role + 1);
-    });
+    }
     return next;
   }
 
-  private figure(reach: Reach, more: Partial<Figure> = {}): number {
-    const { start, next, feetInches: _, ...rest } = reach;
-    this.out.push({ kind: 'figure', ...rest, ...more, at: this.place(start, next) });
-    this.afterFigure = next;
-    return next;
+  private figure(read: Measured): number {
+    this.out.push(toFigure(read, this.place(read.start, read.next)));
+    this.afterFigure = read.next;
+    return read.next;
   }
 
-  private name(
-    sort: 'grade' | 'route' | 'sieve' | 'station' | 'milepost' | 'clock' | 'other',
-    i: number,
-    next: number,
-  ): number {
+  private name(sort: Name['sort'], i: number, next: number): number {
     const place = this.place(i, next);
     this.out.push({ kind: 'name', sort, text: this.text.slice(...place), at: place });
     return next;
@@ -122,8 +123,9 @@ class Reader {
       const word = readWord(this.tokens, i);
       return this.word(word.text, i, word.next);
     }
-    if (token.text === '+' && at(this.tokens, i + 1).text === '/' && at(this.tokens, i + 2).text === '-')
+    if (token.text === '+' && at(this.tokens, i + 1).text === '/' && at(this.tokens, i + 2).text === '-') {
       return this.word('+/-', i, i + 3);
+    }
     if (telling.has(token.text)) return this.word(token.text, i, i + 1);
     // A dash with blanks on both sides parts two thoughts, as a comma does; quotes and brackets say nothing.
     if (token.text === '-' && token.gap && at(this.tokens, i + 1).gap) {

@@ -1,7 +1,7 @@
 import { at, type Token, type Tokens } from './lexer.ts';
+import { type NumberRead, numberRead } from './measured.ts';
 import { afterPronoun, beforePronoun, roleWords } from './near-words.ts';
-import { numberWords, type Rank, spokenDigits } from './number-words.ts';
-import type { NumberRead } from './numbers.ts';
+import { numberWords, partWords, type Rank, spokenDigits } from './number-words.ts';
 import { readPart, readPartsOf } from './parts.ts';
 import { isSpanishUnit, readUnit } from './unit.ts';
 
@@ -18,6 +18,19 @@ const follows: Readonly<Record<Rank, readonly (Rank | 'start')[]>> = {
 /** Numbers in words end here; nobody spells more. */
 const mostSpelled = 999_999;
 
+/** Words a spelled number can begin with. */
+export const spelledStarts: readonly string[] = [
+  'a',
+  'an',
+  'point',
+  'oh',
+  'couple',
+  'dozen',
+  'docena',
+  ...numberWords.keys(),
+  ...partWords.keys(),
+];
+
 /** A number in words, from 0 to 999,999, with its parts: "two hundred and fifty", "a quarter", "one and one-half". */
 export function readSpelled(tokens: Tokens, i: number): NumberRead | undefined {
   const first = at(tokens, i);
@@ -27,7 +40,7 @@ export function readSpelled(tokens: Tokens, i: number): NumberRead | undefined {
   if (counted) return counted;
   const part = readPart(tokens, i);
   if (part) return part;
-  if (article && !['hundred', 'thousand'].includes(at(tokens, start).text)) return undefined;
+  if (article && at(tokens, start).text !== 'hundred' && at(tokens, start).text !== 'thousand') return undefined;
   const spoken = readPoint(tokens, start, '0');
   if (spoken) return spoken;
   const whole = readShortHundred(tokens, start) ?? readWhole(tokens, start);
@@ -35,7 +48,7 @@ export function readSpelled(tokens: Tokens, i: number): NumberRead | undefined {
   const parts = readPartsOf(tokens, whole.next, whole.number);
   if (parts) return parts;
   const decimal = whole.number < 100 ? readPoint(tokens, whole.next, String(whole.number)) : undefined;
-  return decimal ?? { ...whole, form: 'spelled' };
+  return decimal ?? numberRead(whole.number, whole.next, 'spelled');
 }
 
 /** A dozen, half a dozen, two dozen; a couple is about two. */
@@ -43,10 +56,10 @@ function readCollective(tokens: Tokens, i: number): NumberRead | undefined {
   const word = at(tokens, i).text;
   if (word === 'couple') {
     const next = at(tokens, i + 1).text === 'of' ? i + 2 : i + 1;
-    return { number: 2, next, form: 'spelled', about: true };
+    return numberRead(2, next, 'spelled', undefined, true);
   }
   if (word === 'dozen' || word === 'docena') {
-    return { number: 12, next: i + (at(tokens, i + 1).text === 'de' ? 2 : 1), form: 'spelled' };
+    return numberRead(12, i + (at(tokens, i + 1).text === 'de' ? 2 : 1), 'spelled');
   }
   return undefined;
 }
@@ -62,7 +75,7 @@ function readPoint(tokens: Tokens, i: number, whole: string): NumberRead | undef
     if (digit === undefined) break;
     digits += digit;
   }
-  return digits === '' ? undefined : { number: Number(`${whole}.${digits}`), next, form: 'spelled' };
+  return digits === '' ? undefined : numberRead(Number(`${whole}.${digits}`), next, 'spelled');
 }
 
 function readWhole(tokens: Tokens, i: number): { number: number; next: number } | undefined {
@@ -103,7 +116,7 @@ function readShortHundred(tokens: Tokens, i: number): { number: number; next: nu
   const unit = readUnit(tokens, rest.next);
   const plural = unit?.spelled === true && (after.text.endsWith('s') || after.text === 'feet');
   const ends = after.kind !== 'letters' && after.kind !== 'number' && !unit;
-  const role = roleWords.has(after.text) || ['x', 'by', 'at'].includes(after.text);
+  const role = roleWords.has(after.text) || after.text === 'x' || after.text === 'by' || after.text === 'at';
   if (rest.number > 99 || !(plural || ends || role)) return undefined;
   return { number: hundreds.value * 100 + rest.number, next: rest.next };
 }

@@ -21,8 +21,8 @@ export interface UnitWords {
 export const unitWords: readonly UnitWords[] = [
   {
     unit: 'ft',
-    short: ['ft', 'fts', 'lf', 'lin ft', 'lnft'],
-    long: ['foot', 'feet', 'footer', 'footers'],
+    short: ['ft', 'fts', 'lf', 'lin ft', 'lnft', 'linear ft', 'lineal ft'],
+    long: ['foot', 'feet', 'feets', 'footer', 'footers'],
     spanish: ['pie', 'pies'],
   },
   {
@@ -74,13 +74,13 @@ export const unitWords: readonly UnitWords[] = [
   {
     unit: 'ft2',
     short: ['sf', 'sq ft', 'sqft', 'sqr ft'],
-    long: ['square foot', 'square feet', 'sq foot', 'sq feet'],
+    long: ['square foot', 'square feet', 'sqaure foot', 'sqaure feet', 'sq foot', 'sq feet'],
     spanish: ['pie cuadrado', 'pies cuadrados'],
   },
   {
     unit: 'yd2',
     short: ['sy', 'sys', 'sq yd', 'sq yds', 'sqyd', 'sqyds', 'square yd', 'square yds'],
-    long: ['square yard', 'square yards', 'sq yard', 'sq yards'],
+    long: ['square yard', 'square yards', 'sqaure yard', 'sqaure yards', 'sq yard', 'sq yards'],
     spanish: ['yarda cuadrada', 'yardas cuadradas'],
   },
   {
@@ -113,7 +113,7 @@ export const unitWords: readonly UnitWords[] = [
   {
     unit: 'gal',
     short: ['gal', 'gals', 'gl', 'gls'],
-    long: ['gallon', 'gallons', 'galon'],
+    long: ['gallon', 'gallons', 'galon', 'galons', 'galllon', 'galllons'],
     spanish: ['galón', 'galones'],
   },
   {
@@ -131,7 +131,7 @@ export const unitWords: readonly UnitWords[] = [
     long: ['ton', 'tons', 'short ton', 'short tons', 'us ton', 'us tons'],
     spanish: ['tonelada corta', 'toneladas cortas'],
   },
-  { unit: 't', exact: ['t'], unclear: 't' },
+  { unit: 't', exact: ['t'], long: ['tone', 'tones'], unclear: 't' },
   {
     unit: 't',
     exact: ['Mg'],
@@ -162,17 +162,17 @@ export const unitWords: readonly UnitWords[] = [
   { unit: 'min', short: ['min', 'mins'], long: ['minute', 'minutes'], spanish: ['minuto', 'minutos'] },
   { unit: 'h', exact: ['h'], short: ['hr', 'hrs'], long: ['hour', 'hours'], spanish: ['hora', 'horas'] },
 
-  { unit: 'degF', short: ['deg', 'degs'], long: ['degree', 'degrees'], unclear: 'deg' },
+  { unit: 'degF', short: ['deg', 'degs'], long: ['degree', 'degrees', 'degress'], unclear: 'deg' },
   { unit: 'degF', spanish: ['grado', 'grados'], unclear: 'grados' },
   {
     unit: 'degF',
-    short: ['f', 'deg f'],
+    short: ['f', 'degf', 'deg f'],
     long: ['fahrenheit', 'degree f', 'degrees f', 'degrees fahrenheit', 'deg fahrenheit'],
     spanish: ['grados f', 'grados fahrenheit'],
   },
   {
     unit: 'degC',
-    short: ['c', 'deg c'],
+    short: ['c', 'degc', 'deg c'],
     long: ['celsius', 'centigrade', 'degree c', 'degrees c', 'degrees celsius', 'degrees centigrade', 'deg celsius'],
     spanish: ['grados c', 'grados celsius', 'grados centígrados'],
   },

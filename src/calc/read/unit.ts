@@ -2,6 +2,7 @@ import { isUnit, type Unit } from '../units.ts';
 import { isDimensionLetter } from './dimension-letters.ts';
 import { isInch } from './inch.ts';
 import { at, type Tokens } from './lexer.ts';
+import { byFirstWord, phraseAt } from './tokens.ts';
 import { depthWords, joined, perWords, type UnitWords, unitWords } from './unit-words.ts';
 
 /** A unit as read: which one, and the token after it. */
@@ -24,6 +25,8 @@ interface Row {
   /** m.p.h.: each letter with its own full stop. */
   readonly dotted: boolean;
 }
+
+const perPhrases = byFirstWord(perWords.map((words) => ({ words })));
 
 type Atom = Omit<UnitRead, 'unit'> & { readonly unit: Unit | 'g' };
 
@@ -56,6 +59,9 @@ export function readUnit(tokens: Tokens, i: number): UnitRead | undefined {
   const atom = readAtom(tokens, hyphen ? i + 1 : i, !hyphen);
   return atom && withPer(tokens, atom);
 }
+
+/** First words of the units that are spelled out: "inch and a half", "tons: 20". */
+export const unitStarts: readonly string[] = [...rows.keys()].filter((word) => word.length > 1);
 
 /** True when a word is the name of a unit, standing with or without a number. */
 export function isUnitWord(word: string): boolean {
@@ -203,8 +209,8 @@ function readJoiner(tokens: Tokens, i: number, key: string): number | undefined 
   const first = at(tokens, i);
   if (first.text === '/') return i + 1;
   if (first.kind === 'letters') {
-    const words = perWords.find((list) => list.every((word, k) => at(tokens, i + k).text === word));
-    if (words) return i + words.length;
+    const per = phraseAt(perPhrases, tokens, i);
+    if (per) return i + per.words.length;
   }
   if (key !== 'lb/yd2' && key !== 'lb/yd' && key !== 'kg/m2') return undefined;
   return (first.text === '-' || first.text === '*') && !first.gap ? i + 1 : i;

@@ -10,9 +10,19 @@ export default choice({
     {
       id: 'missing',
       title: 'none out',
-      cues: ['no+advance|warn|sign flag|flagger|advance|warn', 'without advance|warn', 'flag|flagger without+sign', 'skip advance|warn', 'forgot sign'],
+      cues: [
+        'no+advance|warn|sign flag|flagger|advance|warn',
+        'without advance|warn',
+        'flag|flagger without+sign',
+        'skip advance|warn',
+        'forgot sign',
+      ],
     },
-    { id: 'out', title: 'out ahead of the flagger and the taper', cues: ['advance|warn+sign out|up|set -no -without -not'] },
+    {
+      id: 'out',
+      title: 'out ahead of the flagger and the taper',
+      cues: ['advance|warn+sign out|up|set -no -without -not'],
+    },
   ],
   question: { text: 'Are the advance warning signs out?', ease: 1 },
 });

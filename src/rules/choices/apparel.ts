@@ -12,7 +12,11 @@ export default choice({
       title: 'none',
       cues: ['no+vest', 'without vest', 'vest off', 'skip vest', 'forgot vest', 't-shirt'],
     },
-    { id: 'class-2-night-flagger', title: 'Performance Class 2 on a flagger at night', cues: ['class-2 night flagger|flag'] },
+    {
+      id: 'class-2-night-flagger',
+      title: 'Performance Class 2 on a flagger at night',
+      cues: ['class-2 night flagger|flag'],
+    },
     { id: 'class-3', title: 'Performance Class 3', cues: ['class-3'] },
     { id: 'class-2', title: 'Performance Class 2', cues: ['class-2'] },
   ],

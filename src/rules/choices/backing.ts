@@ -5,7 +5,8 @@ const osha: Source = { document: '29 CFR 1926.601(b)(4)', issuer: 'OSHA', seen: 
 export default choice({
   id: 'backing',
   title: 'trucks backing',
-  because: 'A driver backing a dump truck sees nothing close behind it; the people killed are the ones he knew were there.',
+  because:
+    'A driver backing a dump truck sees nothing close behind it; the people killed are the ones he knew were there.',
   sources: [osha],
   options: [
     {
@@ -14,7 +15,11 @@ export default choice({
       cues: ['spotter lost|lose|unseen|gone'],
     },
     { id: 'no-spotter', title: 'backing with no spotter', cues: ['no+spotter', 'without spotter', 'truck back alone'] },
-    { id: 'spotter', title: 'one spotter in sight, one set of signals', cues: ['spotter truck|back -need -who -no -without'] },
+    {
+      id: 'spotter',
+      title: 'one spotter in sight, one set of signals',
+      cues: ['spotter truck|back -need -who -no -without'],
+    },
   ],
   question: { text: 'Does one spotter, in sight of the driver, back each truck?', ease: 1 },
 });

@@ -7,8 +7,16 @@ export default choice({
   because: 'Headlights and speed both ask for a taller cone.',
   sources: [manual('section 6K.03')],
   options: [
-    { id: 'night-or-fast', title: 'at night, or on a freeway or other high-speed road', cues: ['cone night', 'cone expressway', 'cone high+speed'] },
-    { id: 'day-and-slow', title: 'by day on a low-speed road', cues: ['cone low+speed', 'cone day residential|street|urban'] },
+    {
+      id: 'night-or-fast',
+      title: 'at night, or on a freeway or other high-speed road',
+      cues: ['cone night', 'cone expressway', 'cone high+speed'],
+    },
+    {
+      id: 'day-and-slow',
+      title: 'by day on a low-speed road',
+      cues: ['cone low+speed', 'cone day residential|street|urban'],
+    },
   ],
   question: { text: 'Are the cones used at night or on a high-speed road, or by day on a low-speed one?', ease: 1 },
 });

@@ -10,14 +10,27 @@ export default choice({
     {
       id: 'signs-first',
       title: 'advance signs come down first',
-      cues: ['sign first pick|pull|remove|removed|down -which -what -order -or -when', 'pick|pull|remove sign before cone|taper -which -what', 'sign down before cone|taper -which -what', 'cone|taper last pick|pull|down -which -what'],
+      cues: [
+        'sign first pick|pull|remove|removed|down -which -what -order -or -when',
+        'pick|pull|remove sign before cone|taper -which -what',
+        'sign down before cone|taper -which -what',
+        'cone|taper last pick|pull|down -which -what',
+      ],
     },
     {
       id: 'while-working',
       title: 'it comes down while the crew is still on the road',
-      cues: ['pull|pick|remove|down sign|control|flagger|cone still|while|during', 'sign|control|cone down|pick|pull|remove before clean|cleanup|final|roll|finish', 'flagger home before|early'],
+      cues: [
+        'pull|pick|remove|down sign|control|flagger|cone still|while|during',
+        'sign|control|cone down|pick|pull|remove before clean|cleanup|final|roll|finish',
+        'flagger home before|early',
+      ],
     },
-    { id: 'signs-last', title: 'everything else first, advance signs last', cues: ['sign last pick|pull|down|remove', 'sign come+down+last'] },
+    {
+      id: 'signs-last',
+      title: 'everything else first, advance signs last',
+      cues: ['sign last pick|pull|down|remove', 'sign come+down+last'],
+    },
   ],
   question: { text: 'Is the crew off the road, and do the advance signs come down last?', ease: 1 },
 });

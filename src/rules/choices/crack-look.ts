@@ -9,6 +9,6 @@ export default choice({
   question: { text: 'Fine cracks across the mat right behind the roller, or half-moon cracks where wheels brake?', ease: 1 },
   options: [
     { id: 'half-moon', title: 'half-moon cracks', cues: ['half+moon', 'half-moon', 'crescent|moon', 'horseshoe crack', 'half-moon crack'] },
-    { id: 'fine', title: 'fine cracks behind the roller', cues: ['fine|hairline|little|small+crack behind|after|under|roll|roller|drum', 'crack behind+roller|drum', 'fine+crack'] },
+    { id: 'fine', title: 'fine cracks behind the roller', cues: ['check|hairline|little|small+crack behind|after|under|roll|roller|drum', 'crack behind+roller|drum', 'check+crack behind|roll|roller'] },
   ],
 });

@@ -14,6 +14,6 @@ export default choice({
       cues: ['piece loose|stone|move|missing|pop|popping|come|coming|out -not', 'chunk|piece+out|missing', 'spalled', 'crack crumble|crumbling|broken+up|breaking+up', 'loose crack'],
     },
     { id: 'network', title: 'a network, still tight', cues: ['crack network|pattern|connected|tight', 'alligator tight', 'network tight', 'no+loose+piece'] },
-    { id: 'hairline', title: 'a few fine cracks', cues: ['hairline', 'few|couple crack', 'light+crack', 'fine+crack'] },
+    { id: 'hairline', title: 'a few fine cracks', cues: ['hairline', 'few|couple crack', 'light+crack', 'check+crack'] },
   ],
 });

@@ -5,7 +5,7 @@ export default choice({
   title: 'extent',
   because: 'Bringing up a grader, trucks and a roller pays for a stretch; a single hole is filled sooner by hand.',
   sources: [commonPractice],
-  question: { text: 'Is it one spot, several close together, or a long stretch?', ease: 1 },
+  question: { text: 'Is it a single spot, several close together, or a long stretch?', ease: 1 },
   options: [
     {
       id: 'several',
@@ -17,6 +17,6 @@ export default choice({
       title: 'a long stretch',
       cues: ['long+stretch', 'whole+stretch|lane|section', 'both+wheel'],
     },
-    { id: 'one-spot', title: 'one spot', cues: ['one|single|big|isolated+hole|pothole|spot -lot -several', 'only|just+one', 'small+hole|spot|pothole'] },
+    { id: 'one-spot', title: 'a single spot', cues: ['single|big|isolated+hole|pothole|spot -lot -several', 'only|just+one', 'small+hole|spot|pothole', 'single+spot'] },
   ],
 });

@@ -8,7 +8,11 @@ export default choice({
   sources: [manual('section 6K.01')],
   options: [
     { id: 'taper', title: 'on the taper', cues: ['taper'] },
-    { id: 'tangent', title: 'along the buffer and the work', cues: ['tangent', 'cone|device straight|along|center|centerline'] },
+    {
+      id: 'tangent',
+      title: 'along the buffer and the work',
+      cues: ['tangent', 'cone|device straight|along|center|centerline'],
+    },
   ],
   question: { text: 'Do they stand on the taper, or along the buffer and the work?', ease: 1 },
 });

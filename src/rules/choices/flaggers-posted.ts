@@ -23,8 +23,18 @@ export default choice({
       title: 'no flagger',
       cues: ['no+flagger', 'without flagger', 'skip flagger'],
     },
-    { id: 'one', title: 'one flagger', cues: ['single+flagger', 'flagger alone', 'shave flagger', 'flag alone|myself'], within: { cues: ['flagger'], of: flaggers, max: { number: 1, unit: '1' } } },
-    { id: 'two', title: 'a flagger at each end', cues: ['flagger both|each+end'], within: { cues: ['flagger'], of: flaggers, min: { number: 2, unit: '1' } } },
+    {
+      id: 'one',
+      title: 'one flagger',
+      cues: ['single+flagger', 'flagger alone', 'shave flagger', 'flag alone|myself'],
+      within: { cues: ['flagger'], of: flaggers, max: { number: 1, unit: '1' } },
+    },
+    {
+      id: 'two',
+      title: 'a flagger at each end',
+      cues: ['flagger both|each+end'],
+      within: { cues: ['flagger'], of: flaggers, min: { number: 2, unit: '1' } },
+    },
   ],
   question: { text: 'How many flaggers are posted, and can each end be seen?', ease: 1 },
 });

@@ -19,9 +19,14 @@ export default choice({
     {
       id: 'over-traffic-held',
       title: 'over the line with traffic held at both ends',
-      cues: ['blade|wheel|drum|windrow|grader|roller|machine over|across|past|cross line|center|centerline|yellow held|hold|stop|stopped'],
+      cues: [
+        'blade|wheel|drum|windrow|grader|roller|machine over|across|past|cross line|center|centerline|yellow held|hold|stop|stopped',
+      ],
     },
     { id: 'inside', title: 'inside the closed lane', cues: ['blade|grader|roller|machine stay|inside+inside|lane'] },
   ],
-  question: { text: 'Does any wheel, blade end, drum or row cross the line while the other lane carries traffic?', ease: 1 },
+  question: {
+    text: 'Does any wheel, blade end, drum or row cross the line while the other lane carries traffic?',
+    ease: 1,
+  },
 });

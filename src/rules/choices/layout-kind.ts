@@ -4,10 +4,15 @@ import { choice } from '../shapes.ts';
 export default choice({
   id: 'layout-kind',
   title: 'layout',
-  because: 'Each has its own signs, taper and devices; the work decides which, and the approved plan has the last word.',
+  because:
+    'Each has its own signs, taper and devices; the work decides which, and the approved plan has the last word.',
   sources: [manual('chapter 6P')],
   options: [
-    { id: 'flaggers', title: 'one lane closed on a two-lane road, with flaggers', cues: ['flagger', 'two-lane', 'alternate'] },
+    {
+      id: 'flaggers',
+      title: 'one lane closed on a two-lane road, with flaggers',
+      cues: ['flagger', 'two-lane', 'alternate'],
+    },
     { id: 'shoulder', title: 'shoulder closed', cues: ['shoulder close|closed|shut', 'shoulder layout|plan'] },
     {
       id: 'lane-closed',
@@ -15,5 +20,8 @@ export default choice({
       cues: ['multilane', 'lane-drop', 'expressway', 'merge'],
     },
   ],
-  question: { text: 'Which layout: flaggers on a two-lane road, a lane closed on a multilane road, or the shoulder?', ease: 1 },
+  question: {
+    text: 'Which layout: flaggers on a two-lane road, a lane closed on a multilane road, or the shoulder?',
+    ease: 1,
+  },
 });

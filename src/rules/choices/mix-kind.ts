@@ -3,7 +3,8 @@ import { choice, commonPractice } from '../shapes.ts';
 export default choice({
   id: 'mix-kind',
   title: 'mix',
-  because: 'Hot mix packs only while it is hot; cold mix stays workable for days and packs as it dries and under traffic.',
+  because:
+    'Hot mix packs only while it is hot; cold mix stays workable for days and packs as it dries and under traffic.',
   sources: [commonPractice],
   question: { text: 'Is it hot mix or cold mix?', ease: 1 },
   options: [

@@ -10,9 +10,20 @@ export default choice({
     {
       id: 'unlit',
       title: 'at night without lighting on it',
-      cues: ['night no+light', 'night without+light', 'night unlit', 'flagger unlit', 'no+light flagger', 'night headlight|strobe'],
+      cues: [
+        'night no+light',
+        'night without+light',
+        'night unlit',
+        'flagger unlit',
+        'no+light flagger',
+        'night headlight|strobe',
+      ],
     },
-    { id: 'lit', title: 'at night with lighting on it', cues: ['night light|lit|balloon|tower -no -without -need -unlit', 'flagger lit'] },
+    {
+      id: 'lit',
+      title: 'at night with lighting on it',
+      cues: ['night light|lit|balloon|tower -no -without -need -unlit', 'flagger lit'],
+    },
     { id: 'day', title: 'by day', cues: ['daytime|daylight flagger|flag'] },
   ],
   question: { text: 'Is there work after dark, and is every flagger station lit?', ease: 1 },

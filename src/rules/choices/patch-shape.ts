@@ -7,7 +7,11 @@ export default choice({
   sources: [geometry],
   question: { text: 'Is it cut square, or dished like a rut or a sag?', ease: 1 },
   options: [
-    { id: 'square-cut', title: 'cut square', cues: ['square+cut', 'cut+square', 'box+cut', 'boxed', 'vertical+edge|side'] },
+    {
+      id: 'square-cut',
+      title: 'cut square',
+      cues: ['square+cut', 'cut+square', 'box+cut', 'boxed', 'vertical+edge|side'],
+    },
     { id: 'dished', title: 'dished', cues: ['dish', 'dished', 'bowl', 'sag', 'saucer'] },
   ],
 });

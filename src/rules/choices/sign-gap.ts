@@ -4,7 +4,8 @@ import { choice } from '../shapes.ts';
 export default choice({
   id: 'sign-gap',
   title: 'which sign',
-  because: 'The manual counts from the work outward: its first sign is the one nearest the work, the last a driver meets.',
+  because:
+    'The manual counts from the work outward: its first sign is the one nearest the work, the last a driver meets.',
   sources: [manual('Table 6B-1')],
   options: [
     { id: 'a', title: 'nearest sign, from the taper or the flagger', cues: ['nearest sign'] },

@@ -8,8 +8,15 @@ export default choice({
   sources: [manual('section 6F.02')],
   options: [
     { id: 'portable', title: 'on a portable stand', cues: ['portable sign', 'sign+stand'] },
-    { id: 'parking-or-walkers', title: 'on a post where cars park or people walk', cues: ['parking|sidewalk sign', 'urban sign high'] },
+    {
+      id: 'parking-or-walkers',
+      title: 'on a post where cars park or people walk',
+      cues: ['parking|sidewalk sign', 'urban sign high'],
+    },
     { id: 'rural-post', title: 'on a post in the country', cues: ['post sign', 'rural sign high'] },
   ],
-  question: { text: 'Is the sign on a portable stand, on a post in the country, or on a post where cars park or people walk?', ease: 1 },
+  question: {
+    text: 'Is the sign on a portable stand, on a post in the country, or on a post where cars park or people walk?',
+    ease: 1,
+  },
 });

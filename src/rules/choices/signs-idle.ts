@@ -10,7 +10,11 @@ export default choice({
     {
       id: 'left-up',
       title: 'left showing what is not so',
-      cues: ['sign leave|left lunch|overnight|weekend|up', 'lunch|break sign up', 'sign still|behind|back moved|move|#length'],
+      cues: [
+        'sign leave|left lunch|overnight|weekend|up',
+        'lunch|break sign up',
+        'sign still|behind|back moved|move|#length',
+      ],
     },
     { id: 'covered', title: 'covered, turned or taken down', cues: ['sign cover|covered|turned'] },
   ],

@@ -8,7 +8,7 @@ export default choice({
   sources: [ufcRepair('3.2.2, pp. 8-9'), bladeSpreading('aeration of cold mix')],
   question: { text: 'Does the old road around the soft spot move too, or only the new mix?', ease: 1 },
   options: [
-    { id: 'base', title: 'the old road moves too', cues: ['old+road|pavement move|moves|give|pump|too', 'base|ground|underneath move|give|pump|spongy|mush -firm'] },
+    { id: 'base', title: 'the old road moves too', cues: ['old+road|pavement move|moves|give|pump', 'base|ground|underneath move|give|pump|spongy|mush -firm'] },
     { id: 'mix', title: 'only the new mix', cues: ['only|just new|mix|mat', 'only+new+mix', 'around firm|solid'] },
   ],
 });

@@ -45,6 +45,7 @@ export default choice({
         'tack+set -not -hasn\'t -before -brown -rate -if -when',
         'tack+dry -not -hasn\'t -before -brown -if -when',
         'tack+black|broken|broke',
+        'it+broke|broken|black -grader -roller -truck -machine -before -not -hasn\'t',
       ],
     },
   ],

@@ -1,4 +1,4 @@
-import { commonPractice, choice } from '../shapes.ts';
+import { choice, commonPractice } from '../shapes.ts';
 
 export default choice({
   id: 'visibility',
@@ -6,7 +6,11 @@ export default choice({
   because: 'Every distance of the layout takes for granted that the driver sees the sign, the flagger and the queue.',
   sources: [commonPractice],
   options: [
-    { id: 'poor', title: 'fog, dust, heavy rain or low sun', cues: ['fog', 'sun eye', 'glare', 'unseen road|car|driver|traffic'] },
+    {
+      id: 'poor',
+      title: 'fog, dust, heavy rain or low sun',
+      cues: ['fog', 'sun eye', 'glare', 'unseen road|car|driver|traffic'],
+    },
     { id: 'clear', title: 'clear', cues: ['clear visibility|view', 'check+visibility'] },
   ],
   question: { text: 'Can drivers see the signs and the flagger in time?', ease: 1 },

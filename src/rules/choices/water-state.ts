@@ -29,7 +29,7 @@ export default choice({
     {
       id: 'drained',
       title: 'dry and drained',
-      cues: ['drain|drainage check|well|work|fine -not -no -doesn\'t', 'drained -not -no -standing', 'dry firm|solid', 'base dry', 'no+water', 'high+dry'],
+      cues: ['drain|drainage check|well|work -not -no -doesn\'t', 'drained -not -no -standing', 'dry firm|solid', 'base dry', 'no+water', 'high+dry'],
     },
   ],
 });

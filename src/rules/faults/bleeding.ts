@@ -1,4 +1,3 @@
-import { commonPractice } from '../shapes.ts';
 import { fault } from '../shapes-work.ts';
 import { bladeSpreading, navyBasic, ufcRepair } from '../sources-craft.ts';
 

@@ -11,7 +11,7 @@ export default fault({
   cues: [
     'load|truck|mix come|comes|came|coming|arrive|arrived+in|at #temperature',
     'load|truck|mix come|comes|came|arrive|arrived cold|cool|stiff|crusted|hard -cold+mix',
-    'load #temperature check|refuse|reject|take|need|send|back',
+    'load #temperature check|refuse|reject|need|send|back',
     'cold|stiff|crusted+load|truck -cold+mix',
     'load crust|crusted|crusty|stiff|lump',
     'mix not|isn\'t|ain\'t check+hot|hot',

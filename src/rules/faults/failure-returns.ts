@@ -1,4 +1,3 @@
-import { commonPractice } from '../shapes.ts';
 import { fault } from '../shapes-work.ts';
 import { fm5436 } from '../sources-craft.ts';
 import { texasDistress } from '../sources-work.ts';

@@ -11,7 +11,7 @@ export default fault({
   sources: [navyBasic('ch. 11, joints'), guideSpecification, commonPractice],
   cues: [
     'joint open|opens|opened|opening|gap|rough|crack|low|ravel|loose|high',
-    'gap|crack|seam|opening|separate|separating between|where|along patch|mat|old|joint|meets old|lane|joint|edge|road',
+    'gap|crack|seam|opening|separate|separating between|where|along patch|mat|old|joint|check old|lane|joint|edge|road',
     'seam open|gap|rough|show|shows|loose',
     'patch pull|pulled|pulling|shrink|shrunk away',
     'joint not|wont|won\'t|doesn\'t close|closed|tight|tie|match',

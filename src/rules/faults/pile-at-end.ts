@@ -9,8 +9,8 @@ export default fault({
   sources: [commonPractice],
   cues: [
     'pile|heap end|left|leftover|over|stuck|extra -old -fall -sitting -stock -haul',
-    'too|check+much+mix|windrow end|left|over',
-    'mix|windrow|material left over|end|far|yet',
+    'check+much+mix|windrow end|left|over',
+    'mix|windrow left over|end|far|yet',
     'leftover|extra mix|windrow|ton|pile -order -haul',
     'ton left truck',
     'pushing|push pile|heap end',

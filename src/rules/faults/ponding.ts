@@ -7,7 +7,7 @@ export default fault({
   title: 'ponding',
   seen: 'water that stands on the patch or against its edge',
   because: 'A patch without the slope of the road, or a shoulder above it, has no way out for the water.',
-  sources: [armyPci('depression, p. B-13'), commonPractice],
+  sources: [armyPci('appendix B, depression'), commonPractice],
   cues: [
     'birdbath|bird+bath',
     'pond|ponds|ponded',
@@ -18,7 +18,7 @@ export default fault({
     'low+spot patch|mat|water|finish',
   ],
   causes: [
-    { text: 'the slope of the road was not put back', remedy: 'string or level it before the finish is rolled', source: armyPci('depression, p. B-13') },
+    { text: 'the slope of the road was not put back', remedy: 'string or level it before the finish is rolled', source: armyPci('appendix B, depression') },
     { text: 'a shoulder or a lip of sod higher than the edge', remedy: 'cut it down so that water leaves', source: commonPractice },
     { text: 'the patch rolled down lower than the road', remedy: 'overfill slightly for the roll-down', rule: 'flush-finish', source: commonPractice },
   ],

@@ -15,7 +15,7 @@ export default fault({
     'short mix|ton|feet|end|of -lift -handed -cut -sign -taper',
     'not check mix|windrow finish|reach|end|left -will -is',
     'windrow gave|gives|give+out early|before|short',
-    'out+of mix|windrow|material -before+spec',
+    'out+of mix|windrow -before+spec',
     'ran dry',
   ],
   causes: [

@@ -12,7 +12,7 @@ export default fault({
   cues: [
     'edge thin|thinner|skinny|starved',
     'edge of patch|mat crumble|crumbling|break|breaking|broke|broken off -old -road',
-    'outside|outer|shoulder+side|edge not check|thin|mix|material -drop',
+    'outside|outer|shoulder+side|edge not check|thin|mix -drop',
     'feather crumble|break|breaking|thin|ravel|peel',
     'thin|short mix edge|outside',
     'mat|patch|lift run|runs|goes nothing edge|outside',

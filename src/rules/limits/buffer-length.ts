@@ -1,7 +1,7 @@
+import { manual } from '../manual.ts';
 import bufferFound from '../quantities/buffer-found.ts';
 import bufferLength from '../quantities/buffer-length.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'buffer-length',
@@ -14,7 +14,8 @@ export default limit({
   cues: ['buffer long+check', '#length buffer @check', 'buffer check+short', 'without|skip|no buffer @check'],
   text: {
     ok: '{on} is at least the recommended length, {limit}.',
-    caution: '{on} is shorter than the {limit} it takes to stop at that speed, which the manual lets the buffer be sized by (may).',
+    caution:
+      '{on} is shorter than the {limit} it takes to stop at that speed, which the manual lets the buffer be sized by (may).',
     cannotTell:
       'Tell me how long the buffer is and the speed. Over the end of the table no figure is published: the plan has to give it.',
   },
@@ -24,6 +25,11 @@ export default limit({
     boundary: { 'buffer-found': [360, 'ft'], 'posted-speed': [45, 'mph'], 'speed-unit': 'us', grade: [0, '%'] },
     breaks: { 'buffer-found': [300, 'ft'], 'posted-speed': [45, 'mph'], 'speed-unit': 'us', grade: [0, '%'] },
     cannotTell: { 'buffer-found': [300, 'ft'] },
-    also: [{ facts: { 'buffer-found': [900, 'ft'], 'posted-speed': [80, 'mph'], 'speed-unit': 'us', grade: [0, '%'] }, is: 'cannot-tell' }],
+    also: [
+      {
+        facts: { 'buffer-found': [900, 'ft'], 'posted-speed': [80, 'mph'], 'speed-unit': 'us', grade: [0, '%'] },
+        is: 'cannot-tell',
+      },
+    ],
   },
 });

@@ -1,7 +1,7 @@
 import coneUse from '../choices/cone-use.ts';
+import { manual } from '../manual.ts';
 import coneHeight from '../quantities/cone-height.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 const slow = { number: 18, unit: 'in' } as const;
 const fast = { number: 28, unit: 'in' } as const;
@@ -17,7 +17,13 @@ export default limit({
   ],
   because: 'A low cone drops out of sight at speed and in headlights.',
   sources: [manual('section 6K.03, a standard')],
-  cues: ['cone size|tall|height|high', 'how+tall cone', 'cone #length night|tall|high @check', 'cone #length @check -apart -spacing -taper -every -along', 'cone night'],
+  cues: [
+    'cone size|tall|height|high',
+    'how+tall cone',
+    'cone #length night|tall|high @check',
+    'cone #length @check -apart -spacing -taper -every -along',
+    'cone night',
+  ],
   text: {
     ok: '{on} is at least the {limit} a cone shall have there.',
     caution: '{on} is lower than the {limit} a cone shall have there.',

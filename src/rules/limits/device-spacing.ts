@@ -1,9 +1,9 @@
 import devicePlace from '../choices/device-place.ts';
+import { manual } from '../manual.ts';
 import asFound from '../quantities/device-spacing.ts';
 import onTangent from '../quantities/device-spacing-tangent.ts';
 import onTaper from '../quantities/device-spacing-taper.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'device-spacing',
@@ -26,22 +26,50 @@ export default limit({
   text: {
     ok: '{on} is at most the recommended spacing, {limit}.',
     caution: '{on} is wider than the {limit} recommended as the most.',
-    cannotTell: 'Tell me the speed, the spacing, and whether the devices stand on a taper, which kind, or along the work.',
+    cannotTell:
+      'Tell me the speed, the spacing, and whether the devices stand on a taper, which kind, or along the work.',
   },
   fix: 'Set them closer.',
   examples: {
-    holds: { 'device-spacing': [40, 'ft'], 'device-place': 'taper', 'taper-kind': 'merging', 'posted-speed': [55, 'mph'] },
-    boundary: { 'device-spacing': [55, 'ft'], 'device-place': 'taper', 'taper-kind': 'merging', 'posted-speed': [55, 'mph'] },
-    breaks: { 'device-spacing': [110, 'ft'], 'device-place': 'taper', 'taper-kind': 'merging', 'posted-speed': [55, 'mph'] },
+    holds: {
+      'device-spacing': [40, 'ft'],
+      'device-place': 'taper',
+      'taper-kind': 'merging',
+      'posted-speed': [55, 'mph'],
+    },
+    boundary: {
+      'device-spacing': [55, 'ft'],
+      'device-place': 'taper',
+      'taper-kind': 'merging',
+      'posted-speed': [55, 'mph'],
+    },
+    breaks: {
+      'device-spacing': [110, 'ft'],
+      'device-place': 'taper',
+      'taper-kind': 'merging',
+      'posted-speed': [55, 'mph'],
+    },
     cannotTell: { 'device-spacing': [55, 'ft'], 'posted-speed': [55, 'mph'] },
     also: [
       { facts: { 'device-spacing': [110, 'ft'], 'device-place': 'tangent', 'posted-speed': [55, 'mph'] }, is: 'ok' },
-      { facts: { 'device-spacing': [120, 'ft'], 'device-place': 'tangent', 'posted-speed': [55, 'mph'] }, is: 'caution' },
       {
-        facts: { 'device-spacing': [55, 'ft'], 'device-place': 'taper', 'taper-kind': 'flagger', 'short-taper-spacing': [20, 'ft'], 'posted-speed': [55, 'mph'] },
+        facts: { 'device-spacing': [120, 'ft'], 'device-place': 'tangent', 'posted-speed': [55, 'mph'] },
         is: 'caution',
       },
-      { facts: { 'device-spacing': [55, 'ft'], 'device-place': 'taper', 'posted-speed': [55, 'mph'] }, is: 'cannot-tell' },
+      {
+        facts: {
+          'device-spacing': [55, 'ft'],
+          'device-place': 'taper',
+          'taper-kind': 'flagger',
+          'short-taper-spacing': [20, 'ft'],
+          'posted-speed': [55, 'mph'],
+        },
+        is: 'caution',
+      },
+      {
+        facts: { 'device-spacing': [55, 'ft'], 'device-place': 'taper', 'posted-speed': [55, 'mph'] },
+        is: 'cannot-tell',
+      },
     ],
   },
 });

@@ -1,7 +1,7 @@
+import { manual } from '../manual.ts';
 import bufferLength from '../quantities/buffer-length.ts';
 import flaggerSight from '../quantities/flagger-sight.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'flagger-sight',
@@ -15,7 +15,8 @@ export default limit({
   cues: ['flagger seen|see #length @check', 'see flagger #length'],
   text: {
     ok: '{on} is at least the recommended distance, {limit}.',
-    caution: '{on} is shorter than the {limit} it takes to stop; drivers shall be able to stop where the flagger wants them.',
+    caution:
+      '{on} is shorter than the {limit} it takes to stop; drivers shall be able to stop where the flagger wants them.',
     cannotTell: 'Tell me the speed and how far off drivers first see the flagger.',
   },
   fix: 'Move the flagger and the taper back until he and the queue are both seen from farther.',

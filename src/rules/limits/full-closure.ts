@@ -1,6 +1,6 @@
+import { californiaManual } from '../manual.ts';
 import closureTime from '../quantities/closure-time.ts';
 import { limit } from '../shapes.ts';
-import { californiaManual } from '../manual.ts';
 
 export default limit({
   id: 'full-closure',
@@ -14,7 +14,8 @@ export default limit({
   text: {
     ok: '{on} is at most the {limit} a temporary closure both ways may last, by day, with a flagger or an officer.',
     caution: '{on} is over the {limit} a temporary closure both ways may last.',
-    cannotTell: 'A temporary closure both ways lasts {limit} at most, by day, with a flagger or an officer. Tell me how long it is.',
+    cannotTell:
+      'A temporary closure both ways lasts {limit} at most, by day, with a flagger or an officer. Tell me how long it is.',
   },
   fix: 'Open between passes, or get a detour approved.',
   examples: {

@@ -1,6 +1,6 @@
+import { iowa } from '../manual.ts';
 import stopTime from '../quantities/stop-time.ts';
 import { limit } from '../shapes.ts';
-import { iowa } from '../manual.ts';
 
 export default limit({
   id: 'hold-time',
@@ -14,7 +14,8 @@ export default limit({
   text: {
     ok: '{on} is at most the {limit} Iowa plans delays by. Shorter is better: plan the inside blade passes into the stops.',
     caution: '{on} is over the {limit} Iowa plans delays by; the federal manual gives no figure.',
-    cannotTell: 'Keep it short: Iowa plans delays to {limit} at most, and the federal manual gives no figure. Tell me how long they are held.',
+    cannotTell:
+      'Keep it short: Iowa plans delays to {limit} at most, and the federal manual gives no figure. Tell me how long they are held.',
   },
   fix: 'Make fewer passes in each stop, clear the lane, and let both ways go.',
   examples: {

@@ -20,14 +20,31 @@ export default limit({
   sources: [liftToStone],
   text: {
     ok: '{on} is within the {limit}, six times the nominal size, for a fine-graded hot mix.',
-    caution: '{on} is over the {limit}, six times the nominal size, for a fine-graded hot mix: it may move under the roller.',
-    cannotTell: 'For a dense hot mix, tell me its nominal size and whether it is fine- or coarse-graded, and I can check whether the lift is too thick for it.',
+    caution:
+      '{on} is over the {limit}, six times the nominal size, for a fine-graded hot mix: it may move under the roller.',
+    cannotTell:
+      'For a dense hot mix, tell me its nominal size and whether it is fine- or coarse-graded, and I can check whether the lift is too thick for it.',
   },
   fix: 'Split it into thinner lifts or take a larger mix.',
   examples: {
-    holds: { 'lift-thickness': [1, 'in'], 'mix-nominal-size': [4.75, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'fine' },
-    boundary: { 'lift-thickness': [28.5, 'mm'], 'mix-nominal-size': [4.75, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'fine' },
-    breaks: { 'lift-thickness': [1.25, 'in'], 'mix-nominal-size': [4.75, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'fine' },
+    holds: {
+      'lift-thickness': [1, 'in'],
+      'mix-nominal-size': [4.75, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'fine',
+    },
+    boundary: {
+      'lift-thickness': [28.5, 'mm'],
+      'mix-nominal-size': [4.75, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'fine',
+    },
+    breaks: {
+      'lift-thickness': [1.25, 'in'],
+      'mix-nominal-size': [4.75, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'fine',
+    },
     cannotTell: { 'lift-thickness': [1, 'in'] },
   },
 });

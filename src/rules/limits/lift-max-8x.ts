@@ -20,14 +20,31 @@ export default limit({
   sources: [liftToStone],
   text: {
     ok: '{on} is within the {limit}, eight times the nominal size, for a coarse-graded hot mix.',
-    caution: '{on} is over the {limit}, eight times the nominal size, for a coarse-graded hot mix: it may stay open below.',
-    cannotTell: 'For a dense hot mix, tell me its nominal size and whether it is fine- or coarse-graded, and I can check whether the lift is too thick for it.',
+    caution:
+      '{on} is over the {limit}, eight times the nominal size, for a coarse-graded hot mix: it may stay open below.',
+    cannotTell:
+      'For a dense hot mix, tell me its nominal size and whether it is fine- or coarse-graded, and I can check whether the lift is too thick for it.',
   },
   fix: 'Split it into thinner lifts or take a larger mix.',
   examples: {
-    holds: { 'lift-thickness': [1, 'in'], 'mix-nominal-size': [4.75, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'coarse' },
-    boundary: { 'lift-thickness': [38, 'mm'], 'mix-nominal-size': [4.75, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'coarse' },
-    breaks: { 'lift-thickness': [2, 'in'], 'mix-nominal-size': [4.75, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'coarse' },
+    holds: {
+      'lift-thickness': [1, 'in'],
+      'mix-nominal-size': [4.75, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'coarse',
+    },
+    boundary: {
+      'lift-thickness': [38, 'mm'],
+      'mix-nominal-size': [4.75, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'coarse',
+    },
+    breaks: {
+      'lift-thickness': [2, 'in'],
+      'mix-nominal-size': [4.75, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'coarse',
+    },
     cannotTell: { 'lift-thickness': [1, 'in'], 'mix-kind': 'hot' },
   },
 });

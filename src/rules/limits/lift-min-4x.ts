@@ -21,13 +21,29 @@ export default limit({
   text: {
     ok: '{on} is at least the {limit}, four times the nominal size, that a coarse-graded hot mix needs for density.',
     caution: '{on} is under the {limit}, four times the nominal size, that a coarse-graded hot mix needs for density.',
-    cannotTell: 'For a dense hot mix, tell me its nominal size and whether it is fine- or coarse-graded, and I can check the lift for density.',
+    cannotTell:
+      'For a dense hot mix, tell me its nominal size and whether it is fine- or coarse-graded, and I can check the lift for density.',
   },
   fix: 'Take a smaller mix, or a thicker lift where the agency allows it.',
   examples: {
-    holds: { 'lift-thickness': [1, 'in'], 'mix-nominal-size': [4.75, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'coarse' },
-    boundary: { 'lift-thickness': [1.5, 'in'], 'mix-nominal-size': [0.375, 'in'], 'mix-kind': 'hot', 'mix-gradation': 'coarse' },
-    breaks: { 'lift-thickness': [1.25, 'in'], 'mix-nominal-size': [9.5, 'mm'], 'mix-kind': 'hot', 'mix-gradation': 'coarse' },
+    holds: {
+      'lift-thickness': [1, 'in'],
+      'mix-nominal-size': [4.75, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'coarse',
+    },
+    boundary: {
+      'lift-thickness': [1.5, 'in'],
+      'mix-nominal-size': [0.375, 'in'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'coarse',
+    },
+    breaks: {
+      'lift-thickness': [1.25, 'in'],
+      'mix-nominal-size': [9.5, 'mm'],
+      'mix-kind': 'hot',
+      'mix-gradation': 'coarse',
+    },
     cannotTell: { 'lift-thickness': [1, 'in'], 'mix-nominal-size': [9.5, 'mm'], 'mix-kind': 'hot' },
   },
 });

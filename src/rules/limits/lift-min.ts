@@ -9,9 +9,17 @@ export default limit({
   on: liftThickness,
   min: liftMin,
   breaks: 'stop',
-  because: 'A stone that has no room to turn flat is dragged by the blade; it tears the mat and leaves an open streak behind it.',
+  because:
+    'A stone that has no room to turn flat is dragged by the blade; it tears the mat and leaves an open streak behind it.',
   sources: [bladeSpreading('spreading of cold mix by blade: no layer under about 1.5 times the largest stone')],
-  cues: ['@check stone lift', '@check thin', 'thin stone|mix', '@check mix lift #length', 'why thin', '@check stone thick|thickness'],
+  cues: [
+    '@check stone lift',
+    '@check thin',
+    'thin stone|mix',
+    '@check mix lift #length',
+    'why thin',
+    '@check stone thick|thickness',
+  ],
   text: {
     ok: '{on} is at least the {limit} that {stone-size} stone needs.',
     stop: '{on} is under the {limit} that {stone-size} stone needs: the blade will drag the stone and tear the mat.',

@@ -1,6 +1,6 @@
+import { manual } from '../manual.ts';
 import width from '../quantities/open-lane-width.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'open-lane-least',

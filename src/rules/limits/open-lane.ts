@@ -1,6 +1,6 @@
+import { manual } from '../manual.ts';
 import width from '../quantities/open-lane-width.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'open-lane',
@@ -10,7 +10,12 @@ export default limit({
   breaks: 'caution',
   because: 'A truck with its mirrors is about 10 ft wide, and its trailer cuts in on a bend.',
   sources: [manual('section 6N.07, guidance')],
-  cues: ['only #length left|open|pass', '#length left pass|open|lane', 'how-many|wide lane left|open', 'lane left @check #length'],
+  cues: [
+    'only #length left|open|pass',
+    '#length left pass|open|lane',
+    'how-many|wide lane left|open',
+    'lane left @check #length',
+  ],
   text: {
     ok: '{on} left open is at least the recommended width, {limit}.',
     caution: '{on} left open is under the {limit} recommended.',

@@ -9,7 +9,8 @@ export default limit({
   on: truckPayload,
   max: legalPayload,
   breaks: 'stop',
-  because: 'An overloaded truck brakes late, breaks roads and bridges, and tips with the bed up; the sign and the law weigh the whole truck.',
+  because:
+    'An overloaded truck brakes late, breaks roads and bridges, and tips with the bed up; the sign and the law weigh the whole truck.',
   sources: [federalWeights('axle and gross weights')],
   cues: [
     'overload|overloaded',

@@ -1,6 +1,6 @@
+import { iowa, manual } from '../manual.ts';
 import oneLaneLength from '../quantities/one-lane-length.ts';
 import { limit } from '../shapes.ts';
-import { iowa, manual } from '../manual.ts';
 
 export default limit({
   id: 'pilot-car',
@@ -8,13 +8,16 @@ export default limit({
   on: oneLaneLength,
   max: { number: 1320, unit: 'ft' },
   breaks: 'caution',
-  because: 'On a long stretch drivers lose the thread, speed up, and meet each other or the machines; a pilot car leads them through.',
+  because:
+    'On a long stretch drivers lose the thread, speed up, and meet each other or the machines; a pilot car leads them through.',
   sources: [iowa('Design Manual', 'section 9C-3'), manual('section 6E.04, an option, no length given')],
   cues: ['pilot+car', 'pilot need|when'],
   text: {
     ok: '{on} of one lane is at most the {limit} Iowa works with two flaggers and no pilot car. The federal manual gives no length (may); your agency’s figure wins.',
-    caution: '{on} of one lane is over the {limit} from which Iowa adds a pilot car. The federal manual gives no length (may); your agency’s figure wins.',
-    cannotTell: 'The federal manual gives no length (may); Iowa adds a pilot car over {limit} of one lane. Tell me how far it is from flagger to flagger.',
+    caution:
+      '{on} of one lane is over the {limit} from which Iowa adds a pilot car. The federal manual gives no length (may); your agency’s figure wins.',
+    cannotTell:
+      'The federal manual gives no length (may); Iowa adds a pilot car over {limit} of one lane. Tell me how far it is from flagger to flagger.',
   },
   fix: 'Add a pilot car with a flagger at each end, or work a shorter piece at a time.',
   examples: {

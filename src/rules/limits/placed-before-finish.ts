@@ -9,13 +9,21 @@ export default limit({
   min: { number: 200 / 3, unit: '%' },
   from: { quantity: liftCount, atLeast: { number: 3, unit: '1' } },
   breaks: 'caution',
-  because: 'The finish lift levels and closes what lies below; it is too thin to make up a patch that is still half empty.',
+  because:
+    'The finish lift levels and closes what lies below; it is too thin to make up a patch that is still half empty.',
   sources: [commonPractice],
-  cues: ['@check finish|final|last+lift down|place|laid', 'how-many down before finish|final|last', 'how-many before finish|final+lift', 'share before finish', 'why two+third'],
+  cues: [
+    '@check finish|final|last+lift down|place|laid',
+    'how-many down before finish|final|last',
+    'how-many before finish|final+lift',
+    'share before finish',
+    'why two+third',
+  ],
   text: {
     ok: '{on} down before the finish lift is enough: about {limit} is the figure.',
     caution: '{on} down before the finish lift is short of about {limit}.',
-    cannotTell: 'Tell me how many lifts there are and what share of the mix is down, and I can say whether it is time for the finish lift.',
+    cannotTell:
+      'Tell me how many lifts there are and what share of the mix is down, and I can say whether it is time for the finish lift.',
     notApplicable: 'With one or two lifts the share does not apply: at most half can be down before the last of them.',
   },
   fix: 'Lay another lift before the finish, and keep the mix short of the outer edge until then.',

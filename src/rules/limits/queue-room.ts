@@ -1,7 +1,7 @@
+import { manual } from '../manual.ts';
 import advanceLength from '../quantities/advance-length.ts';
 import queueLength from '../quantities/queue-length.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'queue-room',
@@ -15,7 +15,8 @@ export default limit({
   text: {
     ok: 'A queue of {on} ends within the {limit} that the signs reach out.',
     caution: 'A queue of {on} goes past the farthest sign, {limit} out.',
-    cannotTell: 'Tell me the vehicles an hour, how long they are held and the kind of road, and I can say whether the queue passes the first sign.',
+    cannotTell:
+      'Tell me the vehicles an hour, how long they are held and the kind of road, and I can say whether the queue passes the first sign.',
   },
   fix: 'Hold traffic for less time, or move the signs out.',
   examples: {

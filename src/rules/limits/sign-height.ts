@@ -1,7 +1,7 @@
 import signPlace from '../choices/sign-place.ts';
+import { manual } from '../manual.ts';
 import signHeight from '../quantities/sign-height.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'sign-height',
@@ -19,7 +19,8 @@ export default limit({
   text: {
     ok: '{on} under the sign is at least the {limit} it takes there.',
     caution: '{on} under the sign is less than the {limit} it takes there.',
-    cannotTell: 'Tell me whether the sign is on a portable stand, a post in the country, or a post where cars park or people walk.',
+    cannotTell:
+      'Tell me whether the sign is on a portable stand, a post in the country, or a post where cars park or people walk.',
   },
   fix: 'Raise the sign, or change the stand.',
   examples: {

@@ -1,11 +1,11 @@
 import roadType from '../choices/road-type.ts';
 import signGap from '../choices/sign-gap.ts';
+import { manual } from '../manual.ts';
 import signDistance from '../quantities/sign-distance.ts';
 import a from '../quantities/sign-spacing-a.ts';
 import b from '../quantities/sign-spacing-b.ts';
 import c from '../quantities/sign-spacing-c.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'sign-spacing',

@@ -1,6 +1,6 @@
+import { manual } from '../manual.ts';
 import speedDrop from '../quantities/speed-drop.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default limit({
   id: 'speed-drop',
@@ -10,11 +10,18 @@ export default limit({
   breaks: 'caution',
   because: 'Some drivers slow and some do not; the wider the gap between them, the more they hit each other.',
   sources: [manual('section 6B.01, guidance')],
-  cues: ['lower|drop|reduce|cut speed|limit @check', 'lower|drop|reduce speed|limit how-many', 'post lower speed|limit', 'slow+down sign speed|limit'],
+  cues: [
+    'lower|drop|reduce|cut speed|limit @check',
+    'lower|drop|reduce speed|limit how-many',
+    'post lower speed|limit',
+    'slow+down sign speed|limit',
+  ],
   text: {
     ok: 'A drop of {on} is at most the recommended {limit}. Only the road authority sets a limit, never the crew.',
-    caution: 'A drop of {on} is more than the recommended {limit}. Only the road authority sets a limit, never the crew.',
-    cannotTell: 'Only the road authority sets a limit, never the crew; the manual recommends no drop of more than {limit}. Tell me the drop.',
+    caution:
+      'A drop of {on} is more than the recommended {limit}. Only the road authority sets a limit, never the crew.',
+    cannotTell:
+      'Only the road authority sets a limit, never the crew; the manual recommends no drop of more than {limit}. Tell me the drop.',
   },
   fix: 'Leave the limit alone, or have the road authority step it down with notice.',
   examples: {

@@ -28,7 +28,7 @@ export default limit({
   ],
   text: {
     ok: '{on} is thick enough to be vibrated, while it is hot.',
-    caution: '{on} is too thin to vibrate: static only up to {limit}, that inch included.',
+    caution: '{on} is too thin to vibrate: static only up to {limit}, that figure included.',
     cannotTell:
       'Tell me how thick the lift is and whether the drum is vibrating. On a lift of {limit} or less it is off.',
   },

@@ -1,4 +1,5 @@
 import taperKind from '../choices/taper-kind.ts';
+import { manual } from '../manual.ts';
 import mergingTaper from '../quantities/merging-taper.ts';
 import shiftingTaper from '../quantities/shifting-taper.ts';
 import longest from '../quantities/short-taper-max.ts';
@@ -6,9 +7,9 @@ import shortest from '../quantities/short-taper-min.ts';
 import shoulderTaper from '../quantities/shoulder-taper.ts';
 import taperLength from '../quantities/taper-length.ts';
 import { limit } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
-const cannotTell = 'Tell me the kind of taper, its length, the speed and the width closed, and I can say whether it is long enough.';
+const cannotTell =
+  'Tell me the kind of taper, its length, the speed and the width closed, and I can say whether it is long enough.';
 const short = {
   ok: '{on} lies within the {short-taper-min} to {short-taper-max} recommended for a flagger or downstream taper, both ends included.',
   caution: '{on} is outside the {short-taper-min} to {short-taper-max} recommended for a flagger or downstream taper.',
@@ -37,7 +38,8 @@ export default limit({
       fix: 'Set it between the two; the taper in front of a flagger shows the lane, and is no place to drive at speed.',
     },
   ],
-  because: 'Too short, and drivers find the lane gone before they have found a gap; too long, and they change lanes late.',
+  because:
+    'Too short, and drivers find the lane gone before they have found a gap; too long, and they change lanes late.',
   sources: [manual('Table 6B-3, guidance')],
   cues: [
     'taper long+check',
@@ -54,15 +56,69 @@ export default limit({
   },
   fix: 'Lengthen the taper, or have the person in charge change the plan in writing.',
   examples: {
-    holds: { 'taper-kind': 'merging', 'taper-length': [700, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' },
-    boundary: { 'taper-kind': 'merging', 'taper-length': [660, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' },
-    breaks: { 'taper-kind': 'merging', 'taper-length': [300, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' },
+    holds: {
+      'taper-kind': 'merging',
+      'taper-length': [700, 'ft'],
+      'posted-speed': [55, 'mph'],
+      offset: [12, 'ft'],
+      'speed-unit': 'us',
+    },
+    boundary: {
+      'taper-kind': 'merging',
+      'taper-length': [660, 'ft'],
+      'posted-speed': [55, 'mph'],
+      offset: [12, 'ft'],
+      'speed-unit': 'us',
+    },
+    breaks: {
+      'taper-kind': 'merging',
+      'taper-length': [300, 'ft'],
+      'posted-speed': [55, 'mph'],
+      offset: [12, 'ft'],
+      'speed-unit': 'us',
+    },
     cannotTell: { 'taper-length': [300, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' },
     also: [
-      { facts: { 'taper-kind': 'shifting', 'taper-length': [330, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' }, is: 'ok' },
-      { facts: { 'taper-kind': 'shifting', 'taper-length': [329, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' }, is: 'caution' },
-      { facts: { 'taper-kind': 'shoulder', 'taper-length': [220, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' }, is: 'ok' },
-      { facts: { 'taper-kind': 'shoulder', 'taper-length': [200, 'ft'], 'posted-speed': [55, 'mph'], offset: [12, 'ft'], 'speed-unit': 'us' }, is: 'caution' },
+      {
+        facts: {
+          'taper-kind': 'shifting',
+          'taper-length': [330, 'ft'],
+          'posted-speed': [55, 'mph'],
+          offset: [12, 'ft'],
+          'speed-unit': 'us',
+        },
+        is: 'ok',
+      },
+      {
+        facts: {
+          'taper-kind': 'shifting',
+          'taper-length': [329, 'ft'],
+          'posted-speed': [55, 'mph'],
+          offset: [12, 'ft'],
+          'speed-unit': 'us',
+        },
+        is: 'caution',
+      },
+      {
+        facts: {
+          'taper-kind': 'shoulder',
+          'taper-length': [220, 'ft'],
+          'posted-speed': [55, 'mph'],
+          offset: [12, 'ft'],
+          'speed-unit': 'us',
+        },
+        is: 'ok',
+      },
+      {
+        facts: {
+          'taper-kind': 'shoulder',
+          'taper-length': [200, 'ft'],
+          'posted-speed': [55, 'mph'],
+          offset: [12, 'ft'],
+          'speed-unit': 'us',
+        },
+        is: 'caution',
+      },
       { facts: { 'taper-kind': 'flagger', 'taper-length': [50, 'ft'] }, is: 'ok' },
       { facts: { 'taper-kind': 'flagger', 'taper-length': [100, 'ft'] }, is: 'ok' },
       { facts: { 'taper-kind': 'flagger', 'taper-length': [300, 'ft'] }, is: 'caution' },

@@ -8,11 +8,21 @@ export default practice({
   on: signs,
   because: 'A driver who has read nothing meets the flagger, the taper and the queue unready.',
   sources: [manual('section 6D.06, a standard')],
-  cues: ['no+advance|warn+sign', 'need|without advance|warn sign @check', 'need sign before flagger|taper', 'flag|flagger without|before sign @check', 'skip advance|warn sign'],
+  cues: [
+    'no+advance|warn+sign',
+    'need|without advance|warn sign @check',
+    'need sign before flagger|taper',
+    'flag|flagger without|before sign @check',
+    'skip advance|warn sign',
+  ],
   judged: {
-    missing: { status: 'stop', text: 'An advance warning sign shall stand before a flagger station, emergencies apart: nobody flags or works without.' },
+    missing: {
+      status: 'stop',
+      text: 'An advance warning sign shall stand before a flagger station, emergencies apart: nobody flags or works without.',
+    },
     out: { status: 'ok', text: 'Advance signs are out, as the manual has it (shall) before a flagger station.' },
   },
-  cannotTell: 'An advance warning sign shall stand before every flagger station, emergencies apart. Tell me whether the signs are out.',
+  cannotTell:
+    'An advance warning sign shall stand before every flagger station, emergencies apart. Tell me whether the signs are out.',
   fix: 'Set the signs, farthest first, before anyone flags, closes a lane or works.',
 });

@@ -15,7 +15,10 @@ export default practice({
       text: 'On a two-lane road and beside shoulder work an arrow board shows the caution mode only, never an arrow (shall, for shoulder work).',
     },
     'caution-mode': { status: 'ok', text: 'The caution mode is what a two-lane road or shoulder work takes.' },
-    'at-merging-taper': { status: 'ok', text: 'At the merging taper of a closed lane the arrow points the way to the open one.' },
+    'at-merging-taper': {
+      status: 'ok',
+      text: 'At the merging taper of a closed lane the arrow points the way to the open one.',
+    },
   },
   cannotTell: 'Tell me the road: an arrow points only where a lane of a multilane road is closed.',
   fix: 'Switch it to the caution mode.',

@@ -7,7 +7,8 @@ export default practice({
   id: 'backing-spotter',
   title: 'one spotter backs the trucks',
   on: backing,
-  because: 'A driver backing a dump truck sees nothing close behind it; the people killed are the ones he knew were there.',
+  because:
+    'A driver backing a dump truck sees nothing close behind it; the people killed are the ones he knew were there.',
   sources: [osha],
   cues: ['who back truck', 'back truck spotter|alone|without', 'spotter', 'need spotter @check'],
   judged: {
@@ -16,8 +17,12 @@ export default practice({
       status: 'caution',
       text: 'With the view to the rear blocked, nobody backs unless an alarm is heard over the noise or a signaller says it is clear; with people on foot about, that is one spotter.',
     },
-    spotter: { status: 'ok', text: 'One spotter in sight of the driver, one set of signals, nobody between truck and blade. Look up for wires before the bed goes up.' },
+    spotter: {
+      status: 'ok',
+      text: 'One spotter in sight of the driver, one set of signals, nobody between truck and blade. Look up for wires before the bed goes up.',
+    },
   },
-  cannotTell: 'One spotter, in sight of the driver, with one set of signals; lost sight means stop. Tell me who backs the trucks.',
+  cannotTell:
+    'One spotter, in sight of the driver, with one set of signals; lost sight means stop. Tell me who backs the trucks.',
   fix: 'Name one spotter, agree the signals, and stop whenever he is out of sight.',
 });

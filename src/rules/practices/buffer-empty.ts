@@ -15,7 +15,10 @@ export default practice({
     'buffer empty|clear',
   ],
   judged: {
-    occupied: { status: 'stop', text: 'Nothing belongs in the buffer: no people, no machines, no trucks, no material, no turning.' },
+    occupied: {
+      status: 'stop',
+      text: 'Nothing belongs in the buffer: no people, no machines, no trucks, no material, no turning.',
+    },
     empty: { status: 'ok', text: 'The buffer is empty, as the manual has it (should).' },
   },
   cannotTell: 'Tell me what is in the buffer: it has to be empty.',

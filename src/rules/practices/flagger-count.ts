@@ -24,7 +24,10 @@ export default practice({
     'flagger|flag alone|myself @check',
   ],
   judged: {
-    none: { status: 'stop', text: 'Two ways on one lane shall be coordinated: without flaggers, or another control the plan names, the lane stays open.' },
+    none: {
+      status: 'stop',
+      text: 'Two ways on one lane shall be coordinated: without flaggers, or another control the plan names, the lane stays open.',
+    },
     'one-blind': {
       status: 'stop',
       text: 'One flagger may do only where he sees both ends and stays in control of them; where he cannot, there should be two, or the job waits.',
@@ -37,8 +40,12 @@ export default practice({
       status: 'ok',
       text: 'One flagger may do while he sees both ends and stays in control of both; Iowa says 100 ft or less and under 2,000 vehicles a day. When that changes, a second one.',
     },
-    two: { status: 'ok', text: 'A flagger at each end, one of them in charge, in touch by voice, radio or agreed signals: what the manual says there should be.' },
+    two: {
+      status: 'ok',
+      text: 'A flagger at each end, one of them in charge, in touch by voice, radio or agreed signals: what the manual says there should be.',
+    },
   },
-  cannotTell: 'Tell me how many flaggers there are and whether one can see both ends; the manual says there should be two.',
+  cannotTell:
+    'Tell me how many flaggers there are and whether one can see both ends; the manual says there should be two.',
   fix: 'Post a trained flagger at each end, name one coordinator, and check the radios.',
 });

@@ -29,12 +29,16 @@ export default practice({
       status: 'caution',
       text: 'A flagger should stand alone, away from other workers, vehicles and machines, far enough ahead to warn the crew.',
     },
-    'no-way-out': { status: 'caution', text: 'A flagger should have an escape route picked before the first car comes.' },
+    'no-way-out': {
+      status: 'caution',
+      text: 'A flagger should have an escape route picked before the first car comes.',
+    },
     shoulder: {
       status: 'ok',
       text: 'On the shoulder or in the closed lane, in sight, alone, with a way out, and room for a car to stop short of the work: as the manual says.',
     },
   },
-  cannotTell: 'On the shoulder or in the closed lane, in sight, alone, with a way out, and a warning sign ahead of him. Tell me where yours stands and whether drivers see him in time to stop.',
+  cannotTell:
+    'On the shoulder or in the closed lane, in sight, alone, with a way out, and a warning sign ahead of him. Tell me where yours stands and whether drivers see him in time to stop.',
   fix: 'Move the station, and the taper with it, back until the flagger and the queue are both seen.',
 });

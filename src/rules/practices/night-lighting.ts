@@ -8,7 +8,13 @@ export default practice({
   on: station,
   because: 'Headlights show a flagger in time only where he is lit; drivers are faster, drowsier and more often drunk.',
   sources: [manual('sections 6D.06, 6F.01 and 6N.18')],
-  cues: ['night work @check', 'night flag|flagger', 'light flagger night', 'light need night', 'night light how-many|what'],
+  cues: [
+    'night work @check',
+    'night flag|flagger',
+    'light flagger night',
+    'light need night',
+    'night light how-many|what',
+  ],
   judged: {
     unlit: {
       status: 'stop',
@@ -20,6 +26,7 @@ export default practice({
     },
     day: { status: 'ok', text: 'By day no lighting is asked for.' },
   },
-  cannotTell: 'After dark every flagger station shall be lit, signs shall be retroreflective or lit, and flaggers should wear Class 3; it needs the agency’s leave. Tell me whether the stations are lit.',
+  cannotTell:
+    'After dark every flagger station shall be lit, signs shall be retroreflective or lit, and flaggers should wear Class 3; it needs the agency’s leave. Tell me whether the stations are lit.',
   fix: 'Light every station without glare in drivers’ eyes, or stop before dark.',
 });

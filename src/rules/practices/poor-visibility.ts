@@ -9,7 +9,10 @@ export default practice({
   sources: [commonPractice],
   cues: ['fog', 'fog work|keep|stop|lay', 'sun eye', 'glare driver|traffic', 'unseen road|car|driver'],
   judged: {
-    poor: { status: 'stop', text: 'When drivers cannot see the signs and the flagger in time, laying stops: roll what is down, then hold traffic or open.' },
+    poor: {
+      status: 'stop',
+      text: 'When drivers cannot see the signs and the flagger in time, laying stops: roll what is down, then hold traffic or open.',
+    },
     clear: { status: 'ok', text: 'Signs, flagger and queue are seen.' },
   },
   cannotTell: 'Laying stops when drivers cannot see the signs and the flagger in time. Tell me how far they can see.',

@@ -8,7 +8,13 @@ export default practice({
   on: idle,
   because: 'A flagger sign with no flagger teaches drivers to ignore the next one.',
   sources: [manual('section 6A.03, paragraph 4, a standard')],
-  cues: ['leave|left sign|control lunch|break|overnight|weekend|up', 'lunch|break sign', 'cover sign', 'moved|move sign back|behind', 'sign still back|behind'],
+  cues: [
+    'leave|left sign|control lunch|break|overnight|weekend|up',
+    'lunch|break sign',
+    'cover sign',
+    'moved|move sign back|behind',
+    'sign still back|behind',
+  ],
   judged: {
     'left-up': {
       status: 'caution',
@@ -16,6 +22,7 @@ export default practice({
     },
     covered: { status: 'ok', text: 'What does not apply is covered, turned or down, as it shall be.' },
   },
-  cannotTell: 'Signs and devices that do not apply shall be removed or covered. Tell me which are up and whether they are still true.',
+  cannotTell:
+    'Signs and devices that do not apply shall be removed or covered. Tell me which are up and whether they are still true.',
   fix: 'Cover or turn the flagger sign when nobody flags, move far signs along, and leave somebody with a closed lane.',
 });

@@ -5,7 +5,8 @@ export default practice({
   id: 'traffic-control-first',
   title: 'traffic control goes up first',
   on: state,
-  because: 'Until the signs are read nobody expects a person in the road; measuring and unloading kill as surely as laying.',
+  because:
+    'Until the signs are read nobody expects a person in the road; measuring and unloading kill as surely as laying.',
   sources: [commonPractice],
   cues: [
     'start|work|begin|unload|sweep|tack|measure before sign|control|flagger|cone',
@@ -17,7 +18,10 @@ export default practice({
   judged: {
     none: { status: 'stop', text: 'Nobody is on the road, not even to measure, before traffic control is up.' },
     down: { status: 'stop', text: 'Traffic control is down: nobody goes back on the road until it is up again.' },
-    up: { status: 'ok', text: 'Traffic control is up before anyone is on the road. Drive through it once before the work starts.' },
+    up: {
+      status: 'ok',
+      text: 'Traffic control is up before anyone is on the road. Drive through it once before the work starts.',
+    },
   },
   cannotTell: 'Nobody is on the road before traffic control is up. Tell me whether it is.',
   fix: 'Set the signs first, farthest upstream first, then taper and devices, with a trained person in charge.',

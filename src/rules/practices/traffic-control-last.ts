@@ -12,7 +12,8 @@ export default practice({
   id: 'traffic-control-last',
   title: 'traffic control comes down last',
   on: removal,
-  because: 'The most exposed minutes of the day are those of taking up the devices: the signs still have to warn for whoever does it.',
+  because:
+    'The most exposed minutes of the day are those of taking up the devices: the signs still have to warn for whoever does it.',
   sources: [texas, manual('section 6A.03, paragraph 4: devices are removed as soon as practical')],
   cues: [
     'sign|control|cone come|need|pick|pull+down|up @check',
@@ -23,13 +24,20 @@ export default practice({
     'pick+up sign|cone',
   ],
   judged: {
-    'signs-first': { status: 'stop', text: 'The advance signs are the last to go: without them nobody warns for the crew that takes up the rest.' },
-    'while-working': { status: 'stop', text: 'Traffic control stays until clean-up is done and people and machines are off the road.' },
+    'signs-first': {
+      status: 'stop',
+      text: 'The advance signs are the last to go: without them nobody warns for the crew that takes up the rest.',
+    },
+    'while-working': {
+      status: 'stop',
+      text: 'Traffic control stays until clean-up is done and people and machines are off the road.',
+    },
     'signs-last': {
       status: 'ok',
       text: 'Clean-up first, then the downstream devices, the buffer and the taper, working against traffic; the advance signs last.',
     },
   },
-  cannotTell: 'Clean-up first, then everything else, the advance signs last. Tell me whether the crew is off the road and what comes down first.',
+  cannotTell:
+    'Clean-up first, then everything else, the advance signs last. Tell me whether the crew is off the road and what comes down first.',
   fix: 'People, machines and material out; then downstream devices, work space and buffer, taper; advance signs last.',
 });

@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'up', metric: 'up' },
-  because: 'One lane of a multilane road closed: warning on one approach, a merging taper, the buffer, the work, and the taper back.',
+  because:
+    'One lane of a multilane road closed: warning on one approach, a merging taper, the buffer, the work, and the taper back.',
   sources: [manual('Figure 6P-33, order of its parts', 'memory')],
   cues: ['how+long closure', 'closure+length', 'zone multilane|expressway', 'whole|total closure'],
   bare: false,

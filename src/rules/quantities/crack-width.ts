@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'The mean opening tells whether sealant can hold it, and how severe it is.',
   sources: [ltpp('longitudinal and transverse cracking')],
-  roles: { after: ['crack'], before: ['crack'] },
+  roles: { after: ['wide', 'open', 'crack'], before: ['crack', 'open'] },
   setting: ['crack', 'slippage', 'half-moon', 'crescent'],
   bare: { us: 'in', metric: 'mm' },
   question: {

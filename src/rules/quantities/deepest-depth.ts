@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'whole' },
-  because: 'Lows are filled first in level lifts, each rolled, so the deepest spot sets how many there are; the average says nothing of it.',
+  because:
+    'Lows are filled first in level lifts, each rolled, so the deepest spot sets how many there are; the average says nothing of it.',
   sources: [ufcRepair('ch. 7, p. 40')],
   roles: { after: ['deepest', 'worst'], before: ['deepest', 'worst'] },
   bare: { us: 'in', metric: 'mm' },

@@ -7,9 +7,13 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'whole', metric: 'tenth' },
-  because: 'Alongside the buffer and the work the line only has to be kept, so the devices may stand twice as far apart as on a taper.',
+  because:
+    'Alongside the buffer and the work the line only has to be kept, so the devices may stand twice as far apart as on a taper.',
   sources: [manual('section 6K.01, paragraph 4')],
-  cues: ['cone|device spacing|apart|space tangent|straight|center|centerline -@check', 'cone|device spacing|apart|space along|past|beside work|lane -@check'],
+  cues: [
+    'cone|device spacing|apart|space tangent|straight|center|centerline -@check',
+    'cone|device spacing|apart|space along|past|beside work|lane -@check',
+  ],
   bare: false,
   workedOut: true,
   beside: ['device-spacing-taper', 'device-count'],

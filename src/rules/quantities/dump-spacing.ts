@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'whole', metric: 'tenth' },
-  because: 'Each load is dumped where the one before runs out, so that the row is even and nothing has to be carried along the road.',
+  because:
+    'Each load is dumped where the one before runs out, so that the row is even and nothing has to be carried along the road.',
   sources: [commonPractice],
   cues: ['apart dump|load|truck|pile', 'dump+spacing', 'spacing dump|load|pile', 'how-far apart', 'where next dump'],
   roles: { after: ['apart', 'spacing'], before: ['every', 'apart', 'spacing'] },

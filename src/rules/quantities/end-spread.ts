@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'The blade picks up and lets go of mix at the ends; without some beyond the tack the ends starve and come out low.',
+  because:
+    'The blade picks up and lets go of mix at the ends; without some beyond the tack the ends starve and come out low.',
   sources: [commonPractice],
   cues: ['how-far past|beyond', 'far past|beyond tack|end|patch', 'dump|mix past|beyond end|tack|patch', 'overrun'],
   roles: { after: ['past', 'beyond', 'overrun'], before: ['past', 'beyond'] },

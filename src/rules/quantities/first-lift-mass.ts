@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'mass',
   units: { us: 'ton', metric: 't' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'A dish is narrow at the bottom, so the first level lift takes the least; an equal row would overfill it and starve the finish.',
+  because:
+    'A dish is narrow at the bottom, so the first level lift takes the least; an equal row would overfill it and starve the finish.',
   sources: [geometry],
   cues: ['ton|mix first+lift dished|dish|bowl|sag|rut'],
   bare: false,

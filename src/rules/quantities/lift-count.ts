@@ -7,7 +7,8 @@ export default quantity({
   units: { us: '1', metric: '1' },
   rounding: { us: 'up', metric: 'up' },
   counted: true,
-  because: 'Each lift is only as thick as a roller packs and a blade lays true, so the deepest spot takes as many as it holds of those.',
+  because:
+    'Each lift is only as thick as a roller packs and a blade lays true, so the deepest spot takes as many as it holds of those.',
   sources: [commonPractice],
   cues: ['how-many lift -ton -mix', 'lift+count', 'number lift', 'how-many pass+mix'],
   roles: { after: ['lift'] },

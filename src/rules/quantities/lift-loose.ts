@@ -7,9 +7,15 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'whole' },
-  because: 'The roller presses the air out and the lift goes down by a steady share; what is left too thin comes out low.',
+  because:
+    'The roller presses the air out and the lift goes down by a steady share; what is left too thin comes out low.',
   sources: [napa('7.5')],
-  cues: ['loose -stone -piece -base', 'loose lift|leave|depth|thick|lay -stone', 'how-many|how loose', 'before roll leave|lay|thick'],
+  cues: [
+    'loose -stone -piece -base',
+    'loose lift|leave|depth|thick|lay -stone',
+    'how-many|how loose',
+    'before roll leave|lay|thick',
+  ],
   roles: { after: ['loose', 'uncompacted'], before: ['loose'] },
   bare: { us: 'in', metric: 'mm' },
   plausible: { min: { number: 0.1, unit: 'in' }, max: { number: 18, unit: 'in' } },

@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'whole' },
-  because: 'Small stone in a thick lift has nothing to brace it: the roller shoves the top and leaves the bottom loose.',
+  because:
+    'Small stone in a thick lift has nothing to brace it: the roller shoves the top and leaves the bottom loose.',
   sources: [liftToStone],
   bare: false,
 });

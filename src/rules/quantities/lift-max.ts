@@ -1,4 +1,4 @@
-import { quantity, commonPractice } from '../shapes.ts';
+import { commonPractice, quantity } from '../shapes.ts';
 import { ufcRepair } from '../sources-craft.ts';
 
 export default quantity({
@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'whole' },
-  because: 'A roller packs only so deep, and a blade lays a thin lift truer than a thick one; thick lifts shove and stay soft below.',
+  because:
+    'A roller packs only so deep, and a blade lays a thin lift truer than a thick one; thick lifts shove and stay soft below.',
   sources: [commonPractice, ufcRepair('ch. 7, p. 40: 2 to 3 in for lifts in ruts and depressions')],
   cues: ['max|thickest lift', 'how+thick lift check', 'thickest lay'],
   roles: { after: ['max'], before: ['max', 'limit', 'let'] },

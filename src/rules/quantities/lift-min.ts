@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'whole' },
-  because: 'A stone needs room above and below to turn flat; in a thinner lift the blade drags it and tears the mat behind it.',
+  because:
+    'A stone needs room above and below to turn flat; in a thinner lift the blade drags it and tears the mat behind it.',
   sources: [bladeSpreading('spreading of cold mix by blade')],
   cues: ['min|thinnest lift', 'how+thin', 'min thick|thickness', 'lift stone ?min how'],
   bare: false,

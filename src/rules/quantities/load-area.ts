@@ -9,7 +9,13 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'A load has so many square yards in it at a given thickness, whatever the shape of the patch.',
   sources: [virginia('ch. 9, p. 9-1')],
-  cues: ['load cover square|area', 'square+yard|feet load cover', 'how-many load cover'],
+  cues: [
+    'load cover square|area -#mass',
+    'square+yard|feet load -#mass',
+    'how-many load cover -#mass',
+    'how-many #mass -feet -foot -order -extra -load -truck -more',
+    'what #mass',
+  ],
   bare: false,
   beside: ['load-length', 'area-per-ton'],
 });

@@ -9,6 +9,6 @@ export default quantity({
   counted: true,
   because: 'The plant sells loads, and it stops loading at some hour.',
   sources: [commonPractice],
-  cues: ['how-many more load|truck', 'how-many load more|left|still'],
+  cues: ['how-many+more load|truck', 'how-many+load|truck more|left|still'],
   beside: ['tons-left'],
 });

@@ -10,7 +10,10 @@ export default quantity({
   sources: [commonPractice],
   cues: ['offset', 'lane+width closed'],
   alsoCalled: ['W', 'lateral shift', 'shoulder width'],
-  roles: { after: ['lane', 'shoulder', 'offset', 'wide', 'shift'], before: ['offset', 'shift', 'shoulder', 'lane', 'width'] },
+  roles: {
+    after: ['lane', 'shoulder', 'offset', 'wide', 'shift'],
+    before: ['offset', 'shift', 'shoulder', 'lane', 'width'],
+  },
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How wide is the lane or the shoulder that is closed?',

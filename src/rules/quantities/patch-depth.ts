@@ -6,9 +6,10 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'whole' },
-  because: 'Deep and shallow spots even out in the tons, so tons come from the average; the lifts come from the deepest spot.',
+  because:
+    'Deep and shallow spots even out in the tons, so tons come from the average; the lifts come from the deepest spot.',
   sources: [commonPractice],
-  cues: ['what depth -lay -laid -put', 'how+deep'],
+  cues: ['what depth|thick|thickness -lay -laid -put -lift', 'how+deep'],
   roles: {
     after: ['deep', 'depth', 'thick', 'thickness', 'compacted', 'rolled', 'hole', 'average'],
     before: ['depth', 'deep', 'thickness', 'thick', 'at', 'average'],

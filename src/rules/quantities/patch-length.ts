@@ -6,10 +6,14 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'whole', metric: 'tenth' },
-  because: 'A patch is paid out along the road: what it takes grows with the length that lies at full depth, and a feather holds only half.',
+  because:
+    'A patch is paid out along the road: what it takes grows with the length that lies at full depth, and a feather holds only half.',
   sources: [commonPractice],
   cues: ['how+long patch', 'patch+length', 'how-many road|lane|feet cover|do|patch -load -truck'],
-  roles: { after: ['long', 'length', 'run', 'stretch', 'road', 'patch', 'spot', 'hole'], before: ['length', 'long', 'distance'] },
+  roles: {
+    after: ['long', 'length', 'run', 'stretch', 'road', 'patch', 'spot', 'hole'],
+    before: ['length', 'long', 'distance'],
+  },
   inGroup: 'longest',
   plain: true,
   bare: { us: 'ft', metric: 'm' },

@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'volume',
   units: { us: 'yd3', metric: 'm3' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'The hole as it will be when rolled; loose on a truck the same mix takes more room, so it is ordered by weight.',
+  because:
+    'The hole as it will be when rolled; loose on a truck the same mix takes more room, so it is ordered by weight.',
   sources: [geometry],
   cues: ['how-many cubic+yard|feet|foot|meter', 'volume patch|hole', 'how-many yard mix'],
   roles: { after: ['compacted', 'volume'], before: ['volume'] },

@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'Across the road a patch reaches from one tack edge to the other; every foot of it takes mix along the whole length.',
+  because:
+    'Across the road a patch reaches from one tack edge to the other; every foot of it takes mix along the whole length.',
   sources: [commonPractice],
   cues: ['how+wide patch', 'patch+width'],
   roles: { after: ['wide', 'width', 'across', 'lane', 'road'], before: ['width', 'wide'] },

@@ -7,9 +7,16 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'whole' },
-  because: 'Tons over area is the only thickness that cannot be fooled by where the tape was held; off by little early, it is off by a load at the end.',
+  because:
+    'Tons over area is the only thickness that cannot be fooled by where the tape was held; off by little early, it is off by a load at the end.',
   sources: [floridaEstimates('yield over about five loads, and at least once in 200 tons')],
-  cues: ['how+thick put|down|laid|lay|place', 'how+thick #mass', 'what depth|thick|thickness put|down|laid|lay|place', 'what thick|thickness|depth #mass', 'yield'],
+  cues: [
+    'how+thick put|down|laid|lay|place',
+    'how+thick #mass',
+    'what depth|thick|thickness put|down|laid|lay|place',
+    'what thick|thickness|depth #mass',
+    'yield',
+  ],
   bare: false,
   asks: 'How thick did we lay it?',
   beside: ['placed-rate', 'tons-left'],

@@ -8,7 +8,10 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'Tickets added up: what has gone into the patch so far.',
   sources: [commonPractice],
-  roles: { after: ['place', 'use', 'down', 'laid', 'put'], before: ['put', 'down', 'place', 'laid', 'lay', 'use', 'dump'] },
+  roles: {
+    after: ['place', 'use', 'down', 'laid', 'put'],
+    before: ['put', 'down', 'place', 'laid', 'lay', 'use', 'dump'],
+  },
   setting: ['put', 'place', 'laid', 'lay', 'use', 'dump', 'down', 'yield'],
   bare: false,
   question: {

@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'spread',
   units: { us: 'lb/yd2', metric: 'kg/m2' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'Held against the spread rate that was meant, it shows after a few loads whether mix is going too thick or too thin.',
+  because:
+    'Held against the spread rate that was meant, it shows after a few loads whether mix is going too thick or too thin.',
   sources: [virginia('ch. 9, p. 9-2')],
   cues: ['yield pound|square'],
   bare: false,

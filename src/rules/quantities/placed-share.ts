@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'ratio',
   units: { us: '%', metric: '%' },
   rounding: { us: 'whole', metric: 'whole' },
-  because: 'The finish lift only levels and closes what lies below it; it cannot make up a patch that is still half empty.',
+  because:
+    'The finish lift only levels and closes what lies below it; it cannot make up a patch that is still half empty.',
   sources: [commonPractice],
   roles: { after: ['down', 'place', 'laid', 'mix'], before: ['place', 'down', 'share'] },
   setting: ['finish', 'final', 'last'],

@@ -9,7 +9,10 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'A bridge or a road carries the truck and its load together, so the sign means both.',
   sources: [federalWeights('axle and gross weights')],
-  roles: { after: ['bridge', 'posting', 'posted', 'post', 'gross'], before: ['bridge', 'posting', 'posted', 'post', 'gross'] },
+  roles: {
+    after: ['bridge', 'posting', 'posted', 'post', 'gross'],
+    before: ['bridge', 'posting', 'posted', 'post', 'gross'],
+  },
   setting: ['bridge', 'posting', 'posted', 'post', 'gross'],
   bare: false,
   plausible: { min: { number: 1, unit: 'ton' }, max: { number: 100, unit: 'ton' } },

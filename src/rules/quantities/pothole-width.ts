@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Mean of its width and its length; with the depth it gives how severe the hole is.',
   sources: [astmPci('potholes', 'restated')],
-  roles: { after: ['across', 'diameter'], before: ['diameter'] },
+  roles: { after: ['across', 'wide', 'diameter'], before: ['diameter'] },
   setting: ['pothole'],
   bare: { us: 'in', metric: 'mm' },
   plausible: { min: { number: 2, unit: 'in' }, max: { number: 10, unit: 'ft' } },

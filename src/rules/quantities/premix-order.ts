@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'mass',
   units: { us: 'ton', metric: 't' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'A load short stops the blade with a patch half laid; what is dumped past the ends and what is lost on the way is bought with the rest.',
+  because:
+    'A load short stops the blade with a patch half laid; what is dumped past the ends and what is lost on the way is bought with the rest.',
   sources: [navyAdvanced('p. 8-31')],
   cues: ['order how-many', 'order mix|ton|load', 'how-many+order', 'order'],
   alsoCalled: ['tons to order'],

@@ -7,8 +7,13 @@ export default quantity({
   dimension: 'count',
   units: { us: '1', metric: '1' },
   rounding: { us: 'hundredth', metric: 'hundredth' },
-  because: 'A paver screed packs the mat before the roller comes; bladed mix has had no screed and lies looser, so it goes down farther.',
-  sources: [napa('7.5: a quarter more behind a paver'), ufcRepair('p. 9: 4 1/4 in loose for 3 in by hand'), commonPractice],
+  because:
+    'A paver screed packs the mat before the roller comes; bladed mix has had no screed and lies looser, so it goes down farther.',
+  sources: [
+    napa('7.5: a quarter more behind a paver'),
+    ufcRepair('p. 9: 4 1/4 in loose for 3 in by hand'),
+    commonPractice,
+  ],
   cues: ['roll-down'],
   roles: { after: ['roll-down', 'factor'], before: ['roll-down', 'factor'] },
   default: { number: 1.25, unit: '1', low: 1.25, high: 1.4 },

@@ -13,7 +13,7 @@ export default quantity({
   cues: ['how-many coverage', 'how-many times|time roll|over', 'coverage roller'],
   alsoCalled: ['coverages', 'times over'],
   roles: { after: ['coverage', 'times', 'time'], before: ['coverage'] },
-  default: { number: 3, unit: '1' },
+  default: { number: 3, unit: '1', last: true },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 20, unit: '1' } },
   beside: ['roller-passes'],
   usedAt: ['roll-lift', 'final-roll'],

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'A lane has two wheel paths, and both are usually worn.',
   sources: [commonPractice],
-  roles: { after: ['rut', 'wheel', 'path', 'wheelpath', 'track'] },
-  setting: ['rut'],
+  roles: { after: ['rut', 'ruts', 'wheel', 'path', 'wheelpath', 'track'] },
+  setting: ['rut', 'ruts', 'rutted'],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 50, unit: '1' } },
 });

@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'up', metric: 'up' },
-  because: 'Traffic moves over but nobody has to merge, so half the merging length will do; more helps where there is room.',
+  because:
+    'Traffic moves over but nobody has to merge, so half the merging length will do; more helps where there is room.',
   sources: [manual('Table 6B-3')],
   cues: ['shift taper'],
   alsoCalled: ['lane shift taper'],

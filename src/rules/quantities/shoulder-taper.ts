@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'up', metric: 'up' },
-  because: 'Nobody should be driving there, so a third of the merging length will do; a shoulder that carries traffic takes the full taper.',
+  because:
+    'Nobody should be driving there, so a third of the merging length will do; a shoulder that carries traffic takes the full taper.',
   sources: [manual('Table 6B-3')],
   cues: ['shoulder taper'],
   bare: false,

@@ -7,8 +7,7 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'whole', metric: 'up' },
-  because:
-    'From the nearest sign to the next: one message at a time, read and understood before the next comes.',
+  because: 'From the nearest sign to the next: one message at a time, read and understood before the next comes.',
   sources: [manual('Table 6B-1')],
   cues: ['middle|second sign how-far|where|distance|spacing'],
   alsoCalled: ['second sign', 'distance B'],

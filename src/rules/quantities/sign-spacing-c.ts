@@ -7,8 +7,7 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'whole', metric: 'up' },
-  because:
-    'From the second sign to the farthest, which a driver meets first and which has to wake him.',
+  because: 'From the second sign to the farthest, which a driver meets first and which has to wake him.',
   sources: [manual('Table 6B-1')],
   cues: ['farthest|third sign how-far|where|distance|spacing'],
   alsoCalled: ['third sign', 'distance C'],

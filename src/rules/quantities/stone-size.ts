@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'in', metric: 'mm' },
   rounding: { us: 'eighths', metric: 'tenth' },
-  because: 'The blade drags whatever stands higher than the lift, so it is the largest stone that counts, not the size the mix is sold by.',
+  because:
+    'The blade drags whatever stands higher than the lift, so it is the largest stone that counts, not the size the mix is sold by.',
   sources: [commonPractice],
   roles: { after: ['stone', 'minus'], before: ['stone', 'largest', 'biggest'] },
   bare: { us: 'in', metric: 'mm' },

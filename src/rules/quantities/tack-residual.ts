@@ -1,3 +1,4 @@
+import surface from '../choices/surface.ts';
 import { quantity } from '../shapes.ts';
 import { everett, fromMemory } from '../sources-craft.ts';
 
@@ -17,7 +18,11 @@ export default quantity({
   alsoCalled: ['residual rate', 'asphalt left on the road', 'what stays after the water is gone'],
   roles: { after: ['residual'], before: ['residual'] },
   bare: { us: 'gal/yd2', metric: 'L/m2' },
-  default: { number: 0.05, unit: 'gal/yd2' },
+  default: { number: 0.05, unit: 'gal/yd2', last: true },
+  defaultWhen: [
+    { when: [{ choice: surface, is: ['fresh-lift'] }], figure: { number: 0.03, unit: 'gal/yd2' } },
+    { when: [{ choice: surface, is: ['cut'] }], figure: { number: 0.06, unit: 'gal/yd2' } },
+  ],
   plausible: { min: { number: 0.005, unit: 'gal/yd2' }, max: { number: 0.6, unit: 'gal/yd2' } },
   asks: 'How much residual is left?',
   beside: ['tack-rate'],

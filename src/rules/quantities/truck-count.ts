@@ -10,7 +10,11 @@ export default quantity({
   counted: true,
   because: 'Part of a load still needs a truck.',
   sources: [napa('6.2')],
-  cues: ['how-many load', 'how-many+truck -keep -ahead -behind -run', 'load #mass truck -far -apart'],
+  cues: [
+    'how-many load',
+    'how-many+truck -keep -ahead -behind -run',
+    'load #mass -how-far -far -apart -cover -go -feet -order',
+  ],
   roles: { after: ['load', 'truck'] },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 2000, unit: '1' } },
   asks: 'How many loads is that?',

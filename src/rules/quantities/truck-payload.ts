@@ -7,10 +7,14 @@ export default quantity({
   dimension: 'mass',
   units: { us: 'ton', metric: 't' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'What a truck may carry is its legal gross less what it weighs empty; three-axle trucks at federal axle weights carry nearer 11 tons, larger ones 15 and more.',
+  because:
+    'What a truck may carry is its legal gross less what it weighs empty; three-axle trucks at federal axle weights carry nearer 11 tons, larger ones 15 and more.',
   sources: [commonPractice, federalWeights('axle weights; 11 tons is 46,000 lb less an empty truck of 24,000')],
   cues: ['payload'],
-  roles: { after: ['load', 'truck', 'payload'], before: ['truck', 'load', 'haul', 'carry', 'payload'] },
+  roles: {
+    after: ['load', 'truck', 'payload', 'go', 'cover', 'reach'],
+    before: ['truck', 'load', 'haul', 'carry', 'payload'],
+  },
   bare: false,
   default: { number: 15, unit: 'ton', low: 10, high: 15 },
   plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 60, unit: 'ton' } },

@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'whole', metric: 'tenth' },
-  because: 'A grader is about 30 ft long and runs out 5 to 10 ft past the patch; the roller and a waiting truck stand there too.',
+  because:
+    'A grader is about 30 ft long and runs out 5 to 10 ft past the patch; the roller and a waiting truck stand there too.',
   sources: [commonPractice],
   roles: { after: ['turn'], before: ['turn'] },
   bare: false,

@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'density',
   units: { us: 'lb/yd2/in', metric: 'kg/m2/mm' },
   rounding: { us: 'tenth', metric: 'hundredth' },
-  because: 'A square yard an inch thick is three quarters of a cubic foot, and rolled hot mix runs from 140 to 160 pounds a cubic foot; heavier stone weighs more.',
+  because:
+    'A square yard an inch thick is three quarters of a cubic foot, and rolled hot mix runs from 140 to 160 pounds a cubic foot; heavier stone weighs more.',
   sources: [navyAdvanced('p. 8-31'), armyPaving('density range of compacted mix')],
   cues: ['unit+weight', 'mix weigh|weight', 'how-many mix weigh', 'pound yard inch', 'density'],
   roles: { after: ['density', 'weight'], before: ['at', 'density', 'weighs', 'use', 'mix'] },

@@ -7,7 +7,8 @@ export default quantity({
   dimension: 'ratio',
   units: { us: '%', metric: '%' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'Some mix stays in beds and on tools, goes over the edges, or fills lows nobody measured; a crew new to it, or much handwork, loses twice as much.',
+  because:
+    'Some mix stays in beds and on tools, goes over the edges, or fills lows nobody measured; a crew new to it, or much handwork, loses twice as much.',
   sources: [navyAdvanced('p. 8-31')],
   roles: { after: ['waste', 'extra', 'shrink', 'spill', 'more'], before: ['waste', 'extra', 'plus', 'add'] },
   bare: false,

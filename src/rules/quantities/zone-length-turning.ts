@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'up', metric: 'up' },
-  because: 'A grader and a roller need ground past both ends of the patch; without it they turn in the buffer, which must stay empty.',
+  because:
+    'A grader and a roller need ground past both ends of the patch; without it they turn in the buffer, which must stay empty.',
   sources: [geometry],
   bare: false,
   workedOut: true,

@@ -14,7 +14,15 @@ export default relation({
   because: 'The same rule in meters; the downgrade table is printed in feet only and is read by the speed converted.',
   sources: metric.sources,
   examples: [
-    { given: { 'posted-speed': [80, 'km/h'], 'table-grade': [0, '%'], 'speed-unit': 'metric' }, finds: [130, 'm'], source: 'AASHTO metric table (from memory), and its formula rounded up to 5 m' },
-    { given: { 'posted-speed': [85, 'km/h'], 'table-grade': [0, '%'], 'speed-unit': 'metric' }, finds: [160, 'm'], source: 'the same, next row up' },
+    {
+      given: { 'posted-speed': [80, 'km/h'], 'table-grade': [0, '%'], 'speed-unit': 'metric' },
+      finds: [130, 'm'],
+      source: 'AASHTO metric table (from memory), and its formula rounded up to 5 m',
+    },
+    {
+      given: { 'posted-speed': [85, 'km/h'], 'table-grade': [0, '%'], 'speed-unit': 'metric' },
+      finds: [160, 'm'],
+      source: 'the same, next row up',
+    },
   ],
 });

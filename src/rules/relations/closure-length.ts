@@ -1,10 +1,10 @@
 import { plus } from '../../calc/expression.ts';
-import patchLength from '../quantities/patch-length.ts';
 import advanceLength from '../quantities/advance-length.ts';
 import bufferLength from '../quantities/buffer-length.ts';
 import closureLength from '../quantities/closure-length.ts';
 import downstreamTaper from '../quantities/downstream-taper.ts';
 import mergingTaper from '../quantities/merging-taper.ts';
+import patchLength from '../quantities/patch-length.ts';
 import { geometry, relation } from '../shapes.ts';
 
 export default relation({

@@ -12,5 +12,11 @@ export default relation({
   bothWays: false,
   because: 'One more than the spaces.',
   sources: [geometry],
-  examples: [{ given: { 'device-run': [1000, 'ft'], 'device-spacing': [50, 'ft'] }, finds: [21, '1'], source: '1,000 ÷ 50 = 20 spaces, 21 devices' }],
+  examples: [
+    {
+      given: { 'device-run': [1000, 'ft'], 'device-spacing': [50, 'ft'] },
+      finds: [21, '1'],
+      source: '1,000 ÷ 50 = 20 spaces, 21 devices',
+    },
+  ],
 });

@@ -12,5 +12,11 @@ export default relation({
   bothWays: false,
   because: 'One more than the spaces, and no space wider than recommended.',
   sources: [geometry],
-  examples: [{ given: { 'device-run': [1495, 'ft'], 'device-spacing-tangent': [110, 'ft'] }, finds: [15, '1'], source: '1,495 ÷ 110 = 13.6: 14 spaces, 15 devices' }],
+  examples: [
+    {
+      given: { 'device-run': [1495, 'ft'], 'device-spacing-tangent': [110, 'ft'] },
+      finds: [15, '1'],
+      source: '1,495 ÷ 110 = 13.6: 14 spaces, 15 devices',
+    },
+  ],
 });

@@ -12,5 +12,11 @@ export default relation({
   bothWays: false,
   because: 'One more than the spaces.',
   sources: [geometry],
-  examples: [{ given: { 'taper-length': [660, 'ft'], 'device-spacing': [50, 'ft'] }, finds: [15, '1'], source: '660 ÷ 50 = 13.2: 14 spaces, 15 devices' }],
+  examples: [
+    {
+      given: { 'taper-length': [660, 'ft'], 'device-spacing': [50, 'ft'] },
+      finds: [15, '1'],
+      source: '660 ÷ 50 = 13.2: 14 spaces, 15 devices',
+    },
+  ],
 });

@@ -13,5 +13,11 @@ export default relation({
   second: true,
   because: 'One more than the spaces, and no space wider than recommended.',
   sources: [geometry],
-  examples: [{ given: { 'taper-needed': [100, 'ft'], 'device-spacing-taper': [20, 'ft'] }, finds: [6, '1'], source: '100 ÷ 20 = 5 spaces, 6 devices' }],
+  examples: [
+    {
+      given: { 'taper-needed': [100, 'ft'], 'device-spacing-taper': [20, 'ft'] },
+      finds: [6, '1'],
+      source: '100 ÷ 20 = 5 spaces, 6 devices',
+    },
+  ],
 });

@@ -13,7 +13,15 @@ export default relation({
   because: 'One more than the spaces, and no space wider than recommended.',
   sources: [geometry],
   examples: [
-    { given: { 'taper-length': [660, 'ft'], 'device-spacing-taper': [55, 'ft'] }, finds: [13, '1'], source: '660 ÷ 55 = 12 spaces, 13 devices' },
-    { given: { 'taper-length': [225, 'ft'], 'device-spacing-taper': [35, 'ft'] }, finds: [8, '1'], source: '225 ÷ 35 = 6.4: 7 spaces, 8 devices' },
+    {
+      given: { 'taper-length': [660, 'ft'], 'device-spacing-taper': [55, 'ft'] },
+      finds: [13, '1'],
+      source: '660 ÷ 55 = 12 spaces, 13 devices',
+    },
+    {
+      given: { 'taper-length': [225, 'ft'], 'device-spacing-taper': [35, 'ft'] },
+      finds: [8, '1'],
+      source: '225 ÷ 35 = 6.4: 7 spaces, 8 devices',
+    },
   ],
 });

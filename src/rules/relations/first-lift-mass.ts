@@ -13,7 +13,8 @@ export default relation({
   bothWays: false,
   plan: true,
   when: [{ choice: patchShape, is: ['dished'] }],
-  because: 'The width of a parabola grows with the root of the height, so what lies below a height grows with its power of one and a half.',
+  because:
+    'The width of a parabola grows with the root of the height, so what lies below a height grows with its power of one and a half.',
   sources: [geometry],
   examples: [
     {

@@ -13,5 +13,7 @@ export default relation({
   when: [{ choice: taperKind, is: ['flagger'] }],
   because: 'The taper named is this one.',
   sources: [geometry],
-  examples: [{ given: { 'taper-length': [50, 'ft'], 'taper-kind': 'flagger' }, finds: [50, 'ft'], source: 'the same length' }],
+  examples: [
+    { given: { 'taper-length': [50, 'ft'], 'taper-kind': 'flagger' }, finds: [50, 'ft'], source: 'the same length' },
+  ],
 });

@@ -1,8 +1,8 @@
 import { constant, over, times } from '../../calc/expression.ts';
+import { manual } from '../manual.ts';
 import longTaperSpacing from '../quantities/long-taper-spacing.ts';
 import postedSpeed from '../quantities/posted-speed.ts';
 import { relation } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default relation({
   id: 'long-taper-spacing',
@@ -12,5 +12,11 @@ export default relation({
   bothWays: false,
   because: 'Cones must be close enough to read as one line from a car at that speed.',
   sources: [manual('section 6K.01, paragraph 4')],
-  examples: [{ given: { 'posted-speed': [55, 'mph'] }, finds: [55, 'ft'], source: 'MUTCD 11th ed., section 6K.01; replacement chart to the law enforcement guide (ATSSA)' }],
+  examples: [
+    {
+      given: { 'posted-speed': [55, 'mph'] },
+      finds: [55, 'ft'],
+      source: 'MUTCD 11th ed., section 6K.01; replacement chart to the law enforcement guide (ATSSA)',
+    },
+  ],
 });

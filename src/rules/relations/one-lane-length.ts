@@ -1,9 +1,9 @@
 import { plus } from '../../calc/expression.ts';
-import patchLength from '../quantities/patch-length.ts';
 import bufferLength from '../quantities/buffer-length.ts';
 import downstreamTaper from '../quantities/downstream-taper.ts';
 import flaggerTaper from '../quantities/flagger-taper.ts';
 import oneLaneLength from '../quantities/one-lane-length.ts';
+import patchLength from '../quantities/patch-length.ts';
 import { geometry, relation } from '../shapes.ts';
 
 export default relation({
@@ -16,7 +16,12 @@ export default relation({
   sources: [geometry],
   examples: [
     {
-      given: { 'flagger-taper': [100, 'ft'], 'buffer-length': [360, 'ft'], 'patch-length': [400, 'ft'], 'downstream-taper': [100, 'ft'] },
+      given: {
+        'flagger-taper': [100, 'ft'],
+        'buffer-length': [360, 'ft'],
+        'patch-length': [400, 'ft'],
+        'downstream-taper': [100, 'ft'],
+      },
       finds: [960, 'ft'],
       source: 'parts of the two-lane layout with flaggers: 100 + 360 + 400 + 100',
     },

@@ -17,7 +17,8 @@ export default relation({
     {
       given: { 'patch-area': [71500, 'ft2'], 'patch-depth': [2, 'in'], 'unit-weight': [147, 'lb/ft3'] },
       finds: [875.875, 'ton'],
-      source: 'Subcourse EN5459 (US Army), plant-mix example: 650 × 110 × 2 × 147 ÷ 24,000 (inputs read, product worked out)',
+      source:
+        'Subcourse EN5459 (US Army), plant-mix example: 650 × 110 × 2 × 147 ÷ 24,000 (inputs read, product worked out)',
     },
   ],
 });

@@ -11,7 +11,8 @@ export default relation({
   finds: rutSection,
   by: times(rutFill, rutDepth, rutWidth),
   keeps: [rutFill],
-  because: 'A parabola takes two thirds of the box round it; that wheels wear a parabola is a judgement, not a measurement.',
+  because:
+    'A parabola takes two thirds of the box round it; that wheels wear a parabola is a judgement, not a measurement.',
   sources: [geometry],
   examples: [
     {

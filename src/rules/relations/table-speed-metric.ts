@@ -13,10 +13,15 @@ export default relation({
   by: times(roundUp(over(postedSpeed, step)), step),
   bothWays: false,
   when: [{ choice: speedUnit, is: ['metric'] }],
-  because: 'Metric limits are posted in steps of 10; the two formulas leave 61 to 69 km/h open, and the next row up errs long.',
+  because:
+    'Metric limits are posted in steps of 10; the two formulas leave 61 to 69 km/h open, and the next row up errs long.',
   sources: [commonPractice],
   examples: [
-    { given: { 'posted-speed': [65, 'km/h'], 'speed-unit': 'metric' }, finds: [70, 'km/h'], source: 'next step of 10 above 65' },
+    {
+      given: { 'posted-speed': [65, 'km/h'], 'speed-unit': 'metric' },
+      finds: [70, 'km/h'],
+      source: 'next step of 10 above 65',
+    },
   ],
   noteIfRounded: 'Between two rows of the table the next one up is used.',
 });

@@ -16,7 +16,11 @@ export default relation({
   because: 'Limits are posted in steps of 5; the two formulas leave 41 to 44 mph open, and the next row up errs long.',
   sources: [commonPractice],
   examples: [
-    { given: { 'posted-speed': [42, 'mph'], 'speed-unit': 'us' }, finds: [45, 'mph'], source: 'next step of 5 above 42' },
+    {
+      given: { 'posted-speed': [42, 'mph'], 'speed-unit': 'us' },
+      finds: [45, 'mph'],
+      source: 'next step of 5 above 42',
+    },
     { given: { 'posted-speed': [55, 'mph'], 'speed-unit': 'us' }, finds: [55, 'mph'], source: '55 is a step of 5' },
   ],
   noteIfRounded: 'Between two rows of the table the next one up is used.',

@@ -25,7 +25,8 @@ export default relation({
       given: { 'tack-temperature': [100, 'degC'], 'tack-kind': 'cutback' },
       finds: [0.9410317, '1'],
       within: 1e-5,
-      source: 'ASTM D4311 column B as printed for degC: 1.0108 − 7.2344e-4 × 100 + 2.199e-7 × 100²',
+      source:
+        'ASTM D4311 column B as printed for degC, 1.0108 − 7.2344e-4 C + 2.199e-7 C², at 100 degC over that at 60 degF',
     },
   ],
 });

@@ -9,7 +9,8 @@ export default relation({
   title: 'need less placed',
   finds: tonsLeft,
   by: minus(premixMass, placedMass),
-  because: 'What is not down yet is still to come; less than nothing means that more went down than the patch was to take.',
+  because:
+    'What is not down yet is still to come; less than nothing means that more went down than the patch was to take.',
   sources: [geometry],
   examples: [
     {

@@ -9,7 +9,8 @@ export default relation({
   title: 'compacted weight from the maximum specific gravity',
   finds: unitWeight,
   by: times(constant(43.3, 'lb/yd2/in'), maxSpecificGravity),
-  because: 'A square yard of water an inch deep weighs 46.8 lb; rolled mix comes to 92.5 % of what the lab weighs without air.',
+  because:
+    'A square yard of water an inch deep weighs 46.8 lb; rolled mix comes to 92.5 % of what the lab weighs without air.',
   sources: [floridaEstimates('spread rate from the maximum specific gravity')],
   note: 'Rolled to 92.5 % of the maximum; the same source lets the spread rate be 5 % either way.',
   examples: [

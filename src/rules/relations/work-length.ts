@@ -12,5 +12,7 @@ export default relation({
   bothWays: false,
   because: 'Both ends are turned at.',
   sources: [geometry],
-  examples: [{ given: { 'patch-length': [400, 'ft'], 'turn-room': [50, 'ft'] }, finds: [500, 'ft'], source: '400 + 2 × 50' }],
+  examples: [
+    { given: { 'patch-length': [400, 'ft'], 'turn-room': [50, 'ft'] }, finds: [500, 'ft'], source: '400 + 2 × 50' },
+  ],
 });

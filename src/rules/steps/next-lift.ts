@@ -7,7 +7,7 @@ export default step({
   title: 'next lift',
   because: 'The row goes back and forth with the lifts; each crossing leaves it where the next one starts.',
   sources: [commonPractice, bladeSpreading('blade spreading'), everett('(4), tack coat')],
-  text: 'Lift {lift}[[ of {lift-count}]], once the one below is rolled. The first pass at a flatter angle, so that the row evens out again; then adjust only when you must, finely, and follow the taper already begun. [[Leave {lift-loose} loose.]]',
+  text: '[[Lift {lift} of {lift-count}|The next lift]], once the one below is rolled. The first pass at a flatter angle, so that the row evens out again; then adjust only when you must, finely, and follow the taper already begun. [[Leave {lift-loose} loose.]]',
   also: [
     { on: { lift: 'even' }, text: 'This one brings the mix from the shoulder back toward the center.' },
     { on: { lift: 'odd' }, text: 'This one carries the mix outward again, from the center to the shoulder.' },

@@ -8,7 +8,7 @@ export default step({
   title: 'roll the lift',
   because: 'A lift left loose is packed by the tires of the grader, and their tracks come through the finish.',
   sources: [navyBasic('ch. 11, rollers'), bladeSpreading('each layer rolled before the next'), florida('330-10.1'), niosh('overturns'), commonPractice],
-  text: 'Roll lift {lift} before the next one goes on it. Low edge first, then up to the high side: shoulder to crown on a crowned road, inside edge first on a banked curve. [[{roller-lanes} strips, {roller-coverages} times over: {roller-passes} trips.]] [[About {rolling-time}.]] [[At most {max:roller-speed}.]]',
+  text: 'Roll [[lift {lift}|the lift]] before the next one goes on it. Low edge first, then up to the high side: shoulder to crown on a crowned road, inside edge first on a banked curve. [[{roller-lanes} strips, {roller-coverages} times over: {roller-passes} trips.]] [[About {rolling-time}.]] [[At most {max:roller-speed}.]]',
   before: [
     {
       met: { choice: trafficControl, is: ['up'] },

@@ -19,7 +19,7 @@ export default step({
   good: 'Nothing stays on the road that is no longer true.',
   rules: ['traffic-control-last', 'open-to-traffic', 'overnight'],
   figures: ['edge-drop'],
-  named: ['traffic+control+down', 'pick|take+up|down+sign|cone|traffic', 'sign+down'],
+  named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
   doneCues: ['traffic+control down|gone -not -when -check', 'sign|cone down|picked+up|in -not -when -check -before -blow|blown', 'road|lane open|opened -not -check -when'],
-  cues: ['how take|pick down|up sign|cone|control', 'which sign come|comes|pick last|first|down', 'take|pick order sign|cone down|up', 'take down traffic+control'],
+  cues: ['how need|pick down|up sign|cone|control', 'which sign come|comes|pick last|first|down', 'need|pick order sign|cone down|up', 'need down traffic+control'],
 });

@@ -1,9 +1,9 @@
 import roadType from '../choices/road-type.ts';
+import { manual } from '../manual.ts';
 import a from '../quantities/sign-spacing-a.ts';
 import b from '../quantities/sign-spacing-b.ts';
 import c from '../quantities/sign-spacing-c.ts';
 import { choiceTable } from '../shapes.ts';
-import { manual } from '../manual.ts';
 
 export default choiceTable({
   id: 'sign-spacing',

@@ -1,5 +1,5 @@
-import { table } from '../shapes.ts';
 import { californiaManual } from '../manual.ts';
+import { table } from '../shapes.ts';
 
 export default table({
   id: 'stopping-sight-down-3',

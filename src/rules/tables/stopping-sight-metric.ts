@@ -22,7 +22,13 @@ export default table({
   between: 'next row up',
   because: 'Two and a half seconds to see and react, then braking at 3.4 m/s² on a wet road; rounded up to 5 m.',
   sources: [
-    { document: 'A Policy on Geometric Design of Highways and Streets', issuer: 'AASHTO', edition: '7th ed., 2018', place: 'Table 3-1, metric', seen: 'memory' },
+    {
+      document: 'A Policy on Geometric Design of Highways and Streets',
+      issuer: 'AASHTO',
+      edition: '7th ed., 2018',
+      place: 'Table 3-1, metric',
+      seen: 'memory',
+    },
     { document: 'the same formula in metric, 0.278 V t + 0.039 V²/a, rounded up to 5 m', seen: 'derived' },
   ],
 });

@@ -1,5 +1,5 @@
-import { table } from '../shapes.ts';
 import { manual } from '../manual.ts';
+import { table } from '../shapes.ts';
 
 export default table({
   id: 'stopping-sight',
@@ -24,6 +24,12 @@ export default table({
   because: 'Two and a half seconds to see and react, then braking at 11.2 ft/s² on a wet road; rounded up to 5 ft.',
   sources: [
     manual('Table 6B-2'),
-    { document: 'A Policy on Geometric Design of Highways and Streets', issuer: 'AASHTO', edition: '7th ed., 2018', place: 'section 3.2.2, the formula', seen: 'restated' },
+    {
+      document: 'A Policy on Geometric Design of Highways and Streets',
+      issuer: 'AASHTO',
+      edition: '7th ed., 2018',
+      place: 'section 3.2.2, the formula',
+      seen: 'restated',
+    },
   ],
 });

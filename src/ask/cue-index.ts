@@ -1,0 +1,43 @@
+import { type Cue, fit, type Heard, readCue, wordsOf } from './cue.ts';
+
+/** A cue and what it stands for. */
+export interface Entry<T> {
+  readonly cue: Cue;
+  readonly of: T;
+}
+
+/** Cues found by a word that must be heard, so that a question is held only against those that can fit. */
+export interface CueIndex<T> {
+  readonly byWord: ReadonlyMap<string, readonly Entry<T>[]>;
+  readonly weight: (word: string) => number;
+  /** Every word the cues speak of. */
+  readonly words: ReadonlySet<string>;
+}
+
+/** Builds an index. Rare words weigh more: one that few cues speak of says much. */
+export function cueIndex<T>(lines: readonly { readonly text: string; readonly of: T }[]): CueIndex<T> {
+  const entries = lines.map(({ text, of }): Entry<T> => ({ cue: readCue(text), of }));
+  const spoken = new Map<string, number>();
+  for (const { cue } of entries) for (const word of new Set(wordsOf(cue))) spoken.set(word, (spoken.get(word) ?? 0) + 1);
+  const weights = new Map([...spoken].map(([word, times]) => [word, isSign(word) ? 1 : 1 + Math.log2(entries.length / times)]));
+  const weight = (word: string): number => weights.get(word) ?? 1;
+  const byWord = new Map<string, Entry<T>[]>();
+  const rarity = (words: readonly string[]): number => Math.min(...words.map(weight));
+  for (const entry of entries) {
+    const rarest = entry.cue.needs.map((term) => term[0]!).reduce((a, b) => (rarity(b) > rarity(a) ? b : a));
+    for (const word of rarest) byWord.set(word, [...(byWord.get(word) ?? []), entry]);
+  }
+  return { byWord, weight, words: new Set([...spoken.keys()].filter((word) => !isSign(word))) };
+}
+
+const isSign = (word: string): boolean => word.startsWith('@') || word.startsWith('#');
+
+/** Every cue that fits, with how well. */
+export function* heardIn<T>(index: CueIndex<T>, heard: Heard): Generator<Entry<T> & { readonly score: number }> {
+  for (const word of heard.places.keys()) {
+    for (const { cue, of } of index.byWord.get(word) ?? []) {
+      const score = fit(cue, heard, index.weight);
+      if (score !== undefined) yield { cue, of, score };
+    }
+  }
+}

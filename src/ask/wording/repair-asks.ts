@@ -1,0 +1,13 @@
+/** How people ask which repair suits, in cue lines (see `ask/cue.ts`). */
+export const repairAsks = {
+  which: [
+    'which|what repair|fix|patch -next -first -lift -rate',
+    'how fix|repair road|spot|it|this',
+    'blade+patch job|candidate|it|this|or',
+    'patch or dig|mill|cut|seal|leave',
+    'is blade+patch check',
+    'deep+patch or blade',
+    'what do about|with road|spot|hole|crack|rut',
+    'worth patching|patch',
+  ],
+} as const;

@@ -1,0 +1,62 @@
+import { compare, toBase } from '../calc/quantity.ts';
+import type { Solved } from '../calc/solve.ts';
+import { optionFact } from './knowledge.ts';
+import type { ChoiceRecord, Figure, QuantityRecord } from './shapes.ts';
+import type { Decision, DefectRecord, Finding, Measured } from './shapes-work.ts';
+
+type Facts = ReadonlyMap<string, Solved>;
+
+/** Which repair suits, or what must be known first to tell. */
+export type Choice =
+  | { readonly decision: Decision; readonly rests: readonly string[] }
+  | { readonly missing: ChoiceRecord | QuantityRecord }
+  | { readonly decision: undefined };
+
+/**
+ * The first line of the table whose findings all hold. A line that cannot be told yet stands in the way, unless it comes to
+ * the same repair: then what is missing is asked for.
+ */
+export function decide(defect: DefectRecord, facts: Facts): Choice {
+  let open: { decision: Decision; missing: ChoiceRecord | QuantityRecord } | undefined;
+  for (const decision of defect.decisions) {
+    if (!(decision.ifSaid ?? []).every((finding) => holds(finding, facts) === true)) continue;
+    const found = decision.when.map((finding) => holds(finding, facts));
+    if (found.includes(false)) continue;
+    const unknown = decision.when[found.indexOf(undefined)];
+    if (unknown === undefined) return open && open.decision.repair !== decision.repair ? { missing: open.missing } : { decision, rests: restsOf(decision, facts) };
+    if (open && open.decision.repair !== decision.repair) return { missing: open.missing };
+    open ??= { decision, missing: 'choice' in unknown ? unknown.choice : unknown.of[0] };
+  }
+  return open ? { missing: open.missing } : { decision: undefined };
+}
+
+/** The option a choice is settled to. */
+export function settled(choice: ChoiceRecord, facts: Facts): string | undefined {
+  return choice.options.find(({ id }) => facts.has(optionFact(choice.id, id)))?.id;
+}
+
+/** True, false, or undefined while it cannot be told. */
+export function holds(finding: Finding, facts: Facts): boolean | undefined {
+  if ('choice' in finding) {
+    const option = settled(finding.choice, facts);
+    return option === undefined ? undefined : finding.is.includes(option);
+  }
+  const fact = measured(finding.of, facts);
+  return fact === undefined ? undefined : isWithin(fact.value, finding);
+}
+
+/** The first of these figures that is known. */
+export const measured = (of: Measured['of'], facts: Facts): Solved | undefined => of.map(({ id }) => facts.get(id)).find((fact) => fact !== undefined);
+
+function isWithin(value: number, { from, upTo, over, under }: Measured): boolean {
+  const against = (end: Figure): number => compare(value, toBase(end.number, end.unit));
+  return (!from || against(from) >= 0) && (!upTo || against(upTo) <= 0) && (!over || against(over) > 0) && (!under || against(under) < 0);
+}
+
+/** Facts that a line was taken for. */
+function restsOf({ when, ifSaid = [] }: Decision, facts: Facts): string[] {
+  return [...when, ...ifSaid].flatMap((finding) => {
+    if ('choice' in finding) return optionFact(finding.choice.id, settled(finding.choice, facts)!);
+    return measured(finding.of, facts)?.id ?? [];
+  });
+}

@@ -1,0 +1,21 @@
+import place from '../choices/defect-place.ts';
+import { defect } from '../shapes-work.ts';
+import { ltpp, taught } from '../sources-work.ts';
+
+export default defect({
+  id: 'bleeding',
+  title: 'bleeding of the old road',
+  seen: 'black, shiny, slick wheel paths',
+  because: 'Binder with no room left between the stones is squeezed up in the heat.',
+  sources: [ltpp('bleeding'), taught],
+  cues: [
+    'bleed|bleeding|flush|flushing|flushed road|pavement|old|wheelpath|wheel+path|repair|fix|cover|over -new -fresh -mat -my',
+    'road|pavement|wheelpath|wheel+path|surface black|shiny|slick|sticky|fat|tar -patch -mat -fresh -new -tack',
+    'fat|slick+road|pavement|surface',
+  ],
+  decisions: [
+    { when: [], ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad'] }], repair: 'engineer', because: 'weight and joints there are not for a patch crew to judge', source: taught },
+    { when: [], repair: 'blot-or-mill', because: 'nothing is laid over it: the binder comes up through, and the new mat slides', source: taught },
+  ],
+  recorded: 'LTPP measures the bleeding area and rates no severity.',
+});

@@ -1,0 +1,28 @@
+import baseState from '../choices/base-state.ts';
+import ravelState from '../choices/ravel-state.ts';
+import place from '../choices/defect-place.ts';
+import { commonPractice } from '../shapes.ts';
+import { defect } from '../shapes-work.ts';
+import { ufcRepair } from '../sources-craft.ts';
+import { ltpp, taught, texasDistress } from '../sources-work.ts';
+
+export default defect({
+  id: 'raveling',
+  title: 'raveling of the old road',
+  seen: 'an old surface that has lost its fines, and then its stones',
+  because: 'Binder grown hard lets go of the stones at the top, one layer after another.',
+  sources: [ltpp('raveling'), commonPractice],
+  cues: [
+    'ravel|raveled old|road|pavement|surface|repair|fix|wheelpath|wheel+path -new -fresh -mat -edge',
+    'old|road|surface worn|weathered|rough|pitted|open -mat -fresh -hole -patch -tack -wide -closed -lane',
+    'road lose|losing|lost|throw|throwing stone -patch -mat',
+    'surface|road dry|gray|grey|brittle|dried+out old|repair|fix|seal',
+  ],
+  decisions: [
+    { when: [], ifSaid: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', because: 'the base is giving: the surface is not the fault', source: texasDistress },
+    { when: [], ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad'] }], repair: 'engineer', because: 'weight and joints there are not for a patch crew to judge', source: taught },
+    { when: [{ choice: ravelState, is: ['light'] }], repair: 'surface-seal', because: 'the stones still hold: a seal keeps them, and a skin of mix would peel', source: commonPractice },
+    { when: [{ choice: ravelState, is: ['deep'] }], repair: 'blade-patch', with: ['hand-patch'], because: 'stones are gone, so there is depth to fill: holes first by hand, then thin lifts', source: ufcRepair('ch. 7, p. 40') },
+  ],
+  recorded: 'LTPP measures the raveled area and rates no severity.',
+});

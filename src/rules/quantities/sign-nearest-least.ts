@@ -1,0 +1,15 @@
+import { manual } from '../manual.ts';
+import { quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'sign-nearest-least',
+  title: 'nearest sign by the text of the manual, least',
+  dimension: 'length',
+  units: { us: 'ft', metric: 'm' },
+  rounding: { us: 'whole', metric: 'whole' },
+  because: 'The text goes by speed where the table goes by road, and at high speed it asks for more than the table.',
+  sources: [manual('section 6B.04, guidance')],
+  bare: false,
+  workedOut: true,
+  beside: ['sign-spacing-a', 'sign-nearest-most'],
+});
