@@ -23,7 +23,9 @@ export interface Binding {
 
 /** What helps to tell which role a figure has. */
 export interface Context {
-  readonly quantities: readonly QuantityRecord[];
+  readonly quantities: ReadonlyMap<string, QuantityRecord>;
+  /** Quantities that a word beside a figure speaks of. */
+  readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
   /** Steps from each quantity to what is asked; absent when it has nothing to do with it. */
   readonly near: ReadonlyMap<string, number>;
   /** Quantities asked for: a figure is not read as the very thing asked, unless it is being checked. */
@@ -58,7 +60,7 @@ export function bind(sentence: Sentence, context: Context): Binding {
   const unbound: Figure[] = [];
   figures.forEach(({ figure }, i) => {
     const option = chosen[i];
-    if (option) bound.push({ record: option.record, figure, unit: option.unit, unitAssumed: option.unitAssumed, told: option.told });
+    if (option) bound.push({ record: option.record, figure: asRole(figure, option.record), unit: option.unit, unitAssumed: option.unitAssumed, told: option.told });
     else unbound.push(figure);
   });
   return { bound, unbound };
@@ -67,7 +69,7 @@ export function bind(sentence: Sentence, context: Context): Binding {
 function optionsFor(sentence: Sentence, at: number, figure: Figure, all: readonly Figure[], context: Context): Option[] {
   const words = wordsBeside(sentence, at, context.spent);
   const options: Option[] = [];
-  for (const record of context.quantities) {
+  for (const record of candidates(words, context)) {
     const unit = unitFor(figure, record, context.system);
     if (!unit) continue;
     const role = roleScore(words, record);
@@ -81,13 +83,26 @@ function optionsFor(sentence: Sentence, at: number, figure: Figure, all: readonl
       (near === undefined ? weights.far : (weights.near[near] ?? 0)) +
       (context.asked === record.id ? weights.asked : 0) +
       (context.sought.has(record.id) ? weights.sought : 0) +
-      (isPlausible(figure, unit, record) ? 0 : weights.implausible) +
+      (isPlausible(asRole(figure, record), unit, record) ? 0 : weights.implausible) +
       (record.plain ? weights.plain : 0) +
       (figure.unit === undefined && record.dimension === 'count' && role > 0 ? weights.count : 0) +
       (record.default && role <= 0 && context.asked !== record.id ? weights.untold : 0);
     if (score >= weights.enough) options.push({ record, unit, unitAssumed: figure.unit === undefined && unit !== '1', score, told: role > 0 || group > 0 });
   }
   return options.sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1)).slice(0, kept);
+}
+
+/** The only quantities a figure could be: those near what is asked, and those that a word beside it speaks of. */
+function candidates({ before, after }: { before: string[]; after: string[] }, { quantities, byWord, near, asked }: Context): Set<QuantityRecord> {
+  const found = new Set<QuantityRecord>();
+  const add = (id: string): void => {
+    const record = quantities.get(id);
+    if (record) found.add(record);
+  };
+  for (const id of near.keys()) add(id);
+  if (asked) add(asked);
+  for (const word of [...before, ...after]) for (const record of byWord.get(word) ?? []) found.add(record);
+  return found;
 }
 
 /** True for a quantity that people give figures for, rather than one that is only worked out. */
@@ -132,7 +147,7 @@ function groupScore(figure: Figure, all: readonly Figure[], record: QuantityReco
 
 /** The unit a figure has in a role; undefined when it cannot have that role. */
 function unitFor(figure: Figure, record: QuantityRecord, system: UnitSystem): Unit | undefined {
-  if (figure.form === 'ratio') return undefined;
+  if (figure.form === 'ratio') return ratioUnit(figure, record);
   if (figure.unit === undefined) {
     if (record.dimension === 'count') return '1';
     return record.bare ? record.bare[system] : undefined;
@@ -140,6 +155,20 @@ function unitFor(figure: Figure, record: QuantityRecord, system: UnitSystem): Un
   if (unitRow(figure.unit).dimension === record.dimension) return figure.unit;
   const other = figure.unclear === 'yd' ? ({ area: 'yd2', volume: 'yd3' } as const)[record.dimension as 'area' | 'volume'] : undefined;
   return other;
+}
+
+/** A ratio serves a record that reads parts; unlike parts of a whole could mean two things, so they serve none. */
+function ratioUnit({ parts }: Figure, record: QuantityRecord): Unit | undefined {
+  if (!record.parts || !parts) return undefined;
+  if (record.parts === 'share') return parts[0] === parts[1] ? '%' : undefined;
+  return parts[1] === 1 ? '1' : undefined;
+}
+
+/** The figure as its role has it: a ratio becomes the one number it stands for. */
+function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figure {
+  const { parts } = figure;
+  if (figure.form !== 'ratio' || !parts || !reading) return figure;
+  return { ...figure, number: reading === 'share' ? (100 * parts[0]) / (parts[0] + parts[1]) : parts[0] / parts[1] };
 }
 
 function isPlausible(figure: Figure, unit: Unit, record: QuantityRecord): boolean {

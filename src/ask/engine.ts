@@ -1,4 +1,5 @@
 import { type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
+import type { QuantityRecord } from '../rules/shapes.ts';
 import { heads, plainWords, smallWords } from '../rules/words.ts';
 import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
@@ -13,6 +14,8 @@ export interface Engine {
   readonly small: ReadonlySet<string>;
   readonly goals: CueIndex<Goal>;
   readonly options: CueIndex<OptionHeard>;
+  /** Quantities by the words that give a figure their role. */
+  readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
   /** Steps from every quantity to those a goal is about. */
   readonly near: (goal: Goal | undefined) => ReadonlyMap<string, number>;
 }
@@ -24,13 +27,14 @@ const farthest = 4;
 export function engineOf(knowledge: Knowledge): Engine {
   const goals = goalIndex([...knowledge.quantities.values(), ...knowledge.limits.values(), ...knowledge.practices.values()].filter((record) => record.cues));
   const options = optionIndex(knowledge);
-  const roleWords = [...knowledge.quantities.values()].flatMap(({ roles }) => [...(roles?.before ?? []), ...(roles?.after ?? [])]);
+  const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   return {
     knowledge,
-    vocabulary: vocabularyOf(heads, [...goals.words, ...roleWords, ...options.words, ...commandWords, ...smallWords, ...plainWords]),
+    vocabulary: vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...commandWords, ...smallWords, ...plainWords]),
     small: new Set(smallWords),
     goals,
+    byWord,
     options,
     near: (goal) => {
       const key = goal ? `${goal.kind}/${goal.id}` : '';
@@ -50,6 +54,16 @@ export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[]
   const rule = knowledge.limits.get(goal.id);
   if (!rule) return [];
   return [rule.on, rule.max, rule.min].flatMap((part) => (part && 'id' in part ? [part.id] : []));
+}
+
+function roleIndex({ quantities }: Knowledge): Map<string, QuantityRecord[]> {
+  const index = new Map<string, QuantityRecord[]>();
+  for (const record of quantities.values()) {
+    for (const word of new Set([...(record.roles?.before ?? []), ...(record.roles?.after ?? [])])) {
+      index.set(word, [...(index.get(word) ?? []), record]);
+    }
+  }
+  return index;
 }
 
 /** With nothing asked, figures are of the patch itself. */

@@ -81,7 +81,8 @@ interface Taking {
 /** Gives the figures of a sentence their roles in the light of a goal, and joins them to what was kept. */
 function takeFigures(engine: Engine, sentence: Sentence, { goal, cue, past, kept, system, turn }: Taking): Taken {
   const { bound, unbound } = bind(sentence, {
-    quantities: [...engine.knowledge.quantities.values()],
+    quantities: engine.knowledge.quantities,
+    byWord: engine.byWord,
     near: engine.near(goal),
     sought: new Set(goal?.kind === 'quantity' && !sentence.places.has('@check') ? startsOf(engine.knowledge, goal) : []),
     spent: new Set(cue && goal?.kind === 'quantity' ? placesOf(cue, sentence) : []),

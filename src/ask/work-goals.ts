@@ -33,4 +33,5 @@ export function workGoals({ steps, faults, defects, repairs }: Work = shipped): 
 }
 
 /** A cue that is not heard where a figure is asked for. */
-const noFigure = (cue: string): string => `${cue} -how-many -how-far -how-fast`;
+const noFigure = (cue: string): string => [cue, ...figureAsks.filter((word) => !cue.includes(word)).map((word) => `-${word}`)].join(' ');
+const figureAsks = ['how-many', 'how-far', 'how-fast'];

@@ -5,14 +5,15 @@ type Facts = ReadonlyMap<string, Solved>;
 
 /**
  * Facts that cannot all be so, as the records have it. Of what the relations contradict this leaves out plans and rules
- * of thumb, stand-ins where the better relation can be worked, and a relation that only hands back what one of its own
- * members was worked from. `goal` is what was asked for: a figure that is asked is not held against its own default.
+ * of thumb, figures found by one, stand-ins where the better relation can be worked, and a relation that only hands back
+ * what one of its own members was worked from. `goal` is what was asked for: a figure that is asked is not held against its own default.
  */
 export function conflicts(knowledge: Knowledge, solved: Facts, goal?: string): Contradiction[] {
   const { network, defaults, relations } = knowledge;
   return contradictions(network, solved, defaults).filter(({ method, against }) => {
-    const record = relations.get(method.relation.id);
-    if (record?.plan || (goal !== undefined && against === goal)) return false;
+    const isPlan = (id: string | undefined): boolean => (id !== undefined && relations.get(id)?.plan) ?? false;
+    if (isPlan(method.relation.id) || isPlan(solved.get(method.finds)?.by?.relation.id)) return false;
+    if (goal !== undefined && against === goal) return false;
     if (method.relation.second && bettered(knowledge, solved, method.finds)) return false;
     return against !== undefined || !goesRound(solved, [method.finds, ...method.needs]);
   });

@@ -47,8 +47,10 @@ export interface StepRecord extends Base {
   readonly figures: readonly string[];
   /** Head words that name the step, as in "before …" and "done with …": each line one way. */
   readonly named: readonly string[];
-  /** What people say when it is done, or when they are at it. */
+  /** What people say when it is done. */
   readonly doneCues: readonly string[];
+  /** What people say while they are at it. */
+  readonly atCues?: readonly string[];
 }
 
 /** A cause of a fault, with its remedy. */

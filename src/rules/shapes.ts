@@ -3,34 +3,9 @@ import type { Expression, LookupTable } from '../calc/expression.ts';
 import { type Measure, toBase } from '../calc/quantity.ts';
 import type { Rounding } from '../calc/rounding.ts';
 import type { Unit, UnitOf } from '../calc/units.ts';
+import type { Sources } from './source.ts';
 
-/** How a source was come by; printed beside every figure that rests on it. */
-export type Seen =
-  /** The text was read. */
-  | 'read'
-  /** Read in somebody's restatement that names the published source. */
-  | 'restated'
-  /** Recalled; to be confirmed before anyone leans on it. */
-  | 'memory'
-  /** Common practice, no source. */
-  | 'practice'
-  /** Worked out here from figures that have a source, or plain geometry. */
-  | 'derived';
-
-export interface Source {
-  readonly document: string;
-  readonly issuer?: string;
-  readonly edition?: string;
-  readonly place?: string;
-  readonly seen: Seen;
-}
-
-/** Source of a rule of the craft that no published text was found for. */
-export const commonPractice: Source = { document: 'common practice, no source', seen: 'practice' };
-/** Source of a figure that is plain geometry or arithmetic. */
-export const geometry: Source = { document: 'geometry', seen: 'derived' };
-
-export type Sources = readonly [Source, ...Source[]];
+export { commonPractice, geometry, type Seen, type Source, type Sources } from './source.ts';
 
 /** What every record has. */
 export interface Base {
@@ -51,7 +26,6 @@ export interface Base {
   readonly alsoCalled?: readonly string[];
 }
 
-
 /** A figure with its unit, as written in a record. */
 export type Figure<D extends Dimension = Dimension> = Measure<D>;
 
@@ -66,10 +40,10 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly roles?: { readonly after?: readonly string[]; readonly before?: readonly string[] };
   /** Head words of its own field: its roles count only where one of them stands, and there before those of other quantities. */
   readonly setting?: readonly string[];
-  /** Only ever worked out: no figure of a question is read as this one. What people have laid out is a quantity of its own. */
-  readonly workedOut?: true;
   /** What a figure of this kind is of when nothing tells: the patch itself. */
   readonly plain?: true;
+  /** How "1:1" and "6:1" are read: the first part's share in the whole (alike only: else which part is which must be asked), or so many to one. */
+  readonly parts?: 'share' | 'to-one';
   /** Its place in a group like 12 x 300 x 2, where no word tells. */
   readonly inGroup?: 'longest' | 'next' | 'thinnest';
   /** The unit of a number that has none, where this is what it must be. `false`: never without a unit. */
@@ -205,7 +179,10 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
     readonly breaks: Facts;
     readonly cannotTell: Facts;
     /** Further ones, each with what comes out: one for every case. */
-    readonly also?: readonly { readonly facts: Facts; readonly is: Severity | 'ok' | 'cannot-tell' | 'not-applicable' }[];
+    readonly also?: readonly {
+      readonly facts: Facts;
+      readonly is: Severity | 'ok' | 'cannot-tell' | 'not-applicable';
+    }[];
   };
 }
 
@@ -233,7 +210,10 @@ export interface PracticeRecord extends Base {
   readonly cannotTell: string;
   readonly fix: string;
   /** Where cases differ: what comes out of which facts. */
-  readonly examples?: readonly { readonly facts: Facts; readonly is: Severity | 'ok' | 'cannot-tell' | 'not-applicable' }[];
+  readonly examples?: readonly {
+    readonly facts: Facts;
+    readonly is: Severity | 'ok' | 'cannot-tell' | 'not-applicable';
+  }[];
 }
 
 export type Judged = Readonly<Record<string, { readonly status: 'ok' | Severity; readonly text: string }>>;
@@ -248,6 +228,8 @@ export interface FigureTable<D extends Dimension = Dimension, V extends Dimensio
   /** As printed, in rising order of the key; between two rows the next one up is taken. */
   readonly rows: readonly (readonly [key: number, value: number])[];
   readonly between: 'next row up';
+  /** Said when a figure lies past its last row: nothing is worked out then. */
+  readonly beyond?: string;
 }
 
 /** A table read by a choice: a row of figures for each option, as printed. Every figure becomes a relation. */

@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { fromBase } from '../../src/calc/quantity.ts';
 import { conflicts } from '../../src/rules/conflicts.ts';
 import { knowledge } from '../../src/rules/knowledge.ts';
 import type { Facts } from '../../src/rules/shapes.ts';
@@ -87,4 +89,49 @@ test('ruts and a patch that give different tons are not both taken in silence', 
     'rut-length': [100, 'ft'],
   } as const;
   expect(odds(facts)).toContain('premix-mass-ruts');
+});
+
+/** Figures a foreman reads off one answer and types into the next question. */
+const repeatable = [
+  'patch-area',
+  'patch-volume',
+  'premix-mass',
+  'premix-order',
+  'spread-rate',
+  'lift-count',
+  'lift-thickness',
+  'lift-loose',
+  'lift-mass',
+  'truck-count',
+  'order-loads',
+  'load-length',
+  'load-area',
+  'length-per-ton',
+  'dump-spacing',
+] as const;
+
+test('what was worked out may be said back without a contradiction', () => {
+  const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  fc.assert(
+    fc.property(
+      size(10, 2000),
+      size(4, 40),
+      size(0.5, 6),
+      fc.subarray([...repeatable]),
+      (length, width, depth, said) => {
+        const patch: Facts = {
+          'patch-length': [length, 'ft'],
+          'patch-width': [width, 'ft'],
+          'patch-depth': [depth, 'in'],
+        };
+        const answer = solved(patch);
+        const back = said.map((id) => {
+          const { units } = knowledge.quantities.get(id)!;
+          return [id, [fromBase(answer.get(id)!.value, units.us), units.us]] as const;
+        });
+        expect(odds({ ...patch, ...Object.fromEntries(back) })).toEqual([]);
+      },
+    ),
+    { numRuns: 200 },
+  );
 });

@@ -54,10 +54,10 @@ const tons = (): Reply => ({
   kind: 'value',
   topic: 'premix-mass',
   text: [
-    `${capital(titleOf('premix-mass'))}: 44.0 tons (42.0 tons to 48.0 tons).`,
+    `${capital(titleOf('premix-mass'))}: 44.0 tons (42.0 to 48.0 tons).`,
     'From patch length 300 ft, patch width 12 ft, patch depth 2 in.',
     'Area 400 sq yd. Lifts 2.',
-    'Assumed: compacted weight 110 lb/sq yd/in (105 lb/sq yd/in to 120 lb/sq yd/in), 300 read as patch length 300 ft.',
+    'Assumed: compacted weight 110 lb/sq yd/in (105 to 120 lb/sq yd/in), 300 read as patch length 300 ft.',
   ].join('\n'),
   values: [
     { quantity: 'premix-mass', number: 44, unit: 'ton', text: '44.0 tons', low: 42, high: 48 },
@@ -116,7 +116,7 @@ const tons = (): Reply => ({
       number: 110,
       unit: 'lb/yd2/in',
       rule: 'quantity/unit-weight',
-      text: 'compacted weight 110 lb/sq yd/in (105 lb/sq yd/in to 120 lb/sq yd/in)',
+      text: 'compacted weight 110 lb/sq yd/in (105 to 120 lb/sq yd/in)',
     },
     {
       quantity: 'patch-length',

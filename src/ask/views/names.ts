@@ -1,9 +1,9 @@
 import { toBase } from '../../calc/quantity.ts';
 import type { Unit } from '../../calc/units.ts';
-import { sayFigure } from '../../calc/wording.ts';
+import { sayFigure, sayRange } from '../../calc/wording.ts';
 import { knowledge } from '../../rules/knowledge.ts';
 import type { Said, Value } from '../reply.ts';
-import { say } from '../say.ts';
+import { sayEnds } from '../say.ts';
 import { en } from '../wording/en.ts';
 
 /** What a quantity, choice or rule is called; an id no record has is spelled out. */
@@ -23,12 +23,12 @@ export function asGiven(number: number, unit: Unit): string {
   return sayFigure(toBase(number, unit), unit, { given: true });
 }
 
-/** The ends of a value's range in words, where it has one that shows after rounding. */
+/** The ends of a value's range in words, where it has one. */
 export function rangeOf({ quantity, unit, low, high }: Value): string | undefined {
   if (low === undefined || high === undefined) return undefined;
+  const [from, to] = [toBase(low, unit), toBase(high, unit)];
   const record = knowledge.quantities.get(quantity);
-  const words = (number: number): string => (record ? say(record, toBase(number, unit), unit) : asGiven(number, unit));
-  return en.range(words(low), words(high));
+  return record ? sayEnds(record, { low: from, high: to }, unit) : sayRange(from, to, unit);
 }
 
 /** A figure in words, parted after its number so that the number can be set large: "1 1/2 in" is "1 1/2" and "in". */

@@ -36,7 +36,7 @@ export function lex(text: string): Token[] {
       if (!gap && tokens[tokens.length - 1]?.kind === 'number') i = beforeJoiner(text, start, i);
       const raw = text.slice(start, i);
       tokens.push(token('letters', raw.toLowerCase(), raw, gap, start, i));
-    } else if (isDigit(text, i) || startsDecimal(text, i)) {
+    } else if (isDigit(text, i) || startsDecimal(text, i, tokens[tokens.length - 1])) {
       const digits = scanDigits(text, i);
       i = digits.end;
       const raw = text.slice(start, i);
@@ -61,12 +61,14 @@ function token(kind: Token['kind'], text: string, raw: string, gap: boolean, sta
   return { kind, text, raw, gap, start, end, value: 0, style: undefined };
 }
 
-/** A point begins a decimal unless it ends a sentence typed without a blank ("deep.12 ft"); "rate.05" is a decimal. */
-function startsDecimal(text: string, i: number): boolean {
+/**
+ * A point begins a decimal unless it ends a sentence typed without a blank ("deep.12 ft"). After a nought to come
+ * ("rate.05") or a word as short as x, at or by it is a decimal again.
+ */
+function startsDecimal(text: string, i: number, last: Token | undefined): boolean {
   if (text[i] !== '.' || !isDigit(text, i + 1)) return false;
-  const before = text.charCodeAt(i - 1);
-  if (!isLetter(before)) return true;
-  return text[i + 1] === '0' || ((before | 32) === 120 && !isLetter(text.charCodeAt(i - 2)));
+  if (!isLetter(text.charCodeAt(i - 1))) return true;
+  return text[i + 1] === '0' || (last !== undefined && last.text.length <= 2);
 }
 
 /** Letters, with the apostrophe of don't and o'clock. */

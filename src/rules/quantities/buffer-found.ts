@@ -10,6 +10,7 @@ export default quantity({
   because: 'From the end of the taper to the work, as it stands.',
   sources: [manual('section 6B.06')],
   roles: { after: ['buffer'], before: ['buffer'] },
+  setting: ['buffer'],
   bare: false,
   question: {
     text: 'How long is the buffer as it stands?',

@@ -12,7 +12,6 @@ export default quantity({
   cues: ['buffer', 'how+long buffer', 'stop|stopping+sight', 'sight+distance'],
   alsoCalled: ['longitudinal buffer', 'stopping sight distance'],
   bare: false,
-  workedOut: true,
   asks: 'How long a buffer?',
   beside: ['merging-taper', 'sign-spacing-a'],
   usedAt: ['traffic-control-up'],

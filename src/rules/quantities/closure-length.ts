@@ -12,7 +12,6 @@ export default quantity({
   sources: [manual('Figure 6P-33, order of its parts', 'memory')],
   cues: ['how+long closure', 'closure+length', 'zone multilane|expressway', 'whole|total closure'],
   bare: false,
-  workedOut: true,
   asks: 'How long is the whole lane closure?',
   beside: ['merging-taper', 'buffer-length', 'sign-spacing-a', 'sign-spacing-b', 'sign-spacing-c'],
   usedAt: ['traffic-control-up'],

@@ -10,6 +10,7 @@ export default quantity({
   because: 'Nobody passes at all, in either direction.',
   sources: [californiaManual('Typical Application 13')],
   roles: { after: ['close', 'closed', 'closure', 'shut'], before: ['close', 'closed', 'shut'] },
+  setting: ['close', 'closed', 'closure', 'shut'],
   bare: false,
   question: {
     text: 'For how long is the road closed both ways?',

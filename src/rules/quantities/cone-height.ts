@@ -10,6 +10,7 @@ export default quantity({
   because: 'A low cone drops out of sight at speed and in headlights.',
   sources: [manual('section 6K.03')],
   roles: { after: ['cone', 'tall', 'high'], before: ['cone'] },
+  setting: ['cone'],
   bare: false,
   question: {
     text: 'How tall are the cones?',

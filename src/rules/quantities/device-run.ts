@@ -9,6 +9,7 @@ export default quantity({
   because: 'The buffer and the work together, where cones keep traffic out of the lane.',
   sources: [commonPractice],
   roles: { after: ['tangent', 'cone', 'line'], before: ['along', 'tangent'] },
+  setting: ['cone', 'device'],
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How long is the stretch that the cones stand along?',

@@ -15,7 +15,6 @@ export default quantity({
     'cone|device spacing|apart|space along|past|beside work|lane -@check',
   ],
   bare: false,
-  workedOut: true,
   beside: ['device-spacing-taper', 'device-count'],
   usedAt: ['traffic-control-up'],
 });

@@ -11,7 +11,6 @@ export default quantity({
   sources: [manual('section 6K.01, paragraph 4; section 6B.08')],
   cues: ['cone|device spacing|apart|space taper', 'cone|device spacing|space', 'how-far apart cone|device'],
   bare: false,
-  workedOut: true,
   asks: 'How far apart do the cones go?',
   beside: ['device-spacing-tangent', 'device-count'],
   usedAt: ['traffic-control-up'],

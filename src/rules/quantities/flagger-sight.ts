@@ -10,6 +10,7 @@ export default quantity({
   because: 'A flagger seen too late is a flagger who jumps.',
   sources: [manual('section 6D.06')],
   roles: { after: ['sight', 'view', 'visible', 'see'], before: ['see', 'sight', 'visible', 'view'] },
+  setting: ['flagger'],
   bare: false,
   question: {
     text: 'How far off do drivers first see the flagger?',

@@ -10,5 +10,6 @@ export default quantity({
   because: 'One for each end is what the manual says there should be.',
   sources: [manual('section 6E.02')],
   roles: { after: ['flagger'], before: ['flagger'] },
+  setting: ['flagger'],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 20, unit: '1' } },
 });

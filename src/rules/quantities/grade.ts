@@ -11,6 +11,7 @@ export default quantity({
   sources: [californiaManual('Table 6B-2(CA)')],
   alsoCalled: ['hill', 'slope of the road'],
   roles: { after: ['grade', 'downgrade', 'downhill', 'hill'], before: ['grade', 'downgrade', 'downhill'] },
+  setting: ['grade', 'downgrade', 'downhill', 'hill'],
   bare: false,
   question: {
     text: 'How steep does the road go down toward the work?',

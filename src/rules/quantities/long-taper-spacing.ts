@@ -10,5 +10,4 @@ export default quantity({
   because: 'Cones must be close enough to read as one line from a car at that speed.',
   sources: [manual('section 6K.01, paragraph 4')],
   bare: false,
-  workedOut: true,
 });

@@ -10,6 +10,7 @@ export default quantity({
   because: 'What traffic has left to pass on, from the cones, the blade or the row to the far edge.',
   sources: [manual('section 6N.07')],
   roles: { after: ['left', 'open', 'pass'], before: ['only', 'left', 'open'] },
+  setting: ['left', 'open', 'pass'],
   bare: false,
   question: {
     text: 'How wide is the lane that is left open?',

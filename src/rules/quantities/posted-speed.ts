@@ -10,12 +10,12 @@ export default quantity({
   because:
     'Tapers, buffers and cones are sized for how fast people really come: the posted limit, or the speed 85 in 100 keep to before the work where that is higher. A lower limit put up for the work does not shorten them.',
   sources: [manual('Tables 6B-2 and 6B-4, meaning of S')],
-  cues: ['posted+speed', 'speed+limit'],
   alsoCalled: ['posted limit', '85th percentile speed', 'operating speed'],
   roles: {
     after: ['posted', 'limit', 'zone', 'traffic', 'road', 'highway'],
     before: ['posted', 'limit', 'speed', 'at', 'goes', 'running', 'doing'],
   },
+  plain: true,
   bare: { us: 'mph', metric: 'km/h' },
   question: {
     text: 'What is the posted speed, or the speed traffic really keeps where that is higher?',

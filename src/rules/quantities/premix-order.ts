@@ -18,6 +18,6 @@ export default quantity({
   asks: 'How much do I order?',
   beside: ['premix-mass', 'order-loads', 'patch-area'],
   usedAt: ['order-and-check'],
-  note: 'Keep it unrounded until the end, then go up to a whole load or what the plant sells.',
+  note: 'Say feathered ends apart: each counts half its length. Go up to a whole load, or what the plant sells, at the end only.',
   caution: 'Loads within legal and posted weight; a posted limit is the whole truck.',
 });

@@ -11,6 +11,7 @@ export default quantity({
   cues: ['queue', 'how+long queue', 'how-far back queue|car|traffic', 'line+car', 'car|traffic back+up'],
   alsoCalled: ['backup', 'line of cars'],
   roles: { after: ['queue', 'backup'], before: ['queue'] },
+  setting: ['queue'],
   bare: false,
   asks: 'How far back will traffic stack up?',
   usedAt: ['traffic-control-up'],

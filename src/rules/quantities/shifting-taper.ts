@@ -10,10 +10,9 @@ export default quantity({
   because:
     'Traffic moves over but nobody has to merge, so half the merging length will do; more helps where there is room.',
   sources: [manual('Table 6B-3')],
-  cues: ['shift taper'],
+  cues: ['shift taper -cone -device'],
   alsoCalled: ['lane shift taper'],
   bare: false,
-  workedOut: true,
   asks: 'How long a shifting taper?',
   beside: ['merging-taper', 'device-spacing-taper', 'buffer-length'],
   usedAt: ['traffic-control-up'],

@@ -10,6 +10,5 @@ export default quantity({
   because: 'A longer one in front of a flagger looks like a lane to drive on at speed.',
   sources: [manual('Table 6B-3'), manual2003('Figure 6H-18: taper 30 m (100 ft) at most')],
   bare: false,
-  workedOut: true,
   default: { number: 100, unit: 'ft' },
 });

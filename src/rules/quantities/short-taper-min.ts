@@ -10,6 +10,5 @@ export default quantity({
   because: 'Shorter than this nobody reads it as a taper.',
   sources: [manual('Table 6B-3')],
   bare: false,
-  workedOut: true,
   default: { number: 50, unit: 'ft' },
 });

@@ -10,6 +10,5 @@ export default quantity({
   because: 'The taper is short: at one device for each mile an hour it would be three cones and no line at all.',
   sources: [manual('section 6B.08')],
   bare: false,
-  workedOut: true,
   default: { number: 20, unit: 'ft' },
 });

@@ -10,9 +10,8 @@ export default quantity({
   because:
     'Nobody should be driving there, so a third of the merging length will do; a shoulder that carries traffic takes the full taper.',
   sources: [manual('Table 6B-3')],
-  cues: ['shoulder taper'],
+  cues: ['shoulder taper -cone -device'],
   bare: false,
-  workedOut: true,
   asks: 'How long a shoulder taper?',
   beside: ['merging-taper', 'device-spacing-taper'],
   usedAt: ['traffic-control-up'],

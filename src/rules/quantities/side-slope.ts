@@ -11,6 +11,7 @@ export default quantity({
   cues: ['slope windrow', 'side+slope'],
   roles: { after: ['slope', 'side'], before: ['slope', 'side'] },
   setting: ['windrow'],
+  parts: 'to-one',
   default: { number: 1.5, unit: '1' },
   plausible: { min: { number: 0.4, unit: '1' }, max: { number: 6, unit: '1' } },
   beside: ['windrow-height', 'windrow-base'],

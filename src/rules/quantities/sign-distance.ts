@@ -10,6 +10,7 @@ export default quantity({
   because: 'From the taper or the flagger to the nearest sign, or from one sign to the next, as they stand.',
   sources: [manual('Table 6B-1')],
   roles: { after: ['apart', 'out', 'sign'], before: ['sign', 'apart'] },
+  setting: ['sign'],
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How far is the sign from the taper, or from the next sign?',

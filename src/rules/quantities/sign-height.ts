@@ -10,6 +10,7 @@ export default quantity({
   because: 'Over parked cars and heads, and over the grass; a low stand is for a few days.',
   sources: [manual('section 6F.02')],
   roles: { after: ['high', 'up'], before: ['height', 'bottom'] },
+  setting: ['sign'],
   bare: false,
   question: {
     text: 'How high is the bottom edge of the sign above the road?',

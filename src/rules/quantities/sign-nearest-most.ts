@@ -10,6 +10,5 @@ export default quantity({
   because: 'The text goes by speed where the table goes by road, and at high speed it asks for more than the table.',
   sources: [manual('section 6B.04, guidance')],
   bare: false,
-  workedOut: true,
   beside: ['sign-spacing-a', 'sign-nearest-least'],
 });

@@ -21,7 +21,6 @@ export default quantity({
   ],
   alsoCalled: ['first sign', 'distance A'],
   bare: false,
-  workedOut: true,
   asks: 'How far out do the warning signs go?',
   beside: ['sign-spacing-b', 'sign-spacing-c', 'sign-nearest-least', 'sign-nearest-most'],
   usedAt: ['traffic-control-up'],

@@ -10,6 +10,7 @@ export default quantity({
   because: 'Some drivers slow and some do not; the wider the gap between them, the more they hit each other.',
   sources: [manual('section 6B.01')],
   roles: { after: ['drop', 'lower', 'less', 'slower'], before: ['drop', 'lower', 'reduce', 'cut'] },
+  setting: ['limit', 'speed'],
   bare: false,
   question: {
     text: 'By how much is the limit lowered?',

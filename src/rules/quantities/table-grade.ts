@@ -10,5 +10,4 @@ export default quantity({
   because: 'Between two columns of the table the steeper one errs long; beyond the last one nothing is published.',
   sources: [californiaManual('Table 6B-2(CA)')],
   bare: false,
-  workedOut: true,
 });

@@ -10,5 +10,4 @@ export default quantity({
     'The manual has one formula up to 40 mph and another from 45, and says nothing of what lies between; the next row up errs long, never short.',
   sources: [commonPractice],
   bare: false,
-  workedOut: true,
 });

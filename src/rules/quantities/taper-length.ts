@@ -10,6 +10,7 @@ export default quantity({
   because: 'The taper as it stands on the road, or as it is meant to be.',
   sources: [manual('Table 6B-3')],
   roles: { after: ['taper', 'merge'], before: ['taper', 'merge'] },
+  setting: ['taper', 'merge'],
   bare: false,
   question: {
     text: 'How long is the taper?',

@@ -12,6 +12,5 @@ export default quantity({
   sources: [manual('Table 6B-3')],
   cues: ['taper'],
   bare: false,
-  workedOut: true,
   usedAt: ['traffic-control-up'],
 });

@@ -9,7 +9,8 @@ export default quantity({
   because: 'Count for five minutes and take twelve times as many.',
   sources: [commonPractice],
   alsoCalled: ['cars an hour', 'traffic count'],
-  roles: { after: ['car', 'vehicle', 'hour', 'vph', 'traffic'], before: ['volume', 'traffic'] },
+  roles: { after: ['car', 'cars', 'vehicle', 'hour', 'vph', 'traffic'], before: ['volume', 'traffic'] },
+  setting: ['car', 'cars', 'vehicle', 'traffic', 'vph', 'queue'],
   question: {
     text: 'How many vehicles an hour come one way?',
     ease: 3,

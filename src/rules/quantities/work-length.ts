@@ -10,7 +10,6 @@ export default quantity({
   sources: [commonPractice],
   cues: ['work+space|length how+long', 'room turn grader|roller'],
   bare: false,
-  workedOut: true,
   beside: ['zone-length-turning'],
   usedAt: ['traffic-control-up'],
 });

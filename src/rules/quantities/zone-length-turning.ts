@@ -10,6 +10,5 @@ export default quantity({
     'A grader and a roller need ground past both ends of the patch; without it they turn in the buffer, which must stay empty.',
   sources: [geometry],
   bare: false,
-  workedOut: true,
   beside: ['zone-length', 'work-length'],
 });

@@ -20,7 +20,6 @@ export default quantity({
   ],
   alsoCalled: ['length of the work zone', 'outermost sign to outermost sign'],
   bare: false,
-  workedOut: true,
   asks: 'How long is the whole zone with flaggers?',
   beside: ['zone-length-turning', 'one-lane-length', 'buffer-length', 'sign-spacing-a'],
   usedAt: ['traffic-control-up'],

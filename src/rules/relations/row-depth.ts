@@ -11,6 +11,7 @@ export default relation({
   finds: rowDepth,
   by: over(windrowSection, times(patchWidth, rollDown)),
   bothWays: false,
+  second: true,
   plan: true,
   because: 'Spread over the width it is the loose lift, and that less the roll-down is the rolled one.',
   sources: [geometry],

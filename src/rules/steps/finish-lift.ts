@@ -30,6 +30,7 @@ export default step({
   rules: ['roll-each-lift', 'material-run-out', 'placed-before-finish', 'lift-max', 'lift-min', 'fewest-passes', 'lay-speed', 'flush-finish'],
   figures: ['lift-loose', 'blade-passes', 'tons-left', 'lift-count'],
   named: ['finish|final|last|top+lift', 'finish|final|last+pass'],
-  doneCues: ['finish|final|last|top+lift down|laid|done|on|in|bladed -not -how', 'on+finish|final|last|top+lift'],
+  doneCues: ['finish|final|last|top+lift down|laid|done|in|bladed -not -how'],
+  atCues: ['on|start|lay|blade+finish|final|last|top+lift -how'],
   cues: ['how lay|blade|put finish|final|last|top+lift', 'finish|final|last+pass how', 'windrow give+out|run+out early|late|where|when'],
 });

@@ -44,6 +44,7 @@ export default step({
   rules: ['lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane', 'turnout-distance'],
   figures: ['lift-loose', 'lift-thickness', 'lift-count', 'blade-passes', 'grader-speed', 'roll-down'],
   named: ['first+lift', 'first+pass', 'bottom+lift'],
-  doneCues: ['first|one+lift down|laid|done|in|bladed -not -how', 'on+first+lift'],
+  doneCues: ['first|1st|bottom+lift down|laid|done|in|bladed -not -how', 'lift down|laid|in|bladed -not -how -next -second -third -finish -last -final -top -how-many'],
+  atCues: ['on|start|lay|blade+first|1st|bottom+lift -how'],
   cues: ['how lay|blade|spread|put first+lift', 'how lay|blade lift|mix|patch -fast -far -many -long -thick', 'how set blade|toe|heel', 'blade angle|pitch|set-up lay', 'toe heel', 'how taper end -long -far', 'turnout|turn+out how|where|end', 'down+pressure'],
 });

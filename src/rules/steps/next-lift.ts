@@ -27,7 +27,8 @@ export default step({
   good: 'The row is as straight and even after it as before.',
   rules: ['roll-each-lift', 'lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane'],
   figures: ['lift-loose', 'lift-count', 'tons-left'],
-  named: ['next+lift', 'second|third|fourth|fifth+lift', 'middle+lift'],
-  doneCues: ['second|third|fourth|fifth+lift down|laid|done|in|on|bladed -not -how', 'on+second|third|fourth|fifth+lift', 'next+lift down|laid|done|in|bladed -not -how'],
+  named: ['next+lift', 'second|third|fourth|fifth|2nd|3rd|4th|5th+lift', 'middle+lift'],
+  doneCues: ['next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift down|laid|done|in|bladed -not -how', 'lift+#number down|laid|done|in|bladed -not -how'],
+  atCues: ['on|start|lay|blade+next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift -how', 'on+lift+#number'],
   cues: ['how lay|blade|put next|second|third+lift', 'blade float how|when', 'float blade'],
 });

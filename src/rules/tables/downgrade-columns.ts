@@ -13,6 +13,7 @@ export default table({
     [9, 9],
   ],
   between: 'next row up',
+  beyond: 'No distance is published for a steeper downgrade: the plan has to give it.',
   because: 'Between two columns the steeper one errs long.',
   sources: [californiaManual('Table 6B-2(CA)')],
 });

@@ -21,6 +21,7 @@ export default table({
     [75, 866],
   ],
   between: 'next row up',
+  beyond: 'The table ends below that speed: no buffer is published, so the plan has to give it.',
   because: 'Going down, gravity takes from the brakes what it adds to the car.',
   sources: [californiaManual('Table 6B-2(CA), credited there to AASHTO 2001, Exhibit 3-2')],
 });

@@ -20,6 +20,7 @@ export default table({
     [120, 250],
   ],
   between: 'next row up',
+  beyond: 'The table ends below that speed: no buffer is published, so the plan has to give it.',
   because: 'Two and a half seconds to see and react, then braking at 3.4 m/s² on a wet road; rounded up to 5 m.',
   sources: [
     {

@@ -21,6 +21,7 @@ export default table({
     [75, 820],
   ],
   between: 'next row up',
+  beyond: 'The table ends below that speed: no buffer is published, so the plan has to give it.',
   because: 'Two and a half seconds to see and react, then braking at 11.2 ft/s² on a wet road; rounded up to 5 ft.',
   sources: [
     manual('Table 6B-2'),

@@ -1,0 +1,90 @@
+import { type Entry, layingOf, sequence } from '../rules/procedure.ts';
+import { type Work, work as shipped } from '../rules/work.ts';
+import { type Cue, fit, readCue } from './cue.ts';
+import type { Span } from './reply.ts';
+import { isSmall, type Sentence } from './sentence.ts';
+import { lastWords, ordinals, stepFrames } from './wording/step-asks.ts';
+
+/** Where a sentence says the job is. */
+export interface Said {
+  readonly step: string;
+  /** Done with it, or at it. */
+  readonly done: boolean;
+  readonly from: Span;
+}
+
+/** The lift a sentence speaks of: its number from the bottom, or the last one. */
+export interface LiftSaid {
+  readonly lift: number | 'last';
+  readonly from: Span;
+}
+
+interface StageCues {
+  readonly step: string;
+  readonly done: readonly Cue[];
+  readonly at: readonly Cue[];
+}
+
+const cuesOf = ({ steps }: Work): StageCues[] =>
+  sequence().map(({ id }) => {
+    const { doneCues = [], atCues = [], named = [] } = steps.get(id) ?? {};
+    const frames = named.flatMap((name) => stepFrames.done.map((line) => line.replace('NAME', name)));
+    return { step: id, done: [...doneCues, ...frames].map(readCue), at: atCues.map(readCue) };
+  });
+
+const shippedCues = cuesOf(shipped);
+
+/** The farthest stage that a sentence says is done, or else being done. */
+export function stageSaid(sentence: Sentence, work?: Work): Said | undefined {
+  const stages = [...(work ? cuesOf(work) : shippedCues)].reverse();
+  return farthest(stages, sentence, true) ?? farthest(stages, sentence, false);
+}
+
+function farthest(stages: readonly StageCues[], sentence: Sentence, done: boolean): Said | undefined {
+  for (const stage of stages) {
+    const cue = (done ? stage.done : stage.at).find((each) => fit(each, sentence, () => 1) !== undefined);
+    if (cue) return { step: stage.step, done, from: placeOf(cue, sentence) };
+  }
+  return undefined;
+}
+
+function placeOf(cue: Cue, { places, tokens }: Sentence): Span {
+  const word = cue.needs.flat(2).find((each) => places.has(each));
+  return tokens[places.get(word ?? '')?.[0] ?? 0]?.at ?? [0, 0];
+}
+
+/** Which lift is meant: "second lift", "lift 2", "the last lift". */
+export function liftSaid(sentence: Sentence): LiftSaid | undefined {
+  const { tokens, small, places } = sentence;
+  for (const at of places.get('lift') ?? []) {
+    let before = at - 1;
+    while (isSmall(tokens[before], small)) before--;
+    const word = tokens[before];
+    if (word?.kind === 'word' && ordinals[word.head]) return { lift: ordinals[word.head]!, from: word.at };
+    if (word?.kind === 'word' && lastWords.includes(word.head)) return { lift: 'last', from: word.at };
+    const after = tokens[at + 1];
+    if (after?.kind === 'figure' && after.figure.unit === undefined && Number.isInteger(after.figure.number)) return { lift: after.figure.number, from: after.at };
+  }
+  return undefined;
+}
+
+const laying = new Set(['first-lift', 'next-lift', 'finish-lift']);
+
+/**
+ * The entry that a stage means here: of a lift the one named, else the one the job is at. Undefined for a lift that the
+ * patch has not.
+ */
+export function entryOf(step: string, lift: LiftSaid['lift'] | undefined, at: Entry | undefined, count?: number): Entry | undefined {
+  const number = lift === 'last' ? count : (lift ?? at?.lift);
+  if (laying.has(step)) {
+    if (lift === 'last') return { id: 'finish-lift', ...(count === undefined ? {} : { lift: count }) };
+    const first = step === 'first-lift' ? 1 : step === 'finish-lift' ? count : undefined;
+    const meant = lift ?? (at && laying.has(at.id) ? at.lift : undefined) ?? first;
+    return meant === undefined ? { id: step } : layingOf(meant, count);
+  }
+  if (step !== 'roll-lift') return { id: step };
+  if (lift === 'last' || at?.id === 'finish-lift' || at?.id === 'final-roll') return { id: 'final-roll' };
+  if (number === undefined) return { id: 'roll-lift' };
+  if (count !== undefined && number >= count) return number === count ? { id: 'final-roll' } : undefined;
+  return { id: 'roll-lift', lift: number };
+}
