@@ -7,6 +7,7 @@ import { type Engine, engine as shipped } from './engine.ts';
 import { jobFacts, knownFrom } from './facts.ts';
 import { emptyJob, readJob } from './job.ts';
 import { problemWith } from './problems.ts';
+import { conversion } from './convert.ts';
 import { refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import { goalText } from './goal.ts';
@@ -48,5 +49,5 @@ function answered(engine: Engine, request: Request, job: Job): Reply {
   const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
   const voice = { knowledge: engine.knowledge, solved, unit: unitsOf(engine, understood), isGiven: (id: string) => facts.some((fact) => fact.quantity === id) };
   const scene = { engine, understood, voice, job: next, request };
-  return problemWith(scene) ?? answer(scene);
+  return conversion(scene) ?? problemWith(scene) ?? answer(scene);
 }

@@ -3,7 +3,11 @@
  * `[[…|…]]` has a clause that then stands in its place. A figure outside any clause that is unknown is worded `unsettled`.
  * Clauses do not nest. Spaces left by what fell away are closed up.
  */
-export function fillClauses(template: string, figures: (name: string) => string | undefined, unsettled: string): string {
+export function fillClauses(
+  template: string,
+  figures: (name: string) => string | undefined,
+  unsettled: string,
+): string {
   const filled = template.replace(clause, (_, body: string) => {
     const [text, otherwise = ''] = body.split('|') as [string, string?];
     return fillAll(text, figures) ?? fillAll(otherwise, figures) ?? '';
@@ -25,4 +29,8 @@ function fillAll(text: string, figures: (name: string) => string | undefined): s
   return text.replace(place, (_, name: string) => figures(name)!);
 }
 
-const tidied = (text: string): string => text.replace(/ {2,}/g, ' ').replace(/ (?=[.,;:])/g, '').trim();
+const tidied = (text: string): string =>
+  text
+    .replace(/ {2,}/g, ' ')
+    .replace(/ (?=[.,;:])/g, '')
+    .trim();

@@ -1,6 +1,7 @@
 import { type Entry, layingOf, sequence } from '../rules/procedure.ts';
-import { type Work, work as shipped } from '../rules/work.ts';
-import { type Cue, fit, readCue } from './cue.ts';
+import { work as shipped, type Work } from '../rules/work.ts';
+import { type Cue, readCue } from './cue.ts';
+import { isHeard } from './heard.ts';
 import type { Span } from './reply.ts';
 import { isSmall, type Sentence } from './sentence.ts';
 import { lastWords, ordinals, stepFrames } from './wording/step-asks.ts';
@@ -42,7 +43,7 @@ export function stageSaid(sentence: Sentence, work?: Work): Said | undefined {
 
 function farthest(stages: readonly StageCues[], sentence: Sentence, done: boolean): Said | undefined {
   for (const stage of stages) {
-    const cue = (done ? stage.done : stage.at).find((each) => fit(each, sentence, () => 1) !== undefined);
+    const cue = (done ? stage.done : stage.at).find((each) => isHeard(each, sentence));
     if (cue) return { step: stage.step, done, from: placeOf(cue, sentence) };
   }
   return undefined;
@@ -63,7 +64,8 @@ export function liftSaid(sentence: Sentence): LiftSaid | undefined {
     if (word?.kind === 'word' && ordinals[word.head]) return { lift: ordinals[word.head]!, from: word.at };
     if (word?.kind === 'word' && lastWords.includes(word.head)) return { lift: 'last', from: word.at };
     const after = tokens[at + 1];
-    if (after?.kind === 'figure' && after.figure.unit === undefined && Number.isInteger(after.figure.number)) return { lift: after.figure.number, from: after.at };
+    if (after?.kind === 'figure' && after.figure.unit === undefined && Number.isInteger(after.figure.number))
+      return { lift: after.figure.number, from: after.at };
   }
   return undefined;
 }
@@ -74,7 +76,12 @@ const laying = new Set(['first-lift', 'next-lift', 'finish-lift']);
  * The entry that a stage means here: of a lift the one named, else the one the job is at. Undefined for a lift that the
  * patch has not.
  */
-export function entryOf(step: string, lift: LiftSaid['lift'] | undefined, at: Entry | undefined, count?: number): Entry | undefined {
+export function entryOf(
+  step: string,
+  lift: LiftSaid['lift'] | undefined,
+  at: Entry | undefined,
+  count?: number,
+): Entry | undefined {
   const number = lift === 'last' ? count : (lift ?? at?.lift);
   if (laying.has(step)) {
     if (lift === 'last') return { id: 'finish-lift', ...(count === undefined ? {} : { lift: count }) };

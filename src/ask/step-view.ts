@@ -1,9 +1,9 @@
+import { toBase } from '../calc/quantity.ts';
+import { holds } from '../rules/decide.ts';
 import { type Entry, mostLifts } from '../rules/procedure.ts';
 import { isQuantity } from '../rules/shapes.ts';
 import type { Need, Occasion, StepRecord } from '../rules/shapes-work.ts';
-import { toBase } from '../calc/quantity.ts';
-import { holds } from '../rules/decide.ts';
-import { fillClauses, figuresIn } from './clauses.ts';
+import { figuresIn, fillClauses } from './clauses.ts';
 import { figureOf, type Voice } from './judging.ts';
 import type { Step } from './reply.ts';
 import { capital, say } from './say.ts';
@@ -39,17 +39,26 @@ export function viewStep(record: StepRecord, entry: Entry, voice: Voice): Viewed
     id: record.id,
     ...(entry.lift === undefined ? {} : { lift: entry.lift }),
     title: capital(en.steps.title(record.title, entry.lift, lifts)),
-    text: [...unmet.map((need) => en.steps.notYet(need.unmet)), ...[record.text, ...also].map(fill)].filter(Boolean).join(' '),
+    text: [...unmet.map((need) => en.steps.notYet(need.unmet)), ...[record.text, ...also].map(fill)]
+      .filter(Boolean)
+      .join(' '),
     checks: [...[...unmet, ...open].map(({ text }) => text), ...record.checks.map(fill)].filter(Boolean),
     cautions: record.cautions,
   };
-  const figures = [...new Set(templates.flatMap(figuresIn))].filter((name) => voice.solved.has(name) && voice.knowledge.quantities.has(name));
+  const figures = [...new Set(templates.flatMap(figuresIn))].filter(
+    (name) => voice.solved.has(name) && voice.knowledge.quantities.has(name),
+  );
   return { entry, record, step, unmet, figures };
 }
 
 /** Fills a template of the work from the job. */
 export function filler({ lift }: Entry, voice: Voice): (template: string) => string {
-  return (template) => fillClauses(template, (name) => (name === 'lift' ? lift?.toString() : (boundOf(name, voice) ?? figureOf(name, voice))), en.unsettled);
+  return (template) =>
+    fillClauses(
+      template,
+      (name) => (name === 'lift' ? lift?.toString() : (boundOf(name, voice) ?? figureOf(name, voice))),
+      en.unsettled,
+    );
 }
 
 /** The bound of a limit in words: `max:flush-finish`. */
@@ -58,11 +67,14 @@ function boundOf(name: string, voice: Voice): string | undefined {
   const rule = id === undefined ? undefined : voice.knowledge.limits.get(id);
   const bound = end === 'max' ? rule?.max : rule?.min;
   if (!rule || !bound) return undefined;
-  return isQuantity(bound) ? figureOf(bound.id, voice) : say(rule.on, toBase(bound.number, bound.unit), bound.unit, true);
+  return isQuantity(bound)
+    ? figureOf(bound.id, voice)
+    : say(rule.on, toBase(bound.number, bound.unit), bound.unit, true);
 }
 
 function isOn({ lift, lifts, choice }: Occasion, entry: Entry, count: number | undefined, { solved }: Voice): boolean {
-  const even = (number: number | undefined, wanted: 'odd' | 'even'): boolean => number !== undefined && number % 2 === (wanted === 'even' ? 0 : 1);
+  const even = (number: number | undefined, wanted: 'odd' | 'even'): boolean =>
+    number !== undefined && number % 2 === (wanted === 'even' ? 0 : 1);
   if (lift === 'first' && entry.lift !== 1) return false;
   if ((lift === 'odd' || lift === 'even') && !even(entry.lift, lift)) return false;
   if (lifts === 'one' && count !== 1) return false;

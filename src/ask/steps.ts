@@ -11,8 +11,8 @@ import { rulesNamed } from './rules-named.ts';
 import type { Scene } from './scene.ts';
 import { entryOf, type LiftSaid, liftSaid, type Said, stageSaid } from './step-stage.ts';
 import { filler, liftsOf, type Viewed, viewStep } from './step-view.ts';
-import { assumedBy } from './working.ts';
 import { en } from './wording/en.ts';
+import { assumedBy } from './working.ts';
 
 /** What a question about the steps was read as. */
 interface Asked {
@@ -30,7 +30,13 @@ interface Asked {
  */
 export function stepsReply(scene: Scene, id: string): Reply {
   const { sentence } = scene.understood;
-  const asked: Asked = { scene, lifts: liftsOf(scene.voice), said: stageSaid(sentence), lift: liftSaid(sentence), at: readStage(scene.job.stage) };
+  const asked: Asked = {
+    scene,
+    lifts: liftsOf(scene.voice),
+    said: stageSaid(sentence),
+    lift: liftSaid(sentence),
+    at: readStage(scene.job.stage),
+  };
   const [frame, step] = framed(id);
   if (frame === 'whole') return whole(asked);
   if (frame === 'before') return before(asked, { id: step });
@@ -72,7 +78,8 @@ function after(asked: Asked, entry: Entry | undefined, isDone: boolean): Reply {
   if (!entry) return noSuchLift(asked);
   const found = nextAfter(entry, asked.lifts);
   if (found === 'needs-lift-count') return askFor(moved(asked, isDone ? entry : undefined).scene, 'lift-count');
-  if (found === 'no-such-stage') return noSuchLift({ ...asked, lift: asked.lift ?? { lift: entry.lift ?? 0, from: [0, 0] } });
+  if (found === 'no-such-stage')
+    return noSuchLift({ ...asked, lift: asked.lift ?? { lift: entry.lift ?? 0, from: [0, 0] } });
   if (found === 'done') return { ...body(asked, []), topic: entry.id, text: en.steps.jobDone, next: [] };
   const unmet = view(asked, found.entry).unmet.length > 0;
   return told(isDone ? moved(asked, unmet ? entry : found.entry) : asked, [found.entry], en.steps.next);
@@ -95,7 +102,9 @@ function before(asked: Asked, wanted: Entry): Reply {
 
 function whole(asked: Asked): Reply {
   const { lifts } = asked;
-  const head = [en.steps.checklist(lifts?.toString()), ...(lifts === undefined ? [en.steps.liftsUnknown] : [])].join(' ');
+  const head = [en.steps.checklist(lifts?.toString()), ...(lifts === undefined ? [en.steps.liftsUnknown] : [])].join(
+    ' ',
+  );
   return listed(asked, sequence(lifts), 'checklist', head);
 }
 
@@ -106,7 +115,12 @@ function listed(asked: Asked, entries: readonly Entry[], topic: string, head: st
 }
 
 /** One step told in full, with what to check and what to watch. */
-function told(asked: Asked, entries: readonly Entry[], worded: (title: string, text: string) => string, withCraft = false): Reply {
+function told(
+  asked: Asked,
+  entries: readonly Entry[],
+  worded: (title: string, text: string) => string,
+  withCraft = false,
+): Reply {
   const [shown] = entries.map((entry) => view(asked, entry));
   const { step, record, entry } = shown!;
   const fill = filler(entry, asked.scene.voice);

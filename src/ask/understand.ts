@@ -1,3 +1,4 @@
+import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
@@ -29,6 +30,8 @@ export interface Understanding {
   readonly unbound: readonly Figure[];
   readonly system: UnitSystem;
   readonly sentence: Sentence;
+  /** Units named without a number. */
+  readonly named: readonly NamedUnit[];
 }
 
 /** A cue must weigh this much to be taken for a goal. */
@@ -48,7 +51,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const take = (goal: Goal | undefined, cue?: Cue): Taken => takeFigures(engine, sentence, { goal, cue, past, kept, system, turn });
   const sought = found.length > 1 ? notYetSaid(engine, sentence, found, take) : found[0];
   const goal = sought ?? checkedGoal(engine, sentence, take) ?? goalFrom(past.goal, engine);
-  return { goal, goalKept: goal !== undefined && found.length === 0, turn, units, system, sentence, commands, ...take(goal, sought?.cue) };
+  return { goal, goalKept: goal !== undefined && found.length === 0, turn, units, system, sentence, named: namedUnits(items), commands, ...take(goal, sought?.cue) };
 }
 
 /** The best goal that the question does not itself give a figure for: "residue 60 %, what do I shoot" is not after the residue. */

@@ -1,4 +1,4 @@
-import { type Work, work as shipped } from '../rules/work.ts';
+import { work as shipped, type Work } from '../rules/work.ts';
 import { repairAsks } from './wording/repair-asks.ts';
 import { stepAsks, stepFrames } from './wording/step-asks.ts';
 
@@ -26,12 +26,19 @@ export function workGoals({ steps, faults, defects, repairs }: Work = shipped): 
       { kind: 'step', id: `done-${id}`, cues: doneCues.map((cue) => `${noFigure(cue)} -@check -@why`) },
     ]),
     ...[...faults.values()].map(({ id, cues }): WorkGoal => ({ kind: 'fault', id, cues: cues.map(noFigure) })),
-    ...[...defects.values()].map(({ id, cues }): WorkGoal => ({ kind: 'defect', id, cues: cues.map((cue) => `${noFigure(cue)} -ton -gallon -cost`) })),
+    ...[...defects.values()].map(
+      ({ id, cues }): WorkGoal => ({
+        kind: 'defect',
+        id,
+        cues: cues.map((cue) => `${noFigure(cue)} -ton -gallon -cost`),
+      }),
+    ),
     { kind: 'repair', id: 'which', cues: repairAsks.which.map(noFigure) },
     ...[...repairs.values()].map(({ id, cues = [] }): WorkGoal => ({ kind: 'repair', id, cues: cues.map(noFigure) })),
   ];
 }
 
 /** A cue that is not heard where a figure is asked for. */
-const noFigure = (cue: string): string => [cue, ...figureAsks.filter((word) => !cue.includes(word)).map((word) => `-${word}`)].join(' ');
+const noFigure = (cue: string): string =>
+  [cue, ...figureAsks.filter((word) => !cue.includes(word)).map((word) => `-${word}`)].join(' ');
 const figureAsks = ['how-many', 'how-far', 'how-fast'];

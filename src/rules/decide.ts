@@ -23,7 +23,10 @@ export function decide(defect: DefectRecord, facts: Facts): Choice {
     const found = decision.when.map((finding) => holds(finding, facts));
     if (found.includes(false)) continue;
     const unknown = decision.when[found.indexOf(undefined)];
-    if (unknown === undefined) return open && open.decision.repair !== decision.repair ? { missing: open.missing } : { decision, rests: restsOf(decision, facts) };
+    if (unknown === undefined)
+      return open && open.decision.repair !== decision.repair
+        ? { missing: open.missing }
+        : { decision, rests: restsOf(decision, facts) };
     if (open && open.decision.repair !== decision.repair) return { missing: open.missing };
     open ??= { decision, missing: 'choice' in unknown ? unknown.choice : unknown.of[0] };
   }
@@ -46,11 +49,17 @@ export function holds(finding: Finding, facts: Facts): boolean | undefined {
 }
 
 /** The first of these figures that is known. */
-export const measured = (of: Measured['of'], facts: Facts): Solved | undefined => of.map(({ id }) => facts.get(id)).find((fact) => fact !== undefined);
+export const measured = (of: Measured['of'], facts: Facts): Solved | undefined =>
+  of.map(({ id }) => facts.get(id)).find((fact) => fact !== undefined);
 
 function isWithin(value: number, { from, upTo, over, under }: Measured): boolean {
   const against = (end: Figure): number => compare(value, toBase(end.number, end.unit));
-  return (!from || against(from) >= 0) && (!upTo || against(upTo) <= 0) && (!over || against(over) > 0) && (!under || against(under) < 0);
+  return (
+    (!from || against(from) >= 0) &&
+    (!upTo || against(upTo) <= 0) &&
+    (!over || against(over) > 0) &&
+    (!under || against(under) < 0)
+  );
 }
 
 /** Facts that a line was taken for. */

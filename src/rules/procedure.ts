@@ -5,7 +5,17 @@ export interface Entry {
 }
 
 /** What stands before the lifts, in order. */
-const before = ['survey-and-mark', 'order-and-check', 'brief-crew', 'traffic-control-up', 'cut-and-clean', 'sweep', 'tack', 'spread-premix', 'windrow'];
+const before = [
+  'survey-and-mark',
+  'order-and-check',
+  'brief-crew',
+  'traffic-control-up',
+  'cut-and-clean',
+  'sweep',
+  'tack',
+  'spread-premix',
+  'windrow',
+];
 /** What stands after the lifts, in order. */
 const after = ['final-roll', 'clean-up', 'traffic-control-down', 'record'];
 
@@ -19,12 +29,14 @@ export const mostLifts = 60;
  */
 export function sequence(liftCount?: number): Entry[] {
   const plain = (ids: readonly string[]): Entry[] => ids.map((id) => ({ id }));
-  if (liftCount === undefined) return plain([...before, 'first-lift', 'roll-lift', 'next-lift', 'finish-lift', ...after]);
+  if (liftCount === undefined)
+    return plain([...before, 'first-lift', 'roll-lift', 'next-lift', 'finish-lift', ...after]);
   if (!Number.isInteger(liftCount) || liftCount < 1 || liftCount > mostLifts) {
     throw new RangeError(`a patch has 1 to ${mostLifts} lifts, not ${liftCount}: give a whole number`);
   }
   const lifts: Entry[] = [];
-  for (let lift = 1; lift < liftCount; lift++) lifts.push({ id: lift === 1 ? 'first-lift' : 'next-lift', lift }, { id: 'roll-lift', lift });
+  for (let lift = 1; lift < liftCount; lift++)
+    lifts.push({ id: lift === 1 ? 'first-lift' : 'next-lift', lift }, { id: 'roll-lift', lift });
   return [...plain(before), ...lifts, { id: 'finish-lift', lift: liftCount }, ...plain(after)];
 }
 

@@ -16,7 +16,8 @@ export interface Severity {
 /** The class of a defect by every scheme that the facts allow to be read. Below its first class a scheme rates nothing. */
 export function severityOf({ severity = [] }: DefectRecord, facts: Facts): Severity[] {
   return severity.flatMap((scale) => {
-    const level = 'sight' in scale ? bySight(scale, facts) : 'rows' in scale ? byGrid(scale, facts) : byFigure(scale, facts);
+    const level =
+      'sight' in scale ? bySight(scale, facts) : 'rows' in scale ? byGrid(scale, facts) : byFigure(scale, facts);
     return level === undefined ? [] : [{ scheme: scale.scheme, level, source: scale.source }];
   });
 }

@@ -84,7 +84,10 @@ export interface FaultRecord extends Base {
     readonly leads?: Readonly<Record<string, { readonly fault: string } | { readonly defect: string }>>;
   };
   readonly caution?: string;
-  readonly examples: { readonly finds: readonly [string, string, ...string[]]; readonly not: readonly [string, ...string[]] };
+  readonly examples: {
+    readonly finds: readonly [string, string, ...string[]];
+    readonly not: readonly [string, ...string[]];
+  };
 }
 
 /** A figure of the road, the first of these that is known, within ends: `from` and `upTo` included, `over` and `under` not. */
@@ -144,8 +147,16 @@ export interface SeverityBySight {
 export interface SeverityGrid {
   readonly scheme: string;
   readonly source: Source;
-  readonly rows: { readonly by: readonly [QuantityRecord, ...QuantityRecord[]]; readonly from: Figure; readonly upTo: readonly Figure[] };
-  readonly columns: { readonly by: readonly [QuantityRecord, ...QuantityRecord[]]; readonly from: Figure; readonly upTo: readonly Figure[] };
+  readonly rows: {
+    readonly by: readonly [QuantityRecord, ...QuantityRecord[]];
+    readonly from: Figure;
+    readonly upTo: readonly Figure[];
+  };
+  readonly columns: {
+    readonly by: readonly [QuantityRecord, ...QuantityRecord[]];
+    readonly from: Figure;
+    readonly upTo: readonly Figure[];
+  };
   readonly classes: readonly (readonly SeverityClass[])[];
 }
 

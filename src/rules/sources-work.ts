@@ -43,7 +43,11 @@ export const texasDistress: Source = {
 };
 
 /** How an emulsion looks as it breaks; the page read was a copy that named no issuer. */
-export const tackColour: Source = { document: 'trade questions and answers on tack', place: 'break and set', seen: 'restated' };
+export const tackColour: Source = {
+  document: 'trade questions and answers on tack',
+  place: 'break and set',
+  seen: 'restated',
+};
 
 /** Federal rules for machines on construction sites. */
 export function osha(place: string): Source {

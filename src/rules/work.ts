@@ -9,7 +9,8 @@ export interface Work {
   readonly repairs: ReadonlyMap<string, RepairRecord>;
 }
 
-const byId = <R extends { readonly id: string }>(records: readonly R[]): ReadonlyMap<string, R> => new Map(records.map((record) => [record.id, record]));
+const byId = <R extends { readonly id: string }>(records: readonly R[]): ReadonlyMap<string, R> =>
+  new Map(records.map((record) => [record.id, record]));
 
 /** The work as shipped. */
 export const work: Work = { steps: byId(steps), faults: byId(faults), defects: byId(defects), repairs: byId(repairs) };

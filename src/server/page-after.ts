@@ -3,7 +3,7 @@ import type { Job } from '../ask/reply.ts';
 import type { Entry } from '../ask/views/entry.ts';
 import { askPage } from '../ask/views/page.tsx';
 import { page as wording } from '../ask/wording/page.en.ts';
-import type { Needs } from './app.ts';
+import type { Doors } from './app.ts';
 import type { Form } from './form.ts';
 import { questionLimit } from './limits.ts';
 import { dress } from './routes/assets.ts';
@@ -17,7 +17,7 @@ interface Outcome {
 }
 
 /** The page that follows on what a form sent: the conversation so far and, when `asking`, the answer to its question. */
-export function pageAfter(form: Form, asking: boolean, { ask, version }: Needs): Outcome {
+export function pageAfter(form: Form, asking: boolean, { ask, version }: Doors): Outcome {
   const { talk, lost } = talkIn(form, version);
   const earlier = replay(ask, talk);
   const before = earlier.at(-1)?.reply.job ?? form.job;
@@ -62,7 +62,7 @@ function errorIn(question: string): string | undefined {
   return question.length > questionLimit ? en.questionTooLong(questionLimit) : undefined;
 }
 
-function answered(question: string, job: unknown, { units }: Form, talk: Talk, ask: Needs['ask']): Entry {
+function answered(question: string, job: unknown, { units }: Form, talk: Talk, ask: Doors['ask']): Entry {
   const turn = { question, ...(units ? { units } : {}) };
   return {
     number: talk.first + talk.turns.length,

@@ -1,5 +1,4 @@
 import { ask } from '../ask/ask.ts';
-import { knowledge } from '../rules/knowledge.ts';
 import { createApp } from './app.ts';
 import { listenUntilStopped } from './listen.ts';
 import { en } from './wording/en.ts';
@@ -18,7 +17,7 @@ export async function main(argv: string[]): Promise<number> {
   const { HOST, PORT } = process.env;
   const port = PORT ? portIn(PORT) : 8787;
   if (port === undefined) return complain(en.start.badPort(PORT ?? ''), 2);
-  const app = createApp({ ask, version: knowledge.version, report: (line) => complain(line, 1) });
+  const app = createApp({ ask, report: (line) => complain(line, 1) });
   const host = HOST || '127.0.0.1';
   try {
     await listenUntilStopped(app, host, port, (address) => process.stdout.write(`${en.listening(address)}\n`));

@@ -17,7 +17,7 @@ const still = (film: number, overrides: Partial<Layer> = {}): Layer => ({
 
 describe('against exact solutions', () => {
   const diffusivity = mix.conductivity / (mix.heatCapacity * mix.density);
-  /** Error function by its series (Abramowitz and Stegun 7.1.5). */
+  /** Error function by its power series. */
   const erf = (x: number): number => {
     if (x > 5) return 1;
     let [term, sum] = [x, x];
@@ -35,32 +35,28 @@ describe('against exact solutions', () => {
   };
   const widths = (time: number): number => 2 * Math.sqrt(diffusivity * time);
 
-  test.each([80, 60, 45, 30, 20])(
-    'no heat through the top, mean down to %i of 100: Carslaw and Jaeger 2.2 (4)',
-    (stop) => {
-      // With a sealed top the layer is half of one twice as thick in an endless body.
-      const time = coolingTime(still(0), stop);
-      const s = widths(time);
-      const mean = meanOver(0.03, (x) => 50 * (erf((0.03 - x) / s) + erf((0.03 + x) / s)));
-      expect(alike(mean, stop)).toBeLessThan(0.003);
-    },
-  );
-
-  test.each([80, 60, 45, 30, 20])('top held at 0, mean down to %i of 100: the same by images', (stop) => {
-    const time = coolingTime(still(1e9), stop);
-    const s = widths(time);
-    const mean = meanOver(0.03, (x) => 100 * (erf(x / s) - 0.5 * erf((x - 0.03) / s) * 1 - 0.5 * erf((x + 0.03) / s)));
-    const mirrored = meanOver(0.03, (x) => 100 * (erf(x / s) + 0.5 * erf((0.03 - x) / s) - 0.5 * erf((0.03 + x) / s)));
-    expect(mean).toBeCloseTo(mirrored, 9);
-    expect(alike(mirrored, stop)).toBeLessThan(0.006);
+  test.each([80, 60, 45, 30, 20])('no heat through the top, mean down to %i of 100', (stop) => {
+    // With a sealed top the layer is half of one twice as thick in an endless body.
+    const s = widths(coolingTime(still(0), stop));
+    const mean = meanOver(0.03, (x) => 50 * (erf((0.03 - x) / s) + erf((0.03 + x) / s)));
+    expect(alike(mean, stop)).toBeLessThan(0.003);
   });
 
-  test('a layer so thin that only the top counts cools as the film takes it', () => {
-    // Lumped body: m c dT/dt = -h T, on a base that takes nothing because it is as warm as the layer at first.
-    const thin = still(20, { thickness: 0.001, base: 100 });
-    const time = coolingTime(thin, 99.5);
-    const store = mix.density * mix.heatCapacity * 0.001;
-    expect(time).toBeGreaterThan((store / 20) * Math.log(100 / 99.5));
+  test.each([80, 60, 45, 30, 20])('top held at 0, mean down to %i of 100', (stop) => {
+    // The same with a mirror image as far below 0.
+    const s = widths(coolingTime(still(1e9), stop));
+    const mean = meanOver(0.03, (x) => 50 * (2 * erf(x / s) + erf((0.03 - x) / s) - erf((0.03 + x) / s)));
+    expect(alike(mean, stop)).toBeLessThan(0.006);
+  });
+
+  test.each([95, 90, 80, 70])('film on a half-space as warm as its top layer, mean down to %i of 100', (stop) => {
+    const [film, thickness] = [25, 0.01];
+    const time = coolingTime(still(film, { thickness, base: 100 }), stop);
+    const s = widths(time);
+    const b = (film * s) / (2 * mix.conductivity);
+    const at = (x: number): number =>
+      erf(x / s) + Math.exp((film * x) / mix.conductivity + b * b) * (1 - erf(x / s + b));
+    expect(alike(100 * meanOver(thickness, at), stop)).toBeLessThan(0.003);
   });
 });
 
@@ -104,7 +100,7 @@ describe('laws', () => {
   test('a finer mesh gives the same', () => {
     fc.assert(
       fc.property(band, (b) => {
-        expect(alike(minutes(b), minutes(b, fine))).toBeLessThan(0.006);
+        expect(alike(minutes(b), minutes(b, fine))).toBeLessThan(0.01);
       }),
       { numRuns: 40 },
     );

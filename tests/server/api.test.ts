@@ -28,8 +28,9 @@ describe('a question', () => {
   });
 
   test('goes on from the job of the last reply', async () => {
-    const first = await (await post({ question })).json();
-    const second = await (await post({ question, job: first.job, units: 'metric', lang: 'en' })).json();
+    const answerTo = async (body: object) => replySchema.parse(await (await post(body)).json());
+    const first = await answerTo({ question });
+    const second = await answerTo({ question, job: first.job, units: 'metric', lang: 'en' });
     expect(first.job.turn).toBe(1);
     expect(second.job).toMatchObject({ turn: 2, units: 'metric' });
   });

@@ -4,11 +4,27 @@ import { replySchema } from '../../src/server/schema/reply.ts';
 import { requestSchema } from '../../src/server/schema/request.ts';
 import { app } from './fixtures.ts';
 
-const document = await (await app.request('/openapi.json')).json();
+interface Content {
+  readonly content: { readonly 'application/json': { readonly examples: Record<string, { value: unknown }> } };
+}
+interface Operation {
+  readonly operationId: string;
+  readonly requestBody: Content;
+  readonly responses: Record<number, Content>;
+}
+interface Document {
+  readonly openapi: string;
+  readonly paths: Record<string, Record<string, Operation>>;
+  readonly components: {
+    readonly schemas: Record<string, { additionalProperties: unknown; properties: Record<string, unknown> }>;
+  };
+}
+
+const document = (await (await app.request('/openapi.json')).json()) as Document;
 
 test('is OpenAPI 3.1 with an operation for every route', () => {
   expect(document.openapi).toBe('3.1.0');
-  const documented = Object.entries<object>(document.paths).flatMap(([path, item]) =>
+  const documented = Object.entries(document.paths).flatMap(([path, item]) =>
     Object.keys(item).map((method) => `${method.toUpperCase()} ${path}`),
   );
   const served = app.routes
@@ -18,7 +34,7 @@ test('is OpenAPI 3.1 with an operation for every route', () => {
 });
 
 test('operations have names of their own', () => {
-  const ids = Object.values<Record<string, { operationId: string }>>(document.paths).flatMap((item) =>
+  const ids = Object.values(document.paths).flatMap((item) =>
     Object.values(item).map(({ operationId }) => operationId),
   );
   expect(new Set(ids).size).toBe(ids.length);
@@ -26,10 +42,10 @@ test('operations have names of their own', () => {
 });
 
 test('its examples fit its schemas', async () => {
-  const { requestBody, responses } = document.paths['/api/ask'].post;
-  const values = (content: Record<string, { examples: Record<string, { value: unknown }> }>) =>
-    Object.values(content['application/json']!.examples).map(({ value }) => value);
-  const [requests, replies] = [values(requestBody.content), values(responses[200].content)];
+  const { requestBody, responses } = document.paths['/api/ask']!.post!;
+  const values = ({ content }: Content) =>
+    Object.values(content['application/json'].examples).map(({ value }) => value);
+  const [requests, replies] = [values(requestBody), values(responses[200]!)];
   expect([requests.length, replies.length]).toEqual([2, 2]);
   for (const request of requests) requestSchema.parse(request);
   for (const reply of replies) replySchema.parse(reply);
@@ -42,6 +58,6 @@ test('every reference leads to a schema, and every object says which members it 
   for (const [, name] of text.matchAll(/"\$ref":"#\/components\/schemas\/([^"]+)"/g)) expect(names).toContain(name);
   expect(text.match(/"\$ref":"(?!#\/components\/schemas\/)/g)).toBeNull();
   expect(names).toEqual(expect.arrayContaining(['Request', 'Reply', 'Value', 'Check', 'Job', 'Problem']));
-  expect(document.components.schemas.Reply.additionalProperties).toBe(false);
-  expect(document.components.schemas.Request.properties.question).toMatchObject({ minLength: 1, maxLength: 2000 });
+  expect(document.components.schemas.Reply?.additionalProperties).toBe(false);
+  expect(document.components.schemas.Request?.properties.question).toMatchObject({ minLength: 1, maxLength: 2000 });
 });

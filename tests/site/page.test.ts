@@ -1,11 +1,10 @@
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import { serve } from '@hono/node-server';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
-import { knowledge } from '../../src/rules/knowledge.ts';
 import { createApp } from '../../src/server/app.ts';
 import { openBrowser } from './browser.ts';
 
@@ -15,7 +14,7 @@ let address: string;
 const pages: Page[] = [];
 
 beforeAll(async () => {
-  const app = createApp({ ask, version: knowledge.version });
+  const app = createApp({ ask });
   server = serve({ fetch: app.fetch, port: 0, hostname: '127.0.0.1' }) as Server;
   if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
   address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;

@@ -5,3 +5,6 @@ export const commandCues = {
   us: ['in+us', 'us+units', 'in+english+units', 'in+feet+inches', 'imperial'],
   how: ['how get', 'how came|come+up', 'show+working|math|work', 'show how', 'how figured', 'where+number'],
 } as const;
+
+/** The words of a bare conversion, beside the units. */
+export const conversionWords: ReadonlySet<string> = new Set(['convert', 'conversion', 'to', 'in', 'into', 'how-many', 'how', 'what', 'whats', "what's", 'equal', 'as', 'there', 'much', 'many', 'one']);

@@ -25,13 +25,22 @@ export const stepAsks = {
     'where go|from+here',
     'next -lift -patch -pass -load -truck -day -week -year -lane -sign -time -how-many -how-far -door',
   ],
-  done: ['done -how-many -how-far -when -how -check -what', "that's+done", 'finished -how-many -when -how -check', 'all+done', 'did that|it -what -how -why'],
+  done: [
+    'done -how-many -how-far -when -how -check -what',
+    "that's+done",
+    'finished -how-many -when -how -check',
+    'all+done',
+    'did that|it -what -how -why',
+  ],
 } as const;
 
 /** Words that stand before or after the name of a step: each is put in place of NAME. */
 export const stepFrames = {
   before: ['before NAME -@check -how-many -how-far -how-fast -@why'],
-  after: ['after NAME what|next|then|now -how-many -how-far -how-fast', 'what|next come|comes|do after NAME -how-many -how-far'],
+  after: [
+    'after NAME what|next|then|now -how-many -how-far -how-fast',
+    'what|next come|comes|do after NAME -how-many -how-far',
+  ],
   done: ['done|finished|complete|completed|through NAME -not -before -when -how -how-many -how-far -@why -@check'],
 } as const;
 

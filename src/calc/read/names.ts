@@ -117,7 +117,9 @@ function readGlued(tokens: Tokens, i: number): NameRead | undefined {
 
 /** 40s, 1990s: a decade glued to its s; `45s` is seconds. */
 function isDecade(tokens: Tokens, i: number): boolean {
-  return at(tokens, i + 1).raw === 's' && at(tokens, i).raw.endsWith('0') && at(tokens, i).value >= 20;
+  const number = at(tokens, i);
+  if (at(tokens, i + 1).raw !== 's' || !plainWhole(number) || !number.raw.endsWith('0')) return false;
+  return number.value >= 20 && number.value < 2100 && readUnit(tokens, i + 1)?.unit === 's';
 }
 
 function readYear(tokens: Tokens, i: number): NameRead | undefined {

@@ -3,7 +3,8 @@ import { type NumberRead, numberRead } from './measured.ts';
 import { afterPronoun, beforePronoun, roleWords } from './near-words.ts';
 import { numberWords, partWords, type Rank, spokenDigits } from './number-words.ts';
 import { readPart, readPartsOf } from './parts.ts';
-import { isSpanishUnit, readUnit } from './unit.ts';
+import { readUnit } from './unit.ts';
+import { isSpanishUnit } from './unit-atoms.ts';
 
 /** Which word may follow which: "twenty" then "five", "two" then "hundred". */
 const follows: Readonly<Record<Rank, readonly (Rank | 'start')[]>> = {

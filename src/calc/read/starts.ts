@@ -4,7 +4,7 @@ import { nameStarts } from './names.ts';
 import { placeStarts } from './places.ts';
 import { spelledStarts } from './spelled.ts';
 import { temperatureStarts } from './temperatures.ts';
-import { unitStarts } from './unit.ts';
+import { unitStarts } from './unit-atoms.ts';
 
 /** Every word that can begin anything but a word. Made of the tables themselves, so that none can be left out. */
 const words = new Set([

@@ -36,10 +36,13 @@ export function phraseAt<P extends { readonly words: readonly string[] }>(
 }
 
 /** Phrases by their first word, the longest first, as `phraseAt` wants them. */
-export function byFirstWord<P extends { readonly words: readonly string[] }>(phrases: readonly P[]): Map<string, P[]> {
+export function byFirstWord<P extends { readonly words: readonly string[] }>(
+  phrases: readonly P[],
+  keyOf: (first: string) => string = (first) => first,
+): Map<string, P[]> {
   const map = new Map<string, P[]>();
   for (const phrase of phrases) {
-    const first = phrase.words[0]!;
+    const first = keyOf(phrase.words[0]!);
     const list = map.get(first);
     if (list) list.push(phrase);
     else map.set(first, [phrase]);

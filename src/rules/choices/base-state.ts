@@ -1,5 +1,5 @@
-import { fm5436 } from '../sources-craft.ts';
 import { choice } from '../shapes.ts';
+import { fm5436 } from '../sources-craft.ts';
 
 export default choice({
   id: 'base-state',
@@ -17,7 +17,7 @@ export default choice({
         'pump|pumping water|fines|mud|silt',
         'spongy|mushy -mat',
         'mush|mud underneath|under|below',
-        'base not|isn\'t|ain\'t firm|solid|hard|check',
+        "base not|isn't|ain't firm|solid|hard|check",
         'old+road|pavement move|give|pump',
         'soft+pumping',
       ],
@@ -26,9 +26,9 @@ export default choice({
       id: 'firm',
       title: 'firm',
       cues: [
-        'base|ground|bottom|subgrade firm|solid|hard|check|sound|dry|tight|stable -not -isn\'t -ain\'t -soft',
-        'firm|solid -not -isn\'t -ain\'t -shoulder -edge',
-        'not|doesn\'t|don\'t+move|pump',
+        "base|ground|bottom|subgrade firm|solid|hard|check|sound|dry|tight|stable -not -isn't -ain't -soft",
+        "firm|solid -not -isn't -ain't -shoulder -edge",
+        "not|doesn't|don't+move|pump",
         'no+pump|pumping|movement',
       ],
     },

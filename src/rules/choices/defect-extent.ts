@@ -10,13 +10,27 @@ export default choice({
     {
       id: 'several',
       title: 'several close together',
-      cues: ['several|lot|many|bunch|full|group|cluster|dozen|string hole|pothole', 'pothole|hole all+over', 'pothole|hole everywhere', 'several close'],
+      cues: [
+        'several|lot|many|bunch|full|group|cluster|dozen|string hole|pothole',
+        'pothole|hole all+over',
+        'pothole|hole everywhere',
+        'several close',
+      ],
     },
     {
       id: 'long',
       title: 'a long stretch',
       cues: ['long+stretch', 'whole+stretch|lane|section', 'both+wheel'],
     },
-    { id: 'one-spot', title: 'a single spot', cues: ['single|big|isolated+hole|pothole|spot -lot -several', 'only|just+one', 'small+hole|spot|pothole', 'single+spot'] },
+    {
+      id: 'one-spot',
+      title: 'a single spot',
+      cues: [
+        'single|big|isolated+hole|pothole|spot -lot -several',
+        'only|just+one',
+        'small+hole|spot|pothole',
+        'single+spot',
+      ],
+    },
   ],
 });

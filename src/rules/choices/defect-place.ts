@@ -10,13 +10,29 @@ export default choice({
     {
       id: 'pipe',
       title: 'settled over a pipe or at a bridge end',
-      cues: ['pipe|culvert settle|settled|sink|sinking|sunk|dip|over', 'bridge+end', 'approach|abutment settle|settled|sunk|dip|slab'],
+      cues: [
+        'pipe|culvert settle|settled|sink|sinking|sunk|dip|over',
+        'bridge+end',
+        'approach|abutment settle|settled|sunk|dip|slab',
+      ],
     },
     { id: 'under-bridge', title: 'under a bridge', cues: ['under|underneath|below+bridge|overpass', 'underpass'] },
-    { id: 'bridge-deck', title: 'on a bridge deck', cues: ['on|onto|across+bridge', 'bridge+deck', 'bridge has|crack|rut|hole', 'on|onto+overpass'] },
+    {
+      id: 'bridge-deck',
+      title: 'on a bridge deck',
+      cues: ['on|onto|across+bridge', 'bridge+deck', 'bridge has|crack|rut|hole', 'on|onto+overpass'],
+    },
     { id: 'curb', title: 'beside a curb', cues: ['curb', 'gutter', 'kerb'] },
-    { id: 'slide', title: 'where the ground is moving', cues: ['road|ground|hill|bank slide|sliding', 'landslide', 'sinkhole', 'bank gone|washed', 'ground moving'] },
-    { id: 'railroad', title: 'at a railroad crossing', cues: ['railroad', 'railway', 'train|rail+track', 'rail+crossing'] },
+    {
+      id: 'slide',
+      title: 'where the ground is moving',
+      cues: ['road|ground|hill|bank slide|sliding', 'landslide', 'sinkhole', 'bank gone|washed', 'ground moving'],
+    },
+    {
+      id: 'railroad',
+      title: 'at a railroad crossing',
+      cues: ['railroad', 'railway', 'train|rail+track', 'rail+crossing'],
+    },
     { id: 'open-road', title: 'open road', cues: ['open+road'] },
   ],
 });

@@ -13,7 +13,20 @@ import softBase from '../defects/soft-base.ts';
 import { choice, commonPractice } from '../shapes.ts';
 
 /** The one that decides the repair comes first: where two are named, the graver is taken. */
-const defects = [alligatorCracking, softBase, slippage, shoving, bleeding, pothole, rutting, depression, edgeBreak, dropOff, raveling, singleCracks];
+const defects = [
+  alligatorCracking,
+  softBase,
+  slippage,
+  shoving,
+  bleeding,
+  pothole,
+  rutting,
+  depression,
+  edgeBreak,
+  dropOff,
+  raveling,
+  singleCracks,
+];
 
 export default choice({
   id: 'defect',

@@ -8,7 +8,15 @@ export default choice({
   sources: [taught],
   question: { text: 'Are only the fines gone, or are stones gone too, so that it is rough or pitted?', ease: 1 },
   options: [
-    { id: 'deep', title: 'stones gone, rough or pitted', cues: ['stone gone|missing|coming+out', 'rough|pitted|pitting -ride', 'hole start|starting|forming'] },
-    { id: 'light', title: 'only the fines gone', cues: ['only|just+fines', 'fines gone', 'light|lightly ravel|worn', 'surface dry|gray|grey|dull'] },
+    {
+      id: 'deep',
+      title: 'stones gone, rough or pitted',
+      cues: ['stone gone|missing|coming+out', 'rough|pitted|pitting -ride', 'hole start|starting|forming'],
+    },
+    {
+      id: 'light',
+      title: 'only the fines gone',
+      cues: ['only|just+fines', 'fines gone', 'light|lightly ravel|worn', 'surface dry|gray|grey|dull'],
+    },
   ],
 });

@@ -11,7 +11,11 @@ export default choice({
     {
       id: 'rained-on',
       title: 'rained on before it broke',
-      cues: ['rain tack -come -forecast -due -if -chance -later', 'rain|rained before broke|break|broken|breaks', 'rained tack|spray'],
+      cues: [
+        'rain tack -come -forecast -due -if -chance -later',
+        'rain|rained before broke|break|broken|breaks',
+        'rained tack|spray',
+      ],
     },
     {
       id: 'fouled',
@@ -32,7 +36,7 @@ export default choice({
       cues: [
         'tack brown',
         'still+brown',
-        'tack not|hasn\'t|ain\'t|isn\'t|didn\'t|wont|won\'t broke|broken|break|set|cure|black|tacky|dry|ready',
+        "tack not|hasn't|ain't|isn't|didn't|wont|won't broke|broken|break|set|cure|black|tacky|dry|ready",
         'tack still wet|runny|liquid',
         'before tack broke|break|broken|set|cure',
       ],
@@ -41,11 +45,11 @@ export default choice({
       id: 'broken',
       title: 'broken',
       cues: [
-        'tack broke|broken|black|tacky|cure -not -hasn\'t -ain\'t -isn\'t -didn\'t -before -brown -if -when',
-        'tack+set -not -hasn\'t -before -brown -rate -if -when',
-        'tack+dry -not -hasn\'t -before -brown -if -when',
+        "tack broke|broken|black|tacky|cure -not -hasn't -ain't -isn't -didn't -before -brown -if -when",
+        "tack+set -not -hasn't -before -brown -rate -if -when",
+        "tack+dry -not -hasn't -before -brown -if -when",
         'tack+black|broken|broke',
-        'it+broke|broken|black -grader -roller -truck -machine -before -not -hasn\'t',
+        "it+broke|broken|black -grader -roller -truck -machine -before -not -hasn't",
       ],
     },
   ],

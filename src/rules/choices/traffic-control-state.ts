@@ -13,8 +13,8 @@ export default choice({
       cues: [
         'no|without+traffic+control',
         'no|without+sign|cone|flagger -of',
-        'traffic+control not|isn\'t|ain\'t up|set|there|need',
-        'sign|cone not|isn\'t|ain\'t|aren\'t up|out|set',
+        "traffic+control not|isn't|ain't up|set|there|need",
+        "sign|cone not|isn't|ain't|aren't up|out|set",
         'skip sign|cone|flagger|traffic+control',
         'not+up',
         'start|begin|work|measure before sign|cone|control up|out|set @check',
@@ -24,12 +24,16 @@ export default choice({
       id: 'up',
       title: 'up',
       cues: [
-        'traffic+control up|set|place -not -isn\'t -ain\'t -before -no -when -how -need',
-        'sign|cone up|out -not -isn\'t -ain\'t -aren\'t -before -no -when -how -pick -pull -far -come -which -what -blow',
+        "traffic+control up|set|place -not -isn't -ain't -before -no -when -how -need",
+        "sign|cone up|out -not -isn't -ain't -aren't -before -no -when -how -pick -pull -far -come -which -what -blow",
         'lane closed|shut -not -before -no -how -when',
         'flagger place|station -not -before -no -how -where -when -far',
       ],
     },
-    { id: 'down', title: 'taken down', cues: ['traffic+control down -when -before -check', 'sign|cone picked+up -when -before -check', 'taken+down'] },
+    {
+      id: 'down',
+      title: 'taken down',
+      cues: ['traffic+control down -when -before -check', 'sign|cone picked+up -when -before -check', 'taken+down'],
+    },
   ],
 });

@@ -4,7 +4,8 @@ import { texasDistress } from '../sources-work.ts';
 export default choice({
   id: 'traffic-level',
   title: 'traffic',
-  because: 'Wheels that brake, start and turn shove a soft mix sideways; a thin skin lasts only where traffic rolls through.',
+  because:
+    'Wheels that brake, start and turn shove a soft mix sideways; a thin skin lasts only where traffic rolls through.',
   sources: [texasDistress],
   options: [
     {
@@ -12,7 +13,15 @@ export default choice({
       title: 'braking and turning wheels',
       cues: ['stop+sign|light|bar', 'intersection', 'traffic+light', 'turn+lane', 'crossroad|crossroads', 'braking'],
     },
-    { id: 'heavy', title: 'heavy traffic', cues: ['heavy traffic|truck -roller', 'log|coal|grain|gravel+truck', 'busy+road', 'truck+route', 'quarry'] },
-    { id: 'light', title: 'light traffic', cues: ['light|low|little+traffic', 'low+volume', 'back+road', 'quiet+road', 'few+car'] },
+    {
+      id: 'heavy',
+      title: 'heavy traffic',
+      cues: ['heavy traffic|truck -roller', 'log|coal|grain|gravel+truck', 'busy+road', 'truck+route', 'quarry'],
+    },
+    {
+      id: 'light',
+      title: 'light traffic',
+      cues: ['light|low|little+traffic', 'low+volume', 'back+road', 'quiet+road', 'few+car'],
+    },
   ],
 });

@@ -3,14 +3,22 @@ import { choice, commonPractice } from '../shapes.ts';
 export default choice({
   id: 'weather-state',
   title: 'weather',
-  because: 'Water under or on the mix keeps it from sticking and cools it, so it is laid and rolled only while it stays dry.',
+  because:
+    'Water under or on the mix keeps it from sticking and cools it, so it is laid and rolled only while it stays dry.',
   sources: [commonPractice],
   question: { text: 'Is it dry, is rain on the way, or is it raining?', ease: 1 },
   options: [
     {
       id: 'rain-due',
       title: 'rain on the way',
-      cues: ['rain come|coming|forecast|due|later|soon|move|call|expect|chance', 'rain on+way', 'storm|cloud come|coming|build', 'rain #time', 'rain in+hour|hr|minute|afternoon', 'rain tonight|tomorrow'],
+      cues: [
+        'rain come|coming|forecast|due|later|soon|move|call|expect|chance',
+        'rain on+way',
+        'storm|cloud come|coming|build',
+        'rain #time',
+        'rain in+hour|hr|minute|afternoon',
+        'rain tonight|tomorrow',
+      ],
     },
     {
       id: 'raining',

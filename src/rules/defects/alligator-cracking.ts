@@ -22,22 +22,59 @@ export default defect({
     'crack like skin|scale|turtle|mud',
   ],
   decisions: [
-    { when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }], repair: 'engineer', because: 'weight, joints and moving ground there are not for a patch crew to judge', source: taught },
     {
-      when: [{ choice: baseState, is: ['soft'] }, { choice: water, is: ['rising', 'standing'] }],
+      when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }],
+      repair: 'engineer',
+      because: 'weight, joints and moving ground there are not for a patch crew to judge',
+      source: taught,
+    },
+    {
+      when: [
+        { choice: baseState, is: ['soft'] },
+        { choice: water, is: ['rising', 'standing'] },
+      ],
       repair: 'dig-out',
       with: ['fix-drainage-first'],
       because: 'the base has gone soft with water: anything laid on it breaks again',
       source: texasDistress,
       engineer: true,
     },
-    { when: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', because: 'a base that moves breaks whatever is laid on it: it is removed, and replaced or stabilized', source: texasDistress },
-    { when: [{ choice: recurring, is: ['returned'] }], repair: 'engineer', because: 'it came back within a year: the cause is still there', source: fm5436('ch. 7, paras 7-1 to 7-4') },
-    { when: [{ choice: water, is: ['rising', 'standing'] }], repair: 'fix-drainage-first', because: 'water that cannot leave softens the base next', source: fm5436('ch. 7, paras 7-1 to 7-4') },
-    { when: [{ choice: crackState, is: ['loose'] }], repair: 'dig-out', because: 'loose pieces carry nothing: near failure it is removed and replaced', source: texasDistress },
-    { when: [{ choice: place, is: ['under-bridge', 'curb'] }], repair: 'cut-then-blade', because: 'nothing may be added in height there: it is milled first', source: taught },
     {
-      when: [{ choice: baseState, is: ['firm'] }, { choice: water, is: ['drained'] }, { choice: crackState, is: ['hairline', 'network'] }],
+      when: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'a base that moves breaks whatever is laid on it: it is removed, and replaced or stabilized',
+      source: texasDistress,
+    },
+    {
+      when: [{ choice: recurring, is: ['returned'] }],
+      repair: 'engineer',
+      because: 'it came back within a year: the cause is still there',
+      source: fm5436('ch. 7, paras 7-1 to 7-4'),
+    },
+    {
+      when: [{ choice: water, is: ['rising', 'standing'] }],
+      repair: 'fix-drainage-first',
+      because: 'water that cannot leave softens the base next',
+      source: fm5436('ch. 7, paras 7-1 to 7-4'),
+    },
+    {
+      when: [{ choice: crackState, is: ['loose'] }],
+      repair: 'dig-out',
+      because: 'loose pieces carry nothing: near failure it is removed and replaced',
+      source: texasDistress,
+    },
+    {
+      when: [{ choice: place, is: ['under-bridge', 'curb'] }],
+      repair: 'cut-then-blade',
+      because: 'nothing may be added in height there: it is milled first',
+      source: taught,
+    },
+    {
+      when: [
+        { choice: baseState, is: ['firm'] },
+        { choice: water, is: ['drained'] },
+        { choice: crackState, is: ['hairline', 'network'] },
+      ],
       repair: 'blade-patch',
       holding: true,
       because: 'the base is firm, dry and drained, so a patch holds for a while; the cracks come through it in time',
@@ -45,7 +82,17 @@ export default defect({
     },
   ],
   severity: [
-    { scheme: 'LTPP', source: ltpp('fatigue cracking'), sight: crackState, classes: { hairline: 'low', network: 'moderate', loose: 'high' } },
-    { scheme: 'PCI', source: astmPci('alligator cracking', 'restated'), sight: crackState, classes: { hairline: 'low', network: 'moderate', loose: 'high' } },
+    {
+      scheme: 'LTPP',
+      source: ltpp('fatigue cracking'),
+      sight: crackState,
+      classes: { hairline: 'low', network: 'moderate', loose: 'high' },
+    },
+    {
+      scheme: 'PCI',
+      source: astmPci('alligator cracking', 'restated'),
+      sight: crackState,
+      classes: { hairline: 'low', network: 'moderate', loose: 'high' },
+    },
   ],
 });

@@ -14,8 +14,19 @@ export default defect({
     'fat|slick+road|pavement|surface',
   ],
   decisions: [
-    { when: [], ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad'] }], repair: 'engineer', because: 'weight and joints there are not for a patch crew to judge', source: taught },
-    { when: [], repair: 'blot-or-mill', because: 'nothing is laid over it: the binder comes up through, and the new mat slides', source: taught },
+    {
+      when: [],
+      ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad'] }],
+      repair: 'engineer',
+      because: 'weight and joints there are not for a patch crew to judge',
+      source: taught,
+    },
+    {
+      when: [],
+      repair: 'blot-or-mill',
+      because: 'nothing is laid over it: the binder comes up through, and the new mat slides',
+      source: taught,
+    },
   ],
   recorded: 'LTPP measures the bleeding area and rates no severity.',
 });

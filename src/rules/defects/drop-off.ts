@@ -20,10 +20,32 @@ export default defect({
     'shoulder #length low|lower|down|below|drop',
   ],
   decisions: [
-    { when: [], ifSaid: [{ choice: place, is: ['slide', 'bridge-deck', 'railroad', 'pipe'] }], repair: 'engineer', because: 'the ground beside the road may be going', source: taught },
-    { when: [{ of: [edgeDrop], under: { number: 2, unit: 'in' } }], repair: 'watch-it', because: 'the risk grows when it is well over 2 in; measure it again after every patch, which adds its thickness', source: safetyEdge('drop-offs') },
-    { when: [{ of: [edgeDrop], over: { number: 3, unit: 'in' } }], repair: 'shoulder-pull', because: 'over 3 in it is urgent: sign it now, and pull the shoulder up, or haul material in where there is none', source: commonPractice },
-    { when: [{ of: [edgeDrop], from: { number: 2, unit: 'in' }, upTo: { number: 3, unit: 'in' } }], repair: 'shoulder-pull', because: 'a wheel that strays is hard to bring back; pull the shoulder up, or haul material in where there is none', source: safetyEdge('drop-offs') },
+    {
+      when: [],
+      ifSaid: [{ choice: place, is: ['slide', 'bridge-deck', 'railroad', 'pipe'] }],
+      repair: 'engineer',
+      because: 'the ground beside the road may be going',
+      source: taught,
+    },
+    {
+      when: [{ of: [edgeDrop], under: { number: 2, unit: 'in' } }],
+      repair: 'watch-it',
+      because: 'the risk grows when it is well over 2 in; measure it again after every patch, which adds its thickness',
+      source: safetyEdge('drop-offs'),
+    },
+    {
+      when: [{ of: [edgeDrop], over: { number: 3, unit: 'in' } }],
+      repair: 'shoulder-pull',
+      because: 'over 3 in it is urgent: sign it now, and pull the shoulder up, or haul material in where there is none',
+      source: commonPractice,
+    },
+    {
+      when: [{ of: [edgeDrop], from: { number: 2, unit: 'in' }, upTo: { number: 3, unit: 'in' } }],
+      repair: 'shoulder-pull',
+      because:
+        'a wheel that strays is hard to bring back; pull the shoulder up, or haul material in where there is none',
+      source: safetyEdge('drop-offs'),
+    },
   ],
   severity: [
     {

@@ -22,15 +22,65 @@ export default defect({
     'edge+crack|cracking|break',
   ],
   decisions: [
-    { when: [], ifSaid: [{ choice: place, is: ['slide', 'bridge-deck', 'railroad', 'pipe'] }], repair: 'engineer', because: 'the ground beside the road may be going', source: taught },
-    { when: [], ifSaid: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', with: ['shoulder-pull'], because: 'the edge has no base left to stand on', source: texasDistress },
-    { when: [], ifSaid: [{ choice: water, is: ['rising', 'standing'] }], repair: 'fix-drainage-first', with: ['shoulder-pull'], because: 'water at the edge takes the new one too', source: fm5436('ch. 7, paras 7-1 to 7-4') },
-    { when: [{ choice: edgeState, is: ['cracked'] }], repair: 'shoulder-pull', with: ['crack-seal'], because: 'hold the edge up before it breaks, and keep the water out of the cracks', source: commonPractice },
-    { when: [{ choice: edgeState, is: ['places'] }], repair: 'shoulder-pull', with: ['hand-patch'], because: 'drainage and shoulder first, or the new edge goes too; then fill the bites, and measure the drop again: the patch adds its thickness', source: safetyEdge('edge and shoulder') },
-    { when: [{ choice: edgeState, is: ['gone'] }], repair: 'shoulder-pull', with: ['blade-patch'], because: 'drainage and shoulder first, or the new edge goes too; then patch, and measure the drop again: the patch adds its thickness', source: safetyEdge('edge and shoulder') },
+    {
+      when: [],
+      ifSaid: [{ choice: place, is: ['slide', 'bridge-deck', 'railroad', 'pipe'] }],
+      repair: 'engineer',
+      because: 'the ground beside the road may be going',
+      source: taught,
+    },
+    {
+      when: [],
+      ifSaid: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      with: ['shoulder-pull'],
+      because: 'the edge has no base left to stand on',
+      source: texasDistress,
+    },
+    {
+      when: [],
+      ifSaid: [{ choice: water, is: ['rising', 'standing'] }],
+      repair: 'fix-drainage-first',
+      with: ['shoulder-pull'],
+      because: 'water at the edge takes the new one too',
+      source: fm5436('ch. 7, paras 7-1 to 7-4'),
+    },
+    {
+      when: [{ choice: edgeState, is: ['cracked'] }],
+      repair: 'shoulder-pull',
+      with: ['crack-seal'],
+      because: 'hold the edge up before it breaks, and keep the water out of the cracks',
+      source: commonPractice,
+    },
+    {
+      when: [{ choice: edgeState, is: ['places'] }],
+      repair: 'shoulder-pull',
+      with: ['hand-patch'],
+      because:
+        'drainage and shoulder first, or the new edge goes too; then fill the bites, and measure the drop again: the patch adds its thickness',
+      source: safetyEdge('edge and shoulder'),
+    },
+    {
+      when: [{ choice: edgeState, is: ['gone'] }],
+      repair: 'shoulder-pull',
+      with: ['blade-patch'],
+      because:
+        'drainage and shoulder first, or the new edge goes too; then patch, and measure the drop again: the patch adds its thickness',
+      source: safetyEdge('edge and shoulder'),
+    },
   ],
   severity: [
-    { scheme: 'LTPP', source: ltpp('edge cracking: up to and over 10 % of the length broken'), sight: edgeState, classes: { cracked: 'low', places: 'moderate', gone: 'high' } },
-    { scheme: 'PCI', source: armyPci('appendix B, edge cracking'), sight: edgeState, classes: { cracked: 'low', places: 'moderate', gone: 'high' } },
+    {
+      scheme: 'LTPP',
+      source: ltpp('edge cracking: up to and over 10 % of the length broken'),
+      sight: edgeState,
+      classes: { cracked: 'low', places: 'moderate', gone: 'high' },
+    },
+    {
+      scheme: 'PCI',
+      source: armyPci('appendix B, edge cracking'),
+      sight: edgeState,
+      classes: { cracked: 'low', places: 'moderate', gone: 'high' },
+    },
   ],
 });

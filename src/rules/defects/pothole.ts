@@ -21,23 +21,92 @@ export default defect({
   seen: 'a bowl-shaped hole with sharp edges',
   because: 'Cracked pieces are lifted out by wheels and water, and the hole grows down into the base.',
   sources: [ltpp('potholes'), ufcRepair('3.2.2 to 3.3.4, pp. 8-10')],
-  cues: ['pothole|pot-hole|chuckhole', 'pot+hole', 'chuck+hole', 'hole in+the+road|in+road', 'big|small|deep+hole road|repair|fix|hand', 'hole blade|hand+patch'],
+  cues: [
+    'pothole|pot-hole|chuckhole',
+    'pot+hole',
+    'chuck+hole',
+    'hole in+the+road|in+road',
+    'big|small|deep+hole road|repair|fix|hand',
+    'hole blade|hand+patch',
+  ],
   decisions: [
-    { when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }], repair: 'engineer', because: 'a hole there may be the deck, the pipe or the ground going', source: taught },
-    { when: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', because: 'the hole goes on growing over a base that moves', source: texasDistress },
-    { when: [{ choice: recurring, is: ['returned'] }], repair: 'engineer', because: 'it came back within a year: the cause is still there', source: fm5436('ch. 7, paras 7-1 to 7-4') },
-    { when: [], ifSaid: [{ choice: water, is: ['rising', 'standing'] }], repair: 'fix-drainage-first', because: 'water that cannot leave opens it again', source: fm5436('ch. 7, paras 7-1 to 7-4') },
-    { when: [], ifSaid: [{ of: [patchArea], under: { number: 50, unit: 'ft2' } }, { choice: extent, is: ['one-spot'] }], repair: 'hand-patch', because: 'under about 50 square feet a grader is not worth bringing', source: taught },
-    { when: [{ choice: extent, is: ['one-spot'] }], repair: 'hand-patch', because: 'one hole is filled by hand sooner than a grader can be brought; square it, and fill it in thin packed layers', source: commonPractice },
-    { when: [{ choice: extent, is: ['several', 'long'] }], repair: 'blade-patch', with: ['hand-patch'], because: 'fill and pack the holes first, in level layers; then one patch over the stretch', source: ufcRepair('ch. 7, p. 40') },
+    {
+      when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }],
+      repair: 'engineer',
+      because: 'a hole there may be the deck, the pipe or the ground going',
+      source: taught,
+    },
+    {
+      when: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'the hole goes on growing over a base that moves',
+      source: texasDistress,
+    },
+    {
+      when: [{ choice: recurring, is: ['returned'] }],
+      repair: 'engineer',
+      because: 'it came back within a year: the cause is still there',
+      source: fm5436('ch. 7, paras 7-1 to 7-4'),
+    },
+    {
+      when: [],
+      ifSaid: [{ choice: water, is: ['rising', 'standing'] }],
+      repair: 'fix-drainage-first',
+      because: 'water that cannot leave opens it again',
+      source: fm5436('ch. 7, paras 7-1 to 7-4'),
+    },
+    {
+      when: [],
+      ifSaid: [
+        { of: [patchArea], under: { number: 50, unit: 'ft2' } },
+        { choice: extent, is: ['one-spot'] },
+      ],
+      repair: 'hand-patch',
+      because: 'under about 50 square feet a grader is not worth bringing',
+      source: taught,
+    },
+    {
+      when: [{ choice: extent, is: ['one-spot'] }],
+      repair: 'hand-patch',
+      because:
+        'one hole is filled by hand sooner than a grader can be brought; square it, and fill it in thin packed layers',
+      source: commonPractice,
+    },
+    {
+      when: [{ choice: extent, is: ['several', 'long'] }],
+      repair: 'blade-patch',
+      with: ['hand-patch'],
+      because: 'fill and pack the holes first, in level layers; then one patch over the stretch',
+      source: ufcRepair('ch. 7, p. 40'),
+    },
   ],
   severity: [
-    { scheme: 'LTPP', source: ltpp('potholes'), by: depth, low: { number: 25, unit: 'mm' }, moderate: { number: 50, unit: 'mm' } },
+    {
+      scheme: 'LTPP',
+      source: ltpp('potholes'),
+      by: depth,
+      low: { number: 25, unit: 'mm' },
+      moderate: { number: 50, unit: 'mm' },
+    },
     {
       scheme: 'PCI',
       source: astmPci('potholes, depth by mean diameter; the classes of the cells', 'memory'),
-      rows: { by: depth, from: { number: 0.5, unit: 'in' }, upTo: [{ number: 1, unit: 'in' }, { number: 2, unit: 'in' }] },
-      columns: { by: [potholeWidth], from: { number: 4, unit: 'in' }, upTo: [{ number: 8, unit: 'in' }, { number: 18, unit: 'in' }] },
+      rows: {
+        by: depth,
+        from: { number: 0.5, unit: 'in' },
+        upTo: [
+          { number: 1, unit: 'in' },
+          { number: 2, unit: 'in' },
+        ],
+      },
+      columns: {
+        by: [potholeWidth],
+        from: { number: 4, unit: 'in' },
+        upTo: [
+          { number: 8, unit: 'in' },
+          { number: 18, unit: 'in' },
+        ],
+      },
       classes: [
         ['low', 'low', 'moderate'],
         ['low', 'moderate', 'high'],

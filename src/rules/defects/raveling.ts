@@ -1,6 +1,6 @@
 import baseState from '../choices/base-state.ts';
-import ravelState from '../choices/ravel-state.ts';
 import place from '../choices/defect-place.ts';
+import ravelState from '../choices/ravel-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { defect } from '../shapes-work.ts';
 import { ufcRepair } from '../sources-craft.ts';
@@ -19,10 +19,33 @@ export default defect({
     'surface|road dry|gray|grey|brittle|dried+out old|repair|fix|seal',
   ],
   decisions: [
-    { when: [], ifSaid: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', because: 'the base is giving: the surface is not the fault', source: texasDistress },
-    { when: [], ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad'] }], repair: 'engineer', because: 'weight and joints there are not for a patch crew to judge', source: taught },
-    { when: [{ choice: ravelState, is: ['light'] }], repair: 'surface-seal', because: 'the stones still hold: a seal keeps them, and a skin of mix would peel', source: commonPractice },
-    { when: [{ choice: ravelState, is: ['deep'] }], repair: 'blade-patch', with: ['hand-patch'], because: 'stones are gone, so there is depth to fill: holes first by hand, then thin lifts', source: ufcRepair('ch. 7, p. 40') },
+    {
+      when: [],
+      ifSaid: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'the base is giving: the surface is not the fault',
+      source: texasDistress,
+    },
+    {
+      when: [],
+      ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad'] }],
+      repair: 'engineer',
+      because: 'weight and joints there are not for a patch crew to judge',
+      source: taught,
+    },
+    {
+      when: [{ choice: ravelState, is: ['light'] }],
+      repair: 'surface-seal',
+      because: 'the stones still hold: a seal keeps them, and a skin of mix would peel',
+      source: commonPractice,
+    },
+    {
+      when: [{ choice: ravelState, is: ['deep'] }],
+      repair: 'blade-patch',
+      with: ['hand-patch'],
+      because: 'stones are gone, so there is depth to fill: holes first by hand, then thin lifts',
+      source: ufcRepair('ch. 7, p. 40'),
+    },
   ],
   recorded: 'LTPP measures the raveled area and rates no severity.',
 });

@@ -21,17 +21,39 @@ export default defect({
     'washboard|ripple old+road|road -fresh -mat -blade -grader -behind',
   ],
   decisions: [
-    { when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }], repair: 'engineer', because: 'weight, joints and moving ground there are not for a patch crew to judge', source: taught },
-    { when: [], ifSaid: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', because: 'a base that moves heaves whatever is laid on it', source: texasDistress },
-    { when: [{ choice: recurring, is: ['returned'] }], repair: 'engineer', because: 'it came back within a year: the mix is wrong for that place', source: fm5436('ch. 7, paras 7-1 to 7-4') },
+    {
+      when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }],
+      repair: 'engineer',
+      because: 'weight, joints and moving ground there are not for a patch crew to judge',
+      source: taught,
+    },
+    {
+      when: [],
+      ifSaid: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'a base that moves heaves whatever is laid on it',
+      source: texasDistress,
+    },
+    {
+      when: [{ choice: recurring, is: ['returned'] }],
+      repair: 'engineer',
+      because: 'it came back within a year: the mix is wrong for that place',
+      source: fm5436('ch. 7, paras 7-1 to 7-4'),
+    },
     {
       when: [],
       ifSaid: [{ choice: trafficLevel, is: ['braking'] }],
       repair: 'cut-then-blade',
-      because: 'the bad mix comes off first; soft cold mix would shove again under braking, so dense hot mix in thin lifts, or the engineer',
+      because:
+        'the bad mix comes off first; soft cold mix would shove again under braking, so dense hot mix in thin lifts, or the engineer',
       source: commonPractice,
     },
-    { when: [], repair: 'cut-then-blade', because: 'unstable mix goes on moving under a patch: it comes off first', source: texasDistress },
+    {
+      when: [],
+      repair: 'cut-then-blade',
+      because: 'unstable mix goes on moving under a patch: it comes off first',
+      source: texasDistress,
+    },
   ],
   recorded: 'LTPP counts and measures shoving without severity; PCI rates it by how it rides.',
 });

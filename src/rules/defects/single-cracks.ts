@@ -18,11 +18,34 @@ export default defect({
     'thermal|transverse|longitudinal|block+crack|cracking',
   ],
   decisions: [
-    { when: [], ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }], repair: 'engineer', because: 'a crack there may be the deck, the pipe or the ground going', source: taught },
-    { when: [], ifSaid: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', because: 'the base is giving under it', source: texasDistress },
-    { when: [], repair: 'crack-seal', because: 'a blade patch over single cracks only hides them until they come through', source: commonPractice },
+    {
+      when: [],
+      ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }],
+      repair: 'engineer',
+      because: 'a crack there may be the deck, the pipe or the ground going',
+      source: taught,
+    },
+    {
+      when: [],
+      ifSaid: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'the base is giving under it',
+      source: texasDistress,
+    },
+    {
+      when: [],
+      repair: 'crack-seal',
+      because: 'a blade patch over single cracks only hides them until they come through',
+      source: commonPractice,
+    },
   ],
   severity: [
-    { scheme: 'LTPP', source: ltpp('longitudinal and transverse cracking'), by: [crackWidth], low: { number: 6, unit: 'mm' }, moderate: { number: 19, unit: 'mm' } },
+    {
+      scheme: 'LTPP',
+      source: ltpp('longitudinal and transverse cracking'),
+      by: [crackWidth],
+      low: { number: 6, unit: 'mm' },
+      moderate: { number: 19, unit: 'mm' },
+    },
   ],
 });

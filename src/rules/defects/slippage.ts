@@ -17,9 +17,26 @@ export default defect({
     'slip+crack repair|fix|old|road|overlay',
   ],
   decisions: [
-    { when: [], ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }], repair: 'engineer', because: 'weight, joints and moving ground there are not for a patch crew to judge', source: taught },
-    { when: [], ifSaid: [{ choice: baseState, is: ['soft'] }], repair: 'dig-out', because: 'it is the base that moves, not the bond', source: texasDistress },
-    { when: [], repair: 'cut-then-blade', because: 'what has slid is cut out square down to where it slid; then clean, tack, and lay it again', source: taught },
+    {
+      when: [],
+      ifSaid: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }],
+      repair: 'engineer',
+      because: 'weight, joints and moving ground there are not for a patch crew to judge',
+      source: taught,
+    },
+    {
+      when: [],
+      ifSaid: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'it is the base that moves, not the bond',
+      source: texasDistress,
+    },
+    {
+      when: [],
+      repair: 'cut-then-blade',
+      because: 'what has slid is cut out square down to where it slid; then clean, tack, and lay it again',
+      source: taught,
+    },
   ],
   severity: [
     {

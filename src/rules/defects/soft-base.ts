@@ -20,8 +20,19 @@ export default defect({
     'soft+spot road|base|old',
   ],
   decisions: [
-    { when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }], repair: 'engineer', because: 'the ground or the structure below may be going', source: taught },
-    { when: [{ choice: recurring, is: ['returned'] }], repair: 'engineer', with: ['dig-out'], because: 'it came back within a year: find out why before it is dug again', source: fm5436('ch. 7, paras 7-1 to 7-4') },
+    {
+      when: [{ choice: place, is: ['bridge-deck', 'railroad', 'slide', 'pipe'] }],
+      repair: 'engineer',
+      because: 'the ground or the structure below may be going',
+      source: taught,
+    },
+    {
+      when: [{ choice: recurring, is: ['returned'] }],
+      repair: 'engineer',
+      with: ['dig-out'],
+      because: 'it came back within a year: find out why before it is dug again',
+      source: fm5436('ch. 7, paras 7-1 to 7-4'),
+    },
     {
       when: [],
       ifSaid: [{ choice: water, is: ['rising', 'standing'] }],
@@ -31,6 +42,11 @@ export default defect({
       because: 'water made it soft, and makes it soft again: drain it as it is dug',
       source: ufcRepair('3.2.2, pp. 8-9'),
     },
-    { when: [], repair: 'dig-out', because: 'a base that moves breaks whatever is laid on it: dig it out, dry it, rebuild it, and find the water', source: ufcRepair('3.2.2, pp. 8-9') },
+    {
+      when: [],
+      repair: 'dig-out',
+      because: 'a base that moves breaks whatever is laid on it: dig it out, dry it, rebuild it, and find the water',
+      source: ufcRepair('3.2.2, pp. 8-9'),
+    },
   ],
 });

@@ -6,7 +6,8 @@ export default fault({
   id: 'bar-streak',
   title: 'streak from the bar',
   seen: 'bare or heavy stripes in the tack',
-  because: 'Each nozzle covers its own strip, twice or three times over with its neighbours: one that is shut or turned leaves its strip short.',
+  because:
+    'Each nozzle covers its own strip, twice or three times over with its neighbours: one that is shut or turned leaves its strip short.',
   sources: [navyBasic('ch. 16, nozzle angle and spread tolerance'), ufcFlexible('ch. 3, tack coats'), taught],
   cues: [
     'nozzle dead|plugged|plug|clogged|shut|bad|out|turned|streak|missing|drip',
@@ -17,9 +18,22 @@ export default fault({
     'stripe|stripes shot|sprayed|spray|tack|distributor|truck',
   ],
   causes: [
-    { text: 'a plugged or dead nozzle', remedy: 'stop; clear it with the bar cold and the pressure off', source: taught },
-    { text: 'nozzles at different angles', remedy: 'set them all alike', source: navyBasic('ch. 16, nozzle angle and spread tolerance') },
-    { text: 'bar height or pressure off', remedy: 'set the height for even overlap, and the pressure for the rate', rule: 'tack-rate', source: navyBasic('ch. 16, nozzle angle and spread tolerance') },
+    {
+      text: 'a plugged or dead nozzle',
+      remedy: 'stop; clear it with the bar cold and the pressure off',
+      source: taught,
+    },
+    {
+      text: 'nozzles at different angles',
+      remedy: 'set them all alike',
+      source: navyBasic('ch. 16, nozzle angle and spread tolerance'),
+    },
+    {
+      text: 'bar height or pressure off',
+      remedy: 'set the height for even overlap, and the pressure for the rate',
+      rule: 'tack-rate',
+      source: navyBasic('ch. 16, nozzle angle and spread tolerance'),
+    },
     { text: 'tack too cold to fan out', remedy: 'heat it to its range, parked', source: taught },
   ],
   now: 'Stop the truck. Even the streak out by wand; a rubber-tired roller can spread a poor spray.',

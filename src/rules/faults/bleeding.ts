@@ -17,15 +17,32 @@ export default fault({
     'patch shine|shines|shiny|slick',
   ],
   causes: [
-    { text: 'too much tack or prime', remedy: 'a thinner film next time', rule: 'tack-rate', source: ufcRepair('3.2.2 to 3.3.4, pp. 8-10') },
-    { text: 'the bar overlapped at the end of a run: a double coat', remedy: 'cut off sharp; paper at the joint', source: navyBasic('ch. 16, spray bar overlap at section ends') },
-    { text: 'mix too rich, or fat lumps in a cold mix', remedy: 'tell the plant; pull a fat heap tight and let it cure before it is laid', source: bladeSpreading('fat clusters') },
+    {
+      text: 'too much tack or prime',
+      remedy: 'a thinner film next time',
+      rule: 'tack-rate',
+      source: ufcRepair('3.2.2 to 3.3.4, pp. 8-10'),
+    },
+    {
+      text: 'the bar overlapped at the end of a run: a double coat',
+      remedy: 'cut off sharp; paper at the joint',
+      source: navyBasic('ch. 16, spray bar overlap at section ends'),
+    },
+    {
+      text: 'mix too rich, or fat lumps in a cold mix',
+      remedy: 'tell the plant; pull a fat heap tight and let it cure before it is laid',
+      source: bladeSpreading('fat clusters'),
+    },
   ],
   now: 'Blot it with clean sand, sweep, and sand again. Where it is soft, cut it out and lay it again.',
   nextTime: 'Pad-test the bar; overlap nothing.',
   caution: 'It is slick: slow signs up until it is blotted.',
   examples: {
-    finds: ['black shiny spots coming up in the patch', 'the surface is gooey and slick, tar comes through', 'fat spot in the mat'],
+    finds: [
+      'black shiny spots coming up in the patch',
+      'the surface is gooey and slick, tar comes through',
+      'fat spot in the mat',
+    ],
     not: ['mix is rocky and open', 'water stands on the patch'],
   },
 });

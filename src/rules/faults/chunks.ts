@@ -35,7 +35,11 @@ export default fault({
   nextTime: 'Black lumps: tarps on, crust left on the pile. Gray ones: ease the blade while sizing.',
   apart: { by: chunkLook },
   examples: {
-    finds: ['hard cold lumps the size of a fist in the mix', 'clods in the windrow', 'blade is digging pieces out of the old road'],
+    finds: [
+      'hard cold lumps the size of a fist in the mix',
+      'clods in the windrow',
+      'blade is digging pieces out of the old road',
+    ],
     not: ['where do we haul what we cut out', 'stones kicking out of the mat'],
   },
 });

@@ -6,7 +6,8 @@ export default fault({
   id: 'cold-load',
   title: 'cold load',
   seen: 'a hot load that comes in cold, stiff or crusted',
-  because: 'A thin lift has little heat to begin with; a load that has lost its own cannot be packed in the minutes left.',
+  because:
+    'A thin lift has little heat to begin with; a load that has lost its own cannot be packed in the minutes left.',
   sources: [taught, commonPractice],
   cues: [
     'load|truck|mix come|comes|came|coming|arrive|arrived+in|at #temperature',
@@ -14,21 +15,38 @@ export default fault({
     'load #temperature check|refuse|reject|need|send|back',
     'cold|stiff|crusted+load|truck -cold+mix',
     'load crust|crusted|crusty|stiff|lump',
-    'mix not|isn\'t|ain\'t check+hot|hot',
+    "mix not|isn't|ain't check+hot|hot",
     'mix lost heat',
     'load sat|waited|waiting long|hour|cold',
     'steam|steaming no|not load|mix',
   ],
   causes: [
-    { text: 'a long haul or a wait, with no tarp', remedy: 'tarp every load, call for trucks as they are needed', source: commonPractice },
-    { text: 'sent out cool from the plant', remedy: 'read the ticket; many specifications want 225 to 250 degrees F in the truck: your own figure wins', source: taught },
-    { text: 'cold air, wind or a wet bed', remedy: 'no thin hot lifts on such a day', rule: 'air-temperature', source: commonPractice },
+    {
+      text: 'a long haul or a wait, with no tarp',
+      remedy: 'tarp every load, call for trucks as they are needed',
+      source: commonPractice,
+    },
+    {
+      text: 'sent out cool from the plant',
+      remedy: 'read the ticket; many specifications want 225 to 250 degrees F in the truck: your own figure wins',
+      source: taught,
+    },
+    {
+      text: 'cold air, wind or a wet bed',
+      remedy: 'no thin hot lifts on such a day',
+      rule: 'air-temperature',
+      source: commonPractice,
+    },
   ],
   now: 'For a thin hot lift it is lost: refuse it, or ask the inspector. Never bury crust and lumps in the mat.',
   nextTime: 'Take the heat of every load before the bed goes up, and again behind the blade.',
   caution: 'Thermometer from beside the bed, never from a step or under the tailgate.',
   examples: {
-    finds: ['the truck came in cold and stiff', 'last load sat an hour and there is crust on it', 'load came in at 210 degrees'],
+    finds: [
+      'the truck came in cold and stiff',
+      'last load sat an hour and there is crust on it',
+      'load came in at 210 degrees',
+    ],
     not: ['cold mix shoves under the roller', 'can we patch at 45 degrees'],
   },
 });

@@ -19,9 +19,22 @@ export default fault({
     'gouge|gouging mat|finish|patch|lift|mix',
   ],
   causes: [
-    { text: 'a stone caught under the edge on a thin finish', remedy: 'leave enough fine mix on the blade to fill the marks', source: commonPractice },
-    { text: 'a lift thinner than the stone allows', remedy: 'lay it thicker, or bring a finer mix[[: at least {lift-min} for this stone]]', rule: 'lift-min', source: bladeSpreading('layers not thinner than 1 1/2 times the largest stone') },
-    { text: 'a cold lump stuck under the blade', remedy: 'stop, lift, kick it out with the machine standing and the blade down again before anyone goes near', source: taught },
+    {
+      text: 'a stone caught under the edge on a thin finish',
+      remedy: 'leave enough fine mix on the blade to fill the marks',
+      source: commonPractice,
+    },
+    {
+      text: 'a lift thinner than the stone allows',
+      remedy: 'lay it thicker, or bring a finer mix[[: at least {lift-min} for this stone]]',
+      rule: 'lift-min',
+      source: bladeSpreading('layers not thinner than 1 1/2 times the largest stone'),
+    },
+    {
+      text: 'a cold lump stuck under the blade',
+      remedy: 'stop, lift, kick it out with the machine standing and the blade down again before anyone goes near',
+      source: taught,
+    },
     { text: 'a chipped edge', remedy: 'change or turn the edge', source: taught },
   ],
   now: 'Lift, let it go, and bring a little fine mix over the marks before the roller comes.',

@@ -18,10 +18,26 @@ export default fault({
     'transition|tie-in rough|bump|bumpy',
   ],
   causes: [
-    { text: 'no taper: the lift did not start from nothing', remedy: 'raise the toe a little at a time, then the heel, going on; lower toe, then heel, coming off', source: commonPractice },
-    { text: 'the end not rolled crosswise', remedy: 'roll the end crosswise first, mostly on the old road, then out onto the mix', source: navyBasic('ch. 11, transverse joints') },
-    { text: 'the end feathered over old road instead of keyed into it', remedy: 'cut a square key for the end', source: guideSpecification },
-    { text: 'the roller ran off the end of the mat', remedy: 'keep the drum on the mat, or run it off onto boards or old road that is flush', source: guideSpecification },
+    {
+      text: 'no taper: the lift did not start from nothing',
+      remedy: 'raise the toe a little at a time, then the heel, going on; lower toe, then heel, coming off',
+      source: commonPractice,
+    },
+    {
+      text: 'the end not rolled crosswise',
+      remedy: 'roll the end crosswise first, mostly on the old road, then out onto the mix',
+      source: navyBasic('ch. 11, transverse joints'),
+    },
+    {
+      text: 'the end feathered over old road instead of keyed into it',
+      remedy: 'cut a square key for the end',
+      source: guideSpecification,
+    },
+    {
+      text: 'the roller ran off the end of the mat',
+      remedy: 'keep the drum on the mat, or run it off onto boards or old road that is flush',
+      source: guideSpecification,
+    },
   ],
   now: 'Warm: cut the bump with the blade edge or a lute, cross-roll, straightedge. Cold: cut it back square, tack, and lay the end again.',
   nextTime: 'Key the ends; give each lift its taper; roll the ends first.',

@@ -16,9 +16,24 @@ export default fault({
     'patch|mat pack|packed+down traffic|wheel|more',
   ],
   causes: [
-    { text: 'a steel drum bridged the rut and left it loose below', remedy: 'fill ruts in level lifts, each rolled in the rut with rubber tires or a narrow drum', rule: 'drum-bridges-rut', source: florida('330-10.1: pneumatic rollers on patching') },
-    { text: 'no overfill for the roll-down', remedy: 'leave it slightly full[[: {lift-loose} loose]]', rule: 'flush-finish', source: ufcRepair('ch. 7, p. 40: level lifts, overfilled') },
-    { text: 'lifts too thick to be packed', remedy: 'thinner lifts, each rolled', rule: 'lift-max', source: commonPractice },
+    {
+      text: 'a steel drum bridged the rut and left it loose below',
+      remedy: 'fill ruts in level lifts, each rolled in the rut with rubber tires or a narrow drum',
+      rule: 'drum-bridges-rut',
+      source: florida('330-10.1: pneumatic rollers on patching'),
+    },
+    {
+      text: 'no overfill for the roll-down',
+      remedy: 'leave it slightly full[[: {lift-loose} loose]]',
+      rule: 'flush-finish',
+      source: ufcRepair('ch. 7, p. 40: level lifts, overfilled'),
+    },
+    {
+      text: 'lifts too thick to be packed',
+      remedy: 'thinner lifts, each rolled',
+      rule: 'lift-max',
+      source: commonPractice,
+    },
     { text: 'the base is giving way', remedy: 'find out before you fill it again: dig it out', source: commonPractice },
   ],
   now: 'If the base is firm, sweep, tack, and bring it up with another level lift, rolled in the low.',

@@ -19,9 +19,18 @@ export default fault({
   ],
   causes: [
     { text: 'a dry drum', remedy: 'wet it just enough: fill the tank, clear the spray', source: armyPaving('rolling') },
-    { text: 'a dirty drum or worn scrapers', remedy: 'scrape it clean, set the scrapers', source: navyBasic('ch. 11, rollers') },
+    {
+      text: 'a dirty drum or worn scrapers',
+      remedy: 'scrape it clean, set the scrapers',
+      source: navyBasic('ch. 11, rollers'),
+    },
     { text: 'mix too hot', remedy: 'wait until it carries the drum', source: navyBasic('ch. 11, rollers') },
-    { text: 'too much tack coming through', remedy: 'sand the fat spots; cut the rate on the next one', rule: 'tack-rate', source: commonPractice },
+    {
+      text: 'too much tack coming through',
+      remedy: 'sand the fat spots; cut the rate on the next one',
+      rule: 'tack-rate',
+      source: commonPractice,
+    },
   ],
   now: 'Stop on rolled mat, clean and wet the drum, fill the hole with warm mix, roll again.',
   nextTime: 'Water and scrapers before the first load. Water or an approved release: fuel softens the mix.',

@@ -14,20 +14,42 @@ export default fault({
     'mix|mat|patch move|moves|moving|slide|squirm|squirming|walk|walking|wave ahead|under|front roller|drum|roll',
     'wave front|ahead roller|drum',
     'mix|mat tender|mushy -base',
-    'cold+mix not|wont|won\'t set|firm|pack|quit|tighten|stay',
+    "cold+mix not|wont|won't set|firm|pack|quit|tighten|stay",
     'roller sink|sinks|sinking mat|mix|patch',
   ],
   causes: [
-    { text: 'cold mix too wet: it has not aired', remedy: 'blade it back and forth and let it air, then roll', source: bladeSpreading('aeration: unaerated mix pushes under the roller') },
-    { text: 'hot mix too hot and tender', remedy: 'wait, then roll slowly without vibration', source: pavingHandbook('section 18') },
-    { text: 'too much tack under it', remedy: 'a thinner film on the next one', rule: 'tack-rate', source: commonPractice },
-    { text: 'rolling too fast, turning or stopping hard', remedy: 'slow, straight, drive drum toward the laying', rule: 'roller-speed', source: pavingHandbook('section 18') },
+    {
+      text: 'cold mix too wet: it has not aired',
+      remedy: 'blade it back and forth and let it air, then roll',
+      source: bladeSpreading('aeration: unaerated mix pushes under the roller'),
+    },
+    {
+      text: 'hot mix too hot and tender',
+      remedy: 'wait, then roll slowly without vibration',
+      source: pavingHandbook('section 18'),
+    },
+    {
+      text: 'too much tack under it',
+      remedy: 'a thinner film on the next one',
+      rule: 'tack-rate',
+      source: commonPractice,
+    },
+    {
+      text: 'rolling too fast, turning or stopping hard',
+      remedy: 'slow, straight, drive drum toward the laying',
+      rule: 'roller-speed',
+      source: pavingHandbook('section 18'),
+    },
     { text: 'a lift too thick', remedy: 'thinner lifts, each rolled', rule: 'lift-max', source: commonPractice },
   ],
   now: 'Roller off it. Let it cool or air; lighter roller, rubber tires if there are any; take the waves out before it sets.',
   nextTime: 'Air cold mix in the row until it no longer shines; keep lifts thin.',
   examples: {
-    finds: ['its shoving under the roller', 'mat crawls and makes a wave in front of the drum', 'cold mix wont set up under the roller'],
+    finds: [
+      'its shoving under the roller',
+      'mat crawls and makes a wave in front of the drum',
+      'cold mix wont set up under the roller',
+    ],
     not: ['old road shoved into humps at the stop sign', 'fine cracks behind the roller'],
   },
 });

@@ -16,8 +16,18 @@ export default fault({
     'rain before broke|breaks|break|broken|broke',
   ],
   causes: [
-    { text: 'sprayed with rain on the way', remedy: 'look at the sky for as long as it takes to break and be covered', rule: 'no-rain', source: commonPractice },
-    { text: 'too cool or damp to break in time', remedy: 'warmer, drier, or a faster grade', rule: 'air-temperature', source: taught },
+    {
+      text: 'sprayed with rain on the way',
+      remedy: 'look at the sky for as long as it takes to break and be covered',
+      rule: 'no-rain',
+      source: commonPractice,
+    },
+    {
+      text: 'too cool or damp to break in time',
+      remedy: 'warmer, drier, or a faster grade',
+      rule: 'air-temperature',
+      source: taught,
+    },
   ],
   now: 'Everybody off it, traffic kept off. Bank it away from drains and ditches with sand. Let it dry, sweep, and spray a light coat again.',
   nextTime: 'Spray only what is covered before the rain.',

@@ -18,10 +18,25 @@ export default fault({
     'surface|patch|edge unravel|crumble|crumbling -thin -feather',
   ],
   causes: [
-    { text: 'rolled too late, or too cold', remedy: 'roll right behind the blade', rule: 'roller-keeps-up', source: taught },
-    { text: 'laid too cold, or too late in the year', remedy: 'wait for warm and rising', rule: 'air-temperature', source: taught },
+    {
+      text: 'rolled too late, or too cold',
+      remedy: 'roll right behind the blade',
+      rule: 'roller-keeps-up',
+      source: taught,
+    },
+    {
+      text: 'laid too cold, or too late in the year',
+      remedy: 'wait for warm and rising',
+      rule: 'air-temperature',
+      source: taught,
+    },
     { text: 'dirty or dried-out mix', remedy: 'send it back', source: taught },
-    { text: 'fines worked out by too many passes', remedy: 'fewer passes', rule: 'fewest-passes', source: commonPractice },
+    {
+      text: 'fines worked out by too many passes',
+      remedy: 'fewer passes',
+      rule: 'fewest-passes',
+      source: commonPractice,
+    },
   ],
   now: 'Sweep the loose stone, roll it in the warm of the day, and seal it; what keeps coming apart is cut out.',
   nextTime: 'Warm mix, few passes, roller on its heels.',

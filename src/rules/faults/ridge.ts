@@ -19,15 +19,35 @@ export default fault({
     'pick+up+line',
   ],
   causes: [
-    { text: 'the toe too loose: it does not hold the row', remedy: 'set the toe down until it holds the row', source: commonPractice },
-    { text: 'more on the blade than it can carry', remedy: 'take less of the row at a time, or close the angle', source: commonPractice },
-    { text: 'strips that do not overlap', remedy: 'overlap the strips, so that the next one takes the line up', rule: 'fewest-passes', source: commonPractice },
+    {
+      text: 'the toe too loose: it does not hold the row',
+      remedy: 'set the toe down until it holds the row',
+      source: commonPractice,
+    },
+    {
+      text: 'more on the blade than it can carry',
+      remedy: 'take less of the row at a time, or close the angle',
+      source: commonPractice,
+    },
+    {
+      text: 'strips that do not overlap',
+      remedy: 'overlap the strips, so that the next one takes the line up',
+      rule: 'fewest-passes',
+      source: commonPractice,
+    },
   ],
   now: 'Take it up with one light pass before rolling; rolled in, it stays.',
   nextTime: 'Set the toe before the lift; overlap the strips.',
-  apart: { by: ridgePlace, heard: ['ridge'], leads: { tracks: { fault: 'wheel-ridges' }, middle: { fault: 'center-hump' } } },
+  apart: {
+    by: ridgePlace,
+    heard: ['ridge'],
+    leads: { tracks: { fault: 'wheel-ridges' }, middle: { fault: 'center-hump' } },
+  },
   examples: {
-    finds: ['a string of mix is left behind along the toe', 'material keeps slipping around the toe and leaving a line'],
+    finds: [
+      'a string of mix is left behind along the toe',
+      'material keeps slipping around the toe and leaving a line',
+    ],
     not: ['tire tracks of the grader show through the finish', 'the middle of the lane is higher than the rest'],
   },
 });

@@ -19,14 +19,28 @@ export default fault({
   ],
   causes: [
     { text: 'mat too hot and tender', remedy: 'wait a little, then roll', source: pavingHandbook('section 18') },
-    { text: 'roller too heavy, or vibrating on a thin lift', remedy: 'static, a lighter roller', rule: 'static-thin-lift', source: pavingHandbook('section 18') },
-    { text: 'rolled on after it had gone cold', remedy: 'stop; it packs no more', rule: 'roller-keeps-up', source: commonPractice },
+    {
+      text: 'roller too heavy, or vibrating on a thin lift',
+      remedy: 'static, a lighter roller',
+      rule: 'static-thin-lift',
+      source: pavingHandbook('section 18'),
+    },
+    {
+      text: 'rolled on after it had gone cold',
+      remedy: 'stop; it packs no more',
+      rule: 'roller-keeps-up',
+      source: commonPractice,
+    },
     { text: 'rolling too fast', remedy: 'slow down', rule: 'roller-speed', source: pavingHandbook('section 18') },
     { text: 'the base gives under the roller', remedy: 'find the soft place before you go on', source: commonPractice },
   ],
   now: 'Stop, let it firm up, then roll slowly without vibration, rubber tires best; fine cracks close under them.',
   nextTime: 'Find the heat at which this mix stands the drum, on the first strip.',
-  apart: { by: crackLook, heard: ['crack mat|patch -roll -roller -behind -drum -hairline'], leads: { 'half-moon': { fault: 'slippage' } } },
+  apart: {
+    by: crackLook,
+    heard: ['crack mat|patch -roll -roller -behind -drum -hairline'],
+    leads: { 'half-moon': { fault: 'slippage' } },
+  },
   examples: {
     finds: ['hairline cracks right after rolling', 'drum leaves little cracks across the mat'],
     not: ['crescent cracks where trucks brake', 'alligator cracking in the old lane'],

@@ -19,10 +19,28 @@ export default fault({
     'ran dry',
   ],
   causes: [
-    { text: 'a row too small for the width and depth', remedy: 'figure it from the tons: weigh loads, not looks', source: commonPractice },
-    { text: 'a row of uneven size', remedy: 'size it straight and even, from both ends', rule: 'windrow-side', source: commonPractice },
-    { text: 'a lift laid thicker than it was figured', remedy: 'check the loose depth behind the blade[[: {lift-loose}]]', source: commonPractice },
-    { text: 'no mix dumped past the ends', remedy: 'dump past the tack at both ends[[: {end-spread}]]', rule: 'end-spread', source: commonPractice },
+    {
+      text: 'a row too small for the width and depth',
+      remedy: 'figure it from the tons: weigh loads, not looks',
+      source: commonPractice,
+    },
+    {
+      text: 'a row of uneven size',
+      remedy: 'size it straight and even, from both ends',
+      rule: 'windrow-side',
+      source: commonPractice,
+    },
+    {
+      text: 'a lift laid thicker than it was figured',
+      remedy: 'check the loose depth behind the blade[[: {lift-loose}]]',
+      source: commonPractice,
+    },
+    {
+      text: 'no mix dumped past the ends',
+      remedy: 'dump past the tack at both ends[[: {end-spread}]]',
+      rule: 'end-spread',
+      source: commonPractice,
+    },
   ],
   now: 'Do not stretch it thin. End it with a ramp of 20 to 1, rolled, with a BUMP sign; next day cut back to a clean edge, tack, and go on.',
   nextTime: 'Count tons to the hundred feet of row, and order for waste and for the ends.',

@@ -6,7 +6,8 @@ export default fault({
   id: 'scallops',
   title: 'scallops along the edge',
   seen: 'an outer edge that goes in and out, like shells',
-  because: 'Where the blade has no mix left at its trailing end, the edge falls back until the next bit of row fills it.',
+  because:
+    'Where the blade has no mix left at its trailing end, the edge falls back until the next bit of row fills it.',
   sources: [commonPractice],
   cues: [
     'scallop|scalloped -across',
@@ -15,19 +16,41 @@ export default fault({
     'edge wavy|wavering|wander|wandering|snake|snaking|crooked|uneven|ragged|starved',
     'outer|outside edge wave|waver|wander|gap|bay',
     'edge shell|scallops',
-    'edge straight not|isn\'t|ain\'t|won\'t|wont',
+    "edge straight not|isn't|ain't|won't|wont",
     'edge come|comes in out',
   ],
   causes: [
-    { text: 'mix not carried all the way out on the finish', remedy: 'bring more material to the edge with the finish lift', rule: 'material-run-out', source: commonPractice },
-    { text: 'a row of uneven size', remedy: 'size the next row straight and even, from both ends', rule: 'windrow-side', source: commonPractice },
-    { text: 'a hand that steers with the blade', remedy: 'set it, then leave the levers alone; steer by a painted line', source: commonPractice },
+    {
+      text: 'mix not carried all the way out on the finish',
+      remedy: 'bring more material to the edge with the finish lift',
+      rule: 'material-run-out',
+      source: commonPractice,
+    },
+    {
+      text: 'a row of uneven size',
+      remedy: 'size the next row straight and even, from both ends',
+      rule: 'windrow-side',
+      source: commonPractice,
+    },
+    {
+      text: 'a hand that steers with the blade',
+      remedy: 'set it, then leave the levers alone; steer by a painted line',
+      source: commonPractice,
+    },
   ],
   now: 'Bring the row back to the middle and over again to fill the bays, while the mat is warm; rake the last of it by hand and roll the edge.',
   nextTime: 'Keep mix short of the edge until the finish, and keep enough for it.',
-  apart: { by: wavePlace, heard: ['scallop|scalloped'], leads: { across: { fault: 'washboards' }, 'cutting-edge': { fault: 'washboards' } } },
+  apart: {
+    by: wavePlace,
+    heard: ['scallop|scalloped'],
+    leads: { across: { fault: 'washboards' }, 'cutting-edge': { fault: 'washboards' } },
+  },
   examples: {
-    finds: ['edge of the mat looks scalloped, in and out all along', 'outside edge wanders, it will not come out straight', 'the edge goes in and out like a snake'],
+    finds: [
+      'edge of the mat looks scalloped, in and out all along',
+      'outside edge wanders, it will not come out straight',
+      'the edge goes in and out like a snake',
+    ],
     not: ['grader is bouncing and leaving ripples across the mat', 'the edge is too thin and breaks off'],
   },
 });

@@ -21,13 +21,30 @@ export default fault({
     'big+stone all|one side|edge|end|streak',
   ],
   causes: [
-    { text: 'worked too many times', remedy: 'fewer passes; leave it alone', rule: 'fewest-passes', source: ufcRepair('3.3, p. 10: overworking') },
-    { text: 'raked and luted too much by hand', remedy: 'rake only feathers and castings, once', source: ufcRepair('3.3, p. 10: overworking') },
-    { text: 'the coarse last of a load, or of the pile, laid by itself', remedy: 'blend it into the row; throw a rocky heap away', source: taught },
+    {
+      text: 'worked too many times',
+      remedy: 'fewer passes; leave it alone',
+      rule: 'fewest-passes',
+      source: ufcRepair('3.3, p. 10: overworking'),
+    },
+    {
+      text: 'raked and luted too much by hand',
+      remedy: 'rake only feathers and castings, once',
+      source: ufcRepair('3.3, p. 10: overworking'),
+    },
+    {
+      text: 'the coarse last of a load, or of the pile, laid by itself',
+      remedy: 'blend it into the row; throw a rocky heap away',
+      source: taught,
+    },
   ],
   now: 'Rake out the loose stone, work fine mix in while it is warm, roll. Do not blade it again.',
   nextTime: 'Fewer passes, not more speed. Blend the ends of the loads into the row.',
-  apart: { by: streakLook, heard: ['streak'], leads: { groove: { fault: 'drag-marks' }, tack: { fault: 'bar-streak' } } },
+  apart: {
+    by: streakLook,
+    heard: ['streak'],
+    leads: { groove: { fault: 'drag-marks' }, tack: { fault: 'bar-streak' } },
+  },
   examples: {
     finds: ['there is a rock pocket on the edge of the patch', 'rocky streaks with no fines, stones kicking out'],
     not: ['dead nozzle leaves a bare streak in the tack', 'long scratches behind the blade'],

@@ -13,7 +13,7 @@ export default fault({
     'patch|mat|mix|spot soft|spongy|mushy|give|gives -base -under -underneath',
     'boot|heel|foot|knife sink|sinks|push|print patch|mat|mix|in',
     'patch|mat move|moves|gives under truck|wheel|foot|boot|car -roller -drum',
-    'spot not|wont|won\'t set|firm|harden|pack|cure -tack',
+    "spot not|wont|won't set|firm|harden|pack|cure -tack",
     'dent|dents patch|mat car|foot|boot|easy -roller',
   ],
   causes: [

@@ -6,7 +6,8 @@ export default fault({
   id: 'tack-tracking',
   title: 'tack tracking',
   seen: 'tires that lift the tack and carry it away',
-  because: 'Tack that has not broken sticks to rubber better than to the road; what is carried off is a bare spot under the patch.',
+  because:
+    'Tack that has not broken sticks to rubber better than to the road; what is carried off is a bare spot under the patch.',
   sources: [everett('(4): nothing drives on it until broken and cured'), commonPractice],
   cues: [
     'tire|truck|wheel|car|boot pick|picks|picking|pull|pulls|pulling|lift|lifting|carry|carrying tack',
@@ -16,7 +17,12 @@ export default fault({
     'tack come|comes|coming|peel|peeling+up|off',
   ],
   causes: [
-    { text: 'driven on before it broke', remedy: 'wait: brown to black, tacky to a glove', rule: 'tack-set', source: everett('(4): nothing drives on it until broken and cured') },
+    {
+      text: 'driven on before it broke',
+      remedy: 'wait: brown to black, tacky to a glove',
+      rule: 'tack-set',
+      source: everett('(4): nothing drives on it until broken and cured'),
+    },
     { text: 'too much tack', remedy: 'a thinner film', rule: 'tack-rate', source: commonPractice },
     { text: 'dust under it', remedy: 'sweep until tack meets stone', rule: 'tack-clean-dry', source: commonPractice },
     { text: 'trucks that turn on it', remedy: 'one path in and out, no turning', source: commonPractice },
@@ -24,7 +30,10 @@ export default fault({
   now: 'Trucks off it until it has broken; then one path in, and touch up the bare spots by wand.',
   nextTime: 'Spray only what is covered next; keep the haul path off it.',
   examples: {
-    finds: ['truck tires are pulling up what we sprayed, the tack comes right off', 'wheels carry the tack down the road'],
+    finds: [
+      'truck tires are pulling up what we sprayed, the tack comes right off',
+      'wheels carry the tack down the road',
+    ],
     not: ['mix sticks to the roller drum', 'dead nozzle on the bar'],
   },
 });

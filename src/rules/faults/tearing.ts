@@ -19,7 +19,12 @@ export default fault({
   ],
   causes: [
     { text: 'too much down pressure', remedy: 'ease off until the edge floats', source: commonPractice },
-    { text: 'a lift too thin for the stone', remedy: 'lay it thicker, or bring a finer mix[[: at least {lift-min} for this stone]]', rule: 'lift-min', source: bladeSpreading('layers not thinner than 1 1/2 times the largest stone') },
+    {
+      text: 'a lift too thin for the stone',
+      remedy: 'lay it thicker, or bring a finer mix[[: at least {lift-min} for this stone]]',
+      rule: 'lift-min',
+      source: bladeSpreading('layers not thinner than 1 1/2 times the largest stone'),
+    },
     { text: 'mix gone cold, or a dull edge', remedy: 'fresher mix; change the edge', source: taught },
     { text: 'worked too often', remedy: 'fewer passes', rule: 'fewest-passes', source: commonPractice },
   ],

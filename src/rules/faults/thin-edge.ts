@@ -7,7 +7,8 @@ export default fault({
   id: 'thin-edge',
   title: 'thin edge',
   seen: 'an outer edge laid thin, that crumbles or breaks off',
-  because: 'Mix spread thinner than its own stones holds nothing together, and an edge without a shoulder has nothing to lean on.',
+  because:
+    'Mix spread thinner than its own stones holds nothing together, and an edge without a shoulder has nothing to lean on.',
   sources: [commonPractice, bladeSpreading('uniform thickness, no thin spots')],
   cues: [
     'edge thin|thinner|skinny|starved',
@@ -18,9 +19,24 @@ export default fault({
     'mat|patch|lift run|runs|goes nothing edge|outside',
   ],
   causes: [
-    { text: 'mix let out before the finish, so that none was left for the edge', remedy: 'keep it short of the edge until the finish, then bring it all out', rule: 'material-run-out', source: commonPractice },
-    { text: 'feathered thinner than the stone', remedy: 'rake big stone out of the feather, or end it on a cut key', rule: 'lift-min', source: taught },
-    { text: 'a shoulder lower than the new edge', remedy: 'pull the shoulder up to it', rule: 'drop-off', source: taught },
+    {
+      text: 'mix let out before the finish, so that none was left for the edge',
+      remedy: 'keep it short of the edge until the finish, then bring it all out',
+      rule: 'material-run-out',
+      source: commonPractice,
+    },
+    {
+      text: 'feathered thinner than the stone',
+      remedy: 'rake big stone out of the feather, or end it on a cut key',
+      rule: 'lift-min',
+      source: taught,
+    },
+    {
+      text: 'a shoulder lower than the new edge',
+      remedy: 'pull the shoulder up to it',
+      rule: 'drop-off',
+      source: taught,
+    },
   ],
   now: 'Bring more mix out and roll it while the mat is warm; gone cold, cut it back to full thickness, tack the face, fill and roll. Pull the shoulder up.',
   nextTime: 'Cut a key along the edge where it will be thin; have the shoulder ready.',

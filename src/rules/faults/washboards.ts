@@ -24,7 +24,12 @@ export default fault({
     'little|small+ridge|wave|hump across|crosswise',
   ],
   causes: [
-    { text: 'ground speed too high for laying', remedy: 'a lower gear with the throttle left open', rule: 'lay-speed', source: navyBasic('ch. 10, graders, p. 10-14') },
+    {
+      text: 'ground speed too high for laying',
+      remedy: 'a lower gear with the throttle left open',
+      rule: 'lay-speed',
+      source: navyBasic('ch. 10, graders, p. 10-14'),
+    },
     { text: 'soft or unequal tires', remedy: 'check and even the pressures', source: taught },
     { text: 'a worn, scalloped or loose cutting edge', remedy: 'tighten it, or change it', source: taught },
     { text: 'a slack circle', remedy: 'take up the wear', source: taught },
@@ -34,7 +39,15 @@ export default fault({
   nextTime: 'Low gear, throttle open; look at tires, edge and circle before the shift.',
   apart: { by: wavePlace, heard: ['scallop|scalloped'], leads: { 'outer-edge': { fault: 'scallops' } } },
   examples: {
-    finds: ['grader is bouncing and leaving ripples across the mat', 'little ridges crosswise every foot behind the blade', 'the machine is hopping and the mat comes out wavy across the lane'],
-    not: ['edge of the mat looks scalloped, in and out all along', 'there is a ridge down the pick up line', 'mix sticks to the drum'],
+    finds: [
+      'grader is bouncing and leaving ripples across the mat',
+      'little ridges crosswise every foot behind the blade',
+      'the machine is hopping and the mat comes out wavy across the lane',
+    ],
+    not: [
+      'edge of the mat looks scalloped, in and out all along',
+      'there is a ridge down the pick up line',
+      'mix sticks to the drum',
+    ],
   },
 });

@@ -16,9 +16,18 @@ export default fault({
     'track both+side mat|finish',
   ],
   causes: [
-    { text: 'lifts not rolled, each before the next', remedy: 'roll each lift before the grader goes back on it', rule: 'roll-each-lift', source: bladeSpreading('tire tracks show as ridges unless each layer is rolled') },
+    {
+      text: 'lifts not rolled, each before the next',
+      remedy: 'roll each lift before the grader goes back on it',
+      rule: 'roll-each-lift',
+      source: bladeSpreading('tire tracks show as ridges unless each layer is rolled'),
+    },
     { text: 'the same wheel track on every pass', remedy: 'shift the tracks between lifts', source: commonPractice },
-    { text: 'lugged tires on the finish', remedy: 'smooth tires for laying', source: bladeSpreading('smooth tires for final layout and finishing') },
+    {
+      text: 'lugged tires on the finish',
+      remedy: 'smooth tires for laying',
+      source: bladeSpreading('smooth tires for final layout and finishing'),
+    },
   ],
   now: 'Warm: roll more, rubber tires best. If the ridges stay, cut them before the next lift.',
   nextTime: 'Roll every lift; keep the roller right behind the blade.',

@@ -16,5 +16,6 @@ export default repair({
     'Bring it up in lifts of mix, tacked faces, each rolled, flush with the road.',
   ],
   rules: ['lift-max', 'flush-finish', 'waste-disposal'],
-  caution: 'Locates called and marked before a shovel goes in; cutting makes silica dust; no man in a hole beside traffic or a bank.',
+  caution:
+    'Locates called and marked before a shovel goes in; cutting makes silica dust; no man in a hole beside traffic or a bank.',
 });

@@ -1,6 +1,6 @@
+import { commonPractice } from '../shapes.ts';
 import { repair } from '../shapes-work.ts';
 import { fm5436 } from '../sources-craft.ts';
-import { commonPractice } from '../shapes.ts';
 
 export default repair({
   id: 'fix-drainage-first',

@@ -8,7 +8,11 @@ export default repair({
   sources: [commonPractice],
   cues: ['how|what surface+seal', 'fog|chip+seal how|what|check'],
   named: ['seal+coat', 'sealcoat', 'fog+seal', 'chip+seal', 'surface+seal'],
-  how: ['Sweep it clean and dry.', 'Fog seal for fine wear, chip seal where the surface has opened: by the agency’s own rates.', 'Keep traffic slow until it is swept.'],
+  how: [
+    'Sweep it clean and dry.',
+    'Fog seal for fine wear, chip seal where the surface has opened: by the agency’s own rates.',
+    'Keep traffic slow until it is swept.',
+  ],
   rules: ['tack-clean-dry', 'air-temperature'],
   caution: 'Hot and slick while fresh: traffic slow, loose stone swept.',
 });

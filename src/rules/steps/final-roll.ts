@@ -1,7 +1,7 @@
-import { navyBasic, ufcRepair } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
+import { navyBasic, ufcRepair } from '../sources-craft.ts';
 import { guideSpecification } from '../sources-work.ts';
 
 export default step({
@@ -24,11 +24,18 @@ export default step({
     'Water would run off: the slope matches the road.',
     'The roller is parked off the mat.',
   ],
-  cautions: ['Belt on, roll bar up. Stay back from a soft edge or a drop-off; no drum over the line while traffic passes; look before you reverse; no riders.'],
+  cautions: [
+    'Belt on, roll bar up. Stay back from a soft edge or a drop-off; no drum over the line while traffic passes; look before you reverse; no riders.',
+  ],
   good: 'Ends that cannot be felt, no roller marks, one texture.',
   rules: ['flush-finish', 'straightedge', 'roll-low-to-high', 'roller-speed', 'roller-edge', 'static-thin-lift'],
   figures: ['roller-lanes', 'roller-coverages', 'roller-passes'],
   named: ['final|finish+roll|rolling', 'last+roll|rolling'],
-  doneCues: ['final|finish+roll|rolling done|finished|over|through -not', 'all rolled -not', 'rolled+out -not', 'rolled tight|smooth -not'],
+  doneCues: [
+    'final|finish+roll|rolling done|finished|over|through -not',
+    'all rolled -not',
+    'rolled+out -not',
+    'rolled tight|smooth -not',
+  ],
   cues: ['how final|finish+roll|rolling', 'roll joint|end crosswise|cross', 'cross-roll', 'when stop|quit roll'],
 });

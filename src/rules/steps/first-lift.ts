@@ -1,8 +1,8 @@
-import { bladeSpreading, ufcRepair } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import weather from '../choices/weather-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
+import { bladeSpreading, ufcRepair } from '../sources-craft.ts';
 import { armyGrader } from '../sources-work.ts';
 
 export default step({
@@ -26,25 +26,57 @@ export default step({
     },
   ],
   craft: [
-    { title: 'blade set-up', text: 'Sharp angle, the toe just outside the track of the front wheel, the moldboard rolled a little forward, the edge just high enough for mix to flow under it. The trailing end clears the rear wheels.' },
+    {
+      title: 'blade set-up',
+      text: 'Sharp angle, the toe just outside the track of the front wheel, the moldboard rolled a little forward, the edge just high enough for mix to flow under it. The trailing end clears the rear wheels.',
+    },
     { title: 'down pressure', text: 'Some packs the mix under the edge and tightens the surface; too much tears it.' },
-    { title: 'going on', text: 'Raise the toe a little at a time, then the heel, so that the lift starts from nothing.' },
-    { title: 'coming off', text: 'Lower the toe some feet before the end; when about half the blade is past it, begin to lower the heel. Carry the mix just beyond the patch.' },
-    { title: 'turnout', text: 'Past the end, wheels hard over toward the row until what is under the blade lines up with it[[, within {max:turnout-distance}]].' },
-    { title: 'reading the stones', text: 'The height is right when, just behind the toe, the edge touches and rolls a stone now and then. Stones dragged all the time: too low. None touched: too high.' },
-    { title: 'deep holes and ruts', text: 'Fill them first, in level layers, each rolled in the hole; do not follow the shape of the rut.' },
+    {
+      title: 'going on',
+      text: 'Raise the toe a little at a time, then the heel, so that the lift starts from nothing.',
+    },
+    {
+      title: 'coming off',
+      text: 'Lower the toe some feet before the end; when about half the blade is past it, begin to lower the heel. Carry the mix just beyond the patch.',
+    },
+    {
+      title: 'turnout',
+      text: 'Past the end, wheels hard over toward the row until what is under the blade lines up with it[[, within {max:turnout-distance}]].',
+    },
+    {
+      title: 'reading the stones',
+      text: 'The height is right when, just behind the toe, the edge touches and rolls a stone now and then. Stones dragged all the time: too low. None touched: too high.',
+    },
+    {
+      title: 'deep holes and ruts',
+      text: 'Fill them first, in level layers, each rolled in the hole; do not follow the shape of the rut.',
+    },
   ],
   checks: [
     'The toe holds the row: no ridge along the pick-up line.',
     'Mix stays short of the outer edge, with a wheel of room between row and edge.',
     '[[The first strip is measured before and after rolling: loose over rolled is your roll-down, taken as {roll-down} until then.]]',
   ],
-  cautions: ['Inside passes and turnouts swing toward traffic: both flaggers on STOP, nobody in the swing, nothing in the buffer.'],
+  cautions: [
+    'Inside passes and turnouts swing toward traffic: both flaggers on STOP, nobody in the swing, nothing in the buffer.',
+  ],
   good: 'Even depth, both ends from nothing, no torn or rocky streak.',
   rules: ['lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane', 'turnout-distance'],
   figures: ['lift-loose', 'lift-thickness', 'lift-count', 'blade-passes', 'grader-speed', 'roll-down'],
   named: ['first+lift', 'first+pass', 'bottom+lift'],
-  doneCues: ['first|1st|bottom+lift down|laid|done|in|bladed -not -how', 'lift down|laid|in|bladed -not -how -next -second -third -finish -last -final -top -how-many'],
+  doneCues: [
+    'first|1st|bottom+lift down|laid|done|in|bladed -not -how',
+    'lift down|laid|in|bladed -not -how -next -second -third -finish -last -final -top -how-many',
+  ],
   atCues: ['on|start|lay|blade+first|1st|bottom+lift -how'],
-  cues: ['how lay|blade|spread|put first+lift', 'how lay|blade lift|mix|patch -fast -far -many -long -thick', 'how set blade|toe|heel', 'blade angle|pitch|set-up lay', 'toe heel', 'how taper end -long -far', 'turnout|turn+out how|where|end', 'down+pressure'],
+  cues: [
+    'how lay|blade|spread|put first+lift',
+    'how lay|blade lift|mix|patch -fast -far -many -long -thick',
+    'how set blade|toe|heel',
+    'blade angle|pitch|set-up lay',
+    'toe heel',
+    'how taper end -long -far',
+    'turnout|turn+out how|where|end',
+    'down+pressure',
+  ],
 });

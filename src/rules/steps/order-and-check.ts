@@ -1,13 +1,18 @@
-import { navyBasic } from '../sources-craft.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
+import { navyBasic } from '../sources-craft.ts';
 import { osha } from '../sources-work.ts';
 
 export default step({
   id: 'order-and-check',
   title: 'order the mix and check the machines',
-  because: 'A machine that quits with a row on the road, or a load short, costs the patch; both are seen the day before.',
-  sources: [commonPractice, osha('601(b)(14), vehicles checked at the start of each shift'), navyBasic('ch. 11, rollers')],
+  because:
+    'A machine that quits with a row on the road, or a load short, costs the patch; both are seen the day before.',
+  sources: [
+    commonPractice,
+    osha('601(b)(14), vehicles checked at the start of each shift'),
+    navyBasic('ch. 11, rollers'),
+  ],
   text: 'Order [[{premix-order} of mix, {truck-count} loads|the mix]][[ and {tack-volume} of tack]], say hot or cold, and when the first truck is due. Look at the weather for the whole day. Go over every machine the day before, and again at the start of the shift.',
   checks: [
     'Grader: edge straight and tight, tires equal, circle not slack, float, steering, brakes, lights, mirrors, backing alarm.',
@@ -23,5 +28,13 @@ export default step({
   figures: ['premix-order', 'truck-count', 'tack-volume'],
   named: ['order+mix', 'order+check', 'check+machine|grader|roller|equipment', 'pre-trip|walkaround'],
   doneCues: ['mix ordered|coming -not', 'ordered+mix|load|tack -how-many', 'machine|equipment checked -not'],
-  cues: ['how|what check grader|roller|machine|equipment morning|day|start', 'what look blade|grader|roller|machine morning', 'start day|shift checklist', 'checklist start|morning', 'need locate', 'call 811|locate', 'who call before shut|close'],
+  cues: [
+    'how|what check grader|roller|machine|equipment morning|day|start',
+    'what look blade|grader|roller|machine morning',
+    'start day|shift checklist',
+    'checklist start|morning',
+    'need locate',
+    'call 811|locate',
+    'who call before shut|close',
+  ],
 });

@@ -1,13 +1,19 @@
-import { bladeSpreading, florida, navyBasic, niosh } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
+import { bladeSpreading, florida, navyBasic, niosh } from '../sources-craft.ts';
 
 export default step({
   id: 'roll-lift',
   title: 'roll the lift',
   because: 'A lift left loose is packed by the tires of the grader, and their tracks come through the finish.',
-  sources: [navyBasic('ch. 11, rollers'), bladeSpreading('each layer rolled before the next'), florida('330-10.1'), niosh('overturns'), commonPractice],
+  sources: [
+    navyBasic('ch. 11, rollers'),
+    bladeSpreading('each layer rolled before the next'),
+    florida('330-10.1'),
+    niosh('overturns'),
+    commonPractice,
+  ],
   text: 'Roll [[lift {lift}|the lift]] before the next one goes on it. Low edge first, then up to the high side: shoulder to crown on a crowned road, inside edge first on a banked curve. [[{roller-lanes} strips, {roller-coverages} times over: {roller-passes} trips.]] [[About {rolling-time}.]] [[At most {max:roller-speed}.]]',
   before: [
     {
@@ -25,11 +31,32 @@ export default step({
     '[[Hot mix: finish within {time-to-roll}, an estimate.]]',
     'Lanes overlap; starts, stops and turns are slow, and on rolled mat.',
   ],
-  cautions: ['Belt on, roll bar up. Stay back from a soft edge or a drop-off; no drum over the line while traffic passes; look before you reverse; no riders.'],
+  cautions: [
+    'Belt on, roll bar up. Stay back from a soft edge or a drop-off; no drum over the line while traffic passes; look before you reverse; no riders.',
+  ],
   good: 'Even and tight, no crawl, no crack, no lines between the strips.',
-  rules: ['roll-each-lift', 'roll-low-to-high', 'roller-overlap', 'roller-speed', 'roller-keeps-up', 'static-thin-lift', 'drum-bridges-rut', 'roller-edge'],
+  rules: [
+    'roll-each-lift',
+    'roll-low-to-high',
+    'roller-overlap',
+    'roller-speed',
+    'roller-keeps-up',
+    'static-thin-lift',
+    'drum-bridges-rut',
+    'roller-edge',
+  ],
   figures: ['roller-lanes', 'roller-coverages', 'roller-passes', 'rolling-time', 'time-to-roll', 'roller-overlap'],
   named: ['roll|rolling+lift', 'roll|rolling -final -finish -down', 'compact|compaction'],
-  doneCues: ['lift rolled|compacted -not -before', 'rolled+lift|it -not -before', 'rolled -not -before -final -all', 'roll|rolling done|finished|through -not -final'],
-  cues: ['how roll|compact lift|patch|mat|mix -fast -many -long -times', 'roll|rolling pattern', 'where start roll', 'how roll -fast -many -long'],
+  doneCues: [
+    'lift rolled|compacted -not -before',
+    'rolled+lift|it -not -before',
+    'rolled -not -before -final -all',
+    'roll|rolling done|finished|through -not -final',
+  ],
+  cues: [
+    'how roll|compact lift|patch|mat|mix -fast -many -long -times',
+    'roll|rolling pattern',
+    'where start roll',
+    'how roll -fast -many -long',
+  ],
 });

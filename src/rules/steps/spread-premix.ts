@@ -1,9 +1,9 @@
-import { ufcFlexible } from '../sources-craft.ts';
 import tackState from '../choices/tack-state.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import weather from '../choices/weather-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
+import { ufcFlexible } from '../sources-craft.ts';
 import { osha } from '../sources-work.ts';
 
 export default step({
@@ -16,7 +16,8 @@ export default step({
     {
       met: { choice: tackState, is: ['broken'] },
       text: 'The tack has broken: black and tacky, not brown.',
-      unmet: 'Keep the mix and the trucks off until the tack has broken and is clean: brown means wait; dusty or driven on means sweep and coat it lightly again; rained on means dry it and coat it again.',
+      unmet:
+        'Keep the mix and the trucks off until the tack has broken and is clean: brown means wait; dusty or driven on means sweep and coat it lightly again; rained on means dry it and coat it again.',
       rule: 'tack-set',
     },
     {
@@ -43,6 +44,18 @@ export default step({
   rules: ['tack-set', 'end-spread', 'backing-spotter', 'payload', 'no-rain', 'air-temperature'],
   figures: ['end-spread', 'load-length', 'truck-count', 'dump-spacing', 'premix-mass'],
   named: ['dump|tailgate|unload', 'spread+mix', 'put+mix+down'],
-  doneCues: ['mix|load|truck dumped|unloaded|empty -not -how', 'mix+down|out -not -how-many', 'mix ground -not', 'dumped -not -how -where', 'mix on+road|tack -not -how-many'],
-  cues: ['how|where dump|tailgate|unload -far -apart -often -spacing', 'how spread mix', 'where first truck|load', 'who back|backs truck', 'spotter truck'],
+  doneCues: [
+    'mix|load|truck dumped|unloaded|empty -not -how',
+    'mix+down|out -not -how-many',
+    'mix ground -not',
+    'dumped -not -how -where',
+    'mix on+road|tack -not -how-many',
+  ],
+  cues: [
+    'how|where dump|tailgate|unload -far -apart -often -spacing',
+    'how spread mix',
+    'where first truck|load',
+    'who back|backs truck',
+    'spotter truck',
+  ],
 });

@@ -1,15 +1,15 @@
 import { manual } from '../manual.ts';
-import { ufcRepair } from '../sources-craft.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
+import { ufcRepair } from '../sources-craft.ts';
 
 export default step({
   id: 'survey-and-mark',
   title: 'survey and mark',
-  because: 'Tons come from the average depth and lifts from the deepest spot; a limit painted short of sound road leaves an edge that breaks.',
+  because:
+    'Tons come from the average depth and lifts from the deepest spot; a limit painted short of sound road leaves an edge that breaks.',
   sources: [commonPractice, ufcRepair('ch. 7, pp. 39-40'), manual('6N.01')],
-  text:
-    'Find the bad spots, best after rain, when standing water shows them. Lay a string or a straightedge across, and read the depth in both wheel paths and in the middle: the average gives the tons, the deepest spot the lifts. Paint the limits square, out to where the road is sound: a foot past cracks and holes, to the old grade round a rut or dip. [[The patch is {patch-length} by {patch-width}.]] [[The deepest spot is {deepest-depth}.]]',
+  text: 'Find the bad spots, best after rain, when standing water shows them. Lay a string or a straightedge across, and read the depth in both wheel paths and in the middle: the average gives the tons, the deepest spot the lifts. Paint the limits square, out to where the road is sound: a foot past cracks and holes, to the old grade round a rut or dip. [[The patch is {patch-length} by {patch-width}.]] [[The deepest spot is {deepest-depth}.]]',
   checks: [
     'Nobody goes out alone: a vehicle with high-intensity lights, and a lookout who faces traffic.',
     'No straightedge in a live lane: set up for short work, or read it from the shoulder.',
@@ -22,5 +22,11 @@ export default step({
   figures: ['patch-length', 'patch-width', 'patch-depth', 'deepest-depth', 'patch-area'],
   named: ['survey', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
   doneCues: ['patch|spot|limit marked|painted -not', 'marked+out', 'all marked|painted|measured'],
-  cues: ['how survey', 'how mark|measure patch|spot|limit|bad', 'how-many depth reading', 'where|how depth reading', 'measure hit'],
+  cues: [
+    'how survey',
+    'how mark|measure patch|spot|limit|bad',
+    'how-many depth reading',
+    'where|how depth reading',
+    'measure hit',
+  ],
 });

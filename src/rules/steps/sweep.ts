@@ -17,7 +17,11 @@ export default step({
       rule: 'traffic-control-first',
     },
   ],
-  checks: ['A glove wiped over it comes up clean.', 'No standing water, no frost, no mud.', 'Holes, cut faces and the feather beyond the limits are clean too.'],
+  checks: [
+    'A glove wiped over it comes up clean.',
+    'No standing water, no frost, no mud.',
+    'Holes, cut faces and the feather beyond the limits are clean too.',
+  ],
   cautions: ['The cloud is silica, and blinds drivers: hold traffic, cab shut, nobody downwind.'],
   good: 'Stone and old mix show, dry, all over the marked area.',
   rules: ['tack-clean-dry', 'traffic-control-first'],

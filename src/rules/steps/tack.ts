@@ -1,8 +1,8 @@
-import { everett, ufcRepair } from '../sources-craft.ts';
 import trafficControl from '../choices/traffic-control-state.ts';
 import weather from '../choices/weather-state.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
+import { everett, ufcRepair } from '../sources-craft.ts';
 
 export default step({
   id: 'tack',
@@ -30,7 +30,9 @@ export default step({
     'Cut faces and joints get their coat by hand.',
     'Inlets and drains covered.',
   ],
-  cautions: ['Hot and slick: face shield, gloves and sleeves at the wand, no flame, traffic kept off. A cutback is sprayed above the heat at which it flashes.'],
+  cautions: [
+    'Hot and slick: face shield, gloves and sleeves at the wand, no flame, traffic kept off. A cutback is sprayed above the heat at which it flashes.',
+  ],
   good: 'Old stone still shows through an even brown film, edge to edge.',
   rules: ['tack-clean-dry', 'tack-rate', 'air-temperature', 'no-rain'],
   figures: ['tack-volume', 'tack-rate', 'tack-residual', 'tack-area'],

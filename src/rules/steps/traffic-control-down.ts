@@ -15,11 +15,22 @@ export default step({
     'Signs for what stays behind are up: uneven lanes, low shoulder, no center line.',
     'Write down when the signs came down.',
   ],
-  cautions: ['Setting up and taking down is when crews are most exposed: lights on, a lookout, nobody with his back to traffic.'],
+  cautions: [
+    'Setting up and taking down is when crews are most exposed: lights on, a lookout, nobody with his back to traffic.',
+  ],
   good: 'Nothing stays on the road that is no longer true.',
   rules: ['traffic-control-last', 'open-to-traffic', 'overnight'],
   figures: ['edge-drop'],
   named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
-  doneCues: ['traffic+control down|gone -not -when -check', 'sign|cone down|picked+up|in -not -when -check -before -blow|blown', 'road|lane open|opened -not -check -when'],
-  cues: ['how need|pick down|up sign|cone|control', 'which sign come|comes|pick last|first|down', 'need|pick order sign|cone down|up', 'need down traffic+control'],
+  doneCues: [
+    'traffic+control down|gone -not -when -check',
+    'sign|cone down|picked+up|in -not -when -check -before -blow|blown',
+    'road|lane open|opened -not -check -when',
+  ],
+  cues: [
+    'how need|pick down|up sign|cone|control',
+    'which sign come|comes|pick last|first|down',
+    'need|pick order sign|cone down|up',
+    'need down traffic+control',
+  ],
 });

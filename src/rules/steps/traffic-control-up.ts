@@ -6,7 +6,8 @@ import { taught } from '../sources-work.ts';
 export default step({
   id: 'traffic-control-up',
   title: 'traffic control up',
-  because: 'A driver needs the warning before he meets the work; so the farthest sign goes out first, and people go in last.',
+  because:
+    'A driver needs the warning before he meets the work; so the farthest sign goes out first, and people go in last.',
   sources: [manual('6A.03, 6B.04 to 6B.08, chapter 6D'), taught, commonPractice],
   text: 'Set up by the approved plan, in the direction of travel: the farthest advance sign first, then the next ones, the taper, the buffer, the work space, the downstream end. [[Nearest sign {sign-spacing-a} ahead.]] [[Buffer {buffer-length}.]] [[Sign to sign {zone-length}.]] Flaggers stand where drivers see them, each with a way out, and talk to each other before man or machine goes into the lane.',
   checks: [
@@ -17,9 +18,29 @@ export default step({
   ],
   cautions: ['Cones stop nobody: never turn your back on traffic, and keep people and machines out of the buffer.'],
   good: 'Drivers slow down before they see the work.',
-  rules: ['traffic-control-first', 'flagger-count', 'flagger-station', 'sign-spacing', 'taper-length', 'buffer-length', 'device-spacing', 'cone-height', 'apparel'],
+  rules: [
+    'traffic-control-first',
+    'flagger-count',
+    'flagger-station',
+    'sign-spacing',
+    'taper-length',
+    'buffer-length',
+    'device-spacing',
+    'cone-height',
+    'apparel',
+  ],
   figures: ['sign-spacing-a', 'buffer-length', 'zone-length', 'flagger-taper'],
   named: ['traffic+control -down', 'sign+up|out', 'set+up+traffic|sign|cone', 'close+lane'],
-  doneCues: ['traffic+control up|set|place -not', 'sign|cone up|out|set -not -down -pick -cover', 'lane closed|shut -not', 'flagger place|station|out -not -where'],
-  cues: ['how set traffic+control|sign|cone -spacing -far -space -taper', 'order sign|device|cone set|up|first', 'which sign first', 'what first sign|cone up'],
+  doneCues: [
+    'traffic+control up|set|place -not',
+    'sign|cone up|out|set -not -down -pick -cover',
+    'lane closed|shut -not',
+    'flagger place|station|out -not -where',
+  ],
+  cues: [
+    'how set traffic+control|sign|cone -spacing -far -space -taper',
+    'order sign|device|cone set|up|first',
+    'which sign first',
+    'what first sign|cone up',
+  ],
 });

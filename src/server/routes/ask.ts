@@ -1,5 +1,5 @@
 import { bodyLimit as limitBody } from 'hono/body-limit';
-import type { App, Needs } from '../app.ts';
+import type { App, Doors } from '../app.ts';
 import { bodyLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
 import { problem } from '../problem.ts';
@@ -10,7 +10,7 @@ import { wrongs } from '../wrongs.ts';
 const path = '/api/ask';
 
 /** POST /api/ask: a request as JSON, the reply as JSON. */
-export function askRoute(app: App, { ask }: Needs): void {
+export function askRoute(app: App, { ask }: Doors): void {
   app.post(
     path,
     async (c, next) =>

@@ -1,8 +1,8 @@
-import type { App, Needs } from '../app.ts';
+import type { App, Doors } from '../app.ts';
 import { onlyThese } from '../methods.ts';
 
 /** GET /health: that the server answers, and with which rules. */
-export function healthRoute(app: App, { version }: Needs): void {
+export function healthRoute(app: App, { version }: Doors): void {
   app.get('/health', (c) => c.json({ status: 'ok', rules: { version } }));
   onlyThese(app, '/health', ['GET']);
 }

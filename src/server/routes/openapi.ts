@@ -1,11 +1,11 @@
-import type { App, Needs } from '../app.ts';
+import type { App, Doors } from '../app.ts';
 import { onlyThese } from '../methods.ts';
 import { openApi } from '../openapi.ts';
 
 const path = '/openapi.json';
 
 /** GET /openapi.json: what the API takes and gives. */
-export function openApiRoute(app: App, { ask }: Needs): void {
+export function openApiRoute(app: App, { ask }: Doors): void {
   let document: ReturnType<typeof openApi> | undefined;
   app.get(path, (c) => {
     document ??= openApi(ask);

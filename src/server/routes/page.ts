@@ -1,6 +1,6 @@
 import type { Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
-import type { App, Env, Needs } from '../app.ts';
+import type { App, Doors, Env } from '../app.ts';
 import { type Form, readForm } from '../form.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
@@ -11,9 +11,9 @@ import { en } from '../wording/en.ts';
 const formTypes = ['application/x-www-form-urlencoded', 'multipart/form-data'];
 
 /** GET and POST /: the page people ask on. The form works without any script; with `q` a link can hold a question. */
-export function pageRoute(app: App, needs: Needs): void {
+export function pageRoute(app: App, doors: Doors): void {
   const show = (c: Context<Env>, form: Form, asking: boolean) => {
-    const { html, ok } = pageAfter(form, asking, needs);
+    const { html, ok } = pageAfter(form, asking, doors);
     return c.html(html, ok ? 200 : 422, { 'Content-Language': 'en' });
   };
   app.get('/', (c) => show(c, readForm(new URL(c.req.url).searchParams), c.req.query('q') !== undefined));
