@@ -8,7 +8,7 @@ import type { AssumedFact, Check, Ignored, Reply, Value, Verdict, Working } from
 import { capital, say, sayEnds } from './say.ts';
 import type { Scene } from './scene.ts';
 import { startsOf } from './engine.ts';
-import { assumedBy, valueOf, workingOf } from './working.ts';
+import { assumedBy, notesOn, valueOf, workingOf } from './working.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
 
@@ -50,7 +50,7 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
   const shown = verdict ? checks.filter((check) => check.rule !== verdict.rule) : checks;
   return {
     ...blank,
-    text: [textOf(scene, values, assumed, shown, verdict), ...(understood.commands.has('how') ? workingLines(working) : [])].join('\n'),
+    text: [textOf(scene, values, assumed, shown, verdict), ...(verdict ? [] : notesOn(ids.slice(0, 1), voice)), ...(understood.commands.has('how') ? workingLines(working) : [])].join('\n'),
     values,
     checks,
     given: givenOf(understood.fresh),

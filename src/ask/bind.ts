@@ -38,7 +38,7 @@ export interface Context {
 }
 
 /** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
-const weights = { after: 10, before: 8, further: 2, setting: 4, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -2, implausible: -6, sought: -12, disorder: -3, untold: -3, count: 3, plain: 1, enough: 2 };
+const weights = { after: 10, before: 8, further: 2, setting: 4, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -2, implausible: -9, sought: -12, disorder: -3, untold: -1, count: 3, plain: 1, enough: 2 };
 const reach = 4;
 const kept = 4;
 
@@ -67,15 +67,16 @@ export function bind(sentence: Sentence, context: Context): Binding {
 }
 
 function optionsFor(sentence: Sentence, at: number, figure: Figure, all: readonly Figure[], context: Context): Option[] {
-  const words = wordsBeside(sentence, at, context.spent);
+  const counted = countedAt(sentence, at, figure);
+  const words = wordsBeside(sentence, counted ?? at, context.spent);
   const options: Option[] = [];
   for (const record of candidates(words, context)) {
     const unit = unitFor(figure, record, context.system);
-    if (!unit) continue;
+    if (!unit || (counted !== undefined && record.dimension !== 'count')) continue;
     const role = roleScore(words, record);
     const group = groupScore(figure, all, record);
-    if (figure.unit === undefined && record.bare === undefined && role <= 0 && context.asked !== record.id) continue;
     const near = context.near.get(record.id);
+    if (figure.unit === undefined && role <= 0 && group <= 0 && context.asked !== record.id && !mayBeBare(record, near)) continue;
     if (near !== 0 && context.asked !== record.id && !(isSayable(record) && (near === 1 || isInSetting(record, sentence)))) continue;
     const score =
       role +
@@ -124,6 +125,19 @@ function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>)
 
 /** True where the field of a quantity that has one is spoken of. */
 const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean => setting?.some((word) => places.has(word)) ?? true;
+
+/** "Two 20 ft feathers", "three 10 x 20 patches": a number right before a figure counts what that figure is of. The place of the last such figure. */
+function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | undefined {
+  const next = tokens[at + 1];
+  if (figure.unit || figure.group !== undefined || figure.form === 'ratio' || next?.kind !== 'figure') return undefined;
+  let last = at + 1;
+  while (tokens[last + 1]?.kind === 'figure') last++;
+  return last;
+}
+
+/** True when a number with neither unit nor word beside it can still be this: what is asked for depends on it closely, and people are asked for it. */
+const mayBeBare = ({ bare, plain, question }: QuantityRecord, near: number | undefined): boolean =>
+  Boolean(bare) && near !== undefined && near <= 3 && Boolean(plain ?? question);
 
 /** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
 function roleScore(words: { before: string[]; after: string[] }, { roles, setting }: QuantityRecord): number {

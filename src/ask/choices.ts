@@ -4,7 +4,6 @@ import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
 import type { Cue } from './cue.ts';
 import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
-import type { Engine } from './engine.ts';
 import type { Fact } from './facts.ts';
 import type { Span } from './reply.ts';
 import type { Sentence } from './sentence.ts';
@@ -17,23 +16,24 @@ export interface OptionHeard {
 }
 
 /** The cues of every option of every choice. */
-export function optionIndex({ choices }: Knowledge): CueIndex<OptionHeard> {
+export function optionIndex({ choices }: Knowledge, head: (word: string) => string): CueIndex<OptionHeard> {
   const lines = (choice: ChoiceRecord, option: ChoiceOption, cues: readonly string[], within: boolean) => cues.map((text) => ({ text, of: { choice, option, within } }));
   return cueIndex(
     [...choices.values()].flatMap((choice) =>
       choice.options.flatMap((option) => [...lines(choice, option, option.cues, false), ...lines(choice, option, option.within?.cues ?? [], true)]),
     ),
+    head,
   );
 }
 
 /** Choices a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
-export function choicesIn(engine: Engine, sentence: Sentence, facts: readonly Fact[], turn: number): Fact[] {
+export function choicesIn(knowledge: Knowledge, options: CueIndex<OptionHeard>, sentence: Sentence, facts: readonly Fact[], turn: number): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
-  for (const { of: { choice, option, within }, cue, score } of heardIn(engine.options, sentence)) {
+  for (const { of: { choice, option, within }, cue, score } of heardIn(options, sentence)) {
     if (score <= (best.get(choice.id)?.score ?? 0) || (within && !isWithin(option, facts))) continue;
     best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, from: placeOf(cue, sentence) } });
   }
-  return [...byUnit(engine, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
+  return [...byUnit(knowledge, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
 }
 
 function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
@@ -50,8 +50,8 @@ function placeOf(cue: Cue, { places, tokens }: Sentence): Span {
 }
 
 /** Choices that the unit of a figure settles, where the figure was said in this turn. */
-function byUnit({ knowledge }: Engine, facts: readonly Fact[], turn: number): Fact[] {
-  return [...knowledge.choices.values()].flatMap((choice): Fact[] => {
+function byUnit({ choices }: Knowledge, facts: readonly Fact[], turn: number): Fact[] {
+  return [...choices.values()].flatMap((choice): Fact[] => {
     const fact = facts.find(({ quantity, from }) => from && quantity === choice.settledByUnitOf?.id);
     const system = fact && 'unit' in fact ? systemOf(fact.unit) : undefined;
     return fact?.from && system ? [{ quantity: choice.id, choice: system, turn, from: fact.from }] : [];

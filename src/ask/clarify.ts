@@ -14,8 +14,28 @@ export function askFor(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
   const [wanted] = missing(knowledge.network, startOf(knowledge, knownFrom(scene.understood.facts)), id, knowledge.ease) ?? [];
   const clarify = wanted && (askOption(scene, wanted) ?? askFigure(scene, wanted));
+  const ended = wanted ? undefined : tableEnd(scene, id);
+  if (ended) return refuse('out-of-range', ended, scene.job, scene.engine);
   if (!clarify) return refuse('no-rule', en.noWay(knowledge.quantities.get(id)?.title ?? id), scene.job, scene.engine);
   return clarifying(scene, id, 'missing-fact', clarify, clarify.quantity);
+}
+
+/** What is said past the end of a table that the answer needs, where all it is read by is known. */
+function tableEnd(scene: Scene, id: string, seen = new Set<string>()): string | undefined {
+  const { knowledge, solved } = scene.voice;
+  if (seen.has(id)) return undefined;
+  seen.add(id);
+  for (const at of knowledge.network.finding.get(id) ?? []) {
+    const { by, needs, relation, finds } = knowledge.network.methods[at]!;
+    if (finds !== relation.finds.id) continue;
+    const table = by.op === 'lookup' && needs.every((need) => solved.has(need)) ? knowledge.tables.get(by.table.id) : undefined;
+    if (table?.kind === 'table' && table.beyond) return table.beyond;
+    for (const need of needs) {
+      const found = solved.has(need) ? undefined : tableEnd(scene, need, seen);
+      if (found) return found;
+    }
+  }
+  return undefined;
 }
 
 /** Asks for a figure, with a few that are common. */

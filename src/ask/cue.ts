@@ -22,15 +22,14 @@ export interface Heard {
 }
 
 /** Reads a cue line. Throws SyntaxError when it has no word that must be there. */
-export function readCue(text: string): Cue {
+export function readCue(text: string, head: (word: string) => string = (word) => word): Cue {
   const terms = text.split(' ').filter(Boolean);
+  const readTerm = (term: string): Term => term.split('+').map((place) => place.split('|').map(head));
   const pick = (sign: string): Term[] => terms.filter((term) => term.startsWith(sign)).map((term) => readTerm(term.slice(1)));
-  const cue = { text, needs: terms.filter((term) => !/^[?-]/.test(term)).map(readTerm), helps: pick('?'), bars: pick('-') };
+  const cue = { text, needs: terms.filter((term) => !/^[?-]/.test(term)).map((term) => readTerm(term)), helps: pick('?'), bars: pick('-') };
   if (cue.needs.length === 0) throw new SyntaxError(`the cue "${text}" has no word that must be there`);
   return cue;
 }
-
-const readTerm = (text: string): Term => text.split('+').map((place) => place.split('|'));
 
 /** Every word a cue speaks of. */
 export const wordsOf = (cue: Cue): string[] => [...cue.needs, ...cue.helps, ...cue.bars].flat(2);

@@ -5,7 +5,7 @@ import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex } from './goal.ts';
-import { type Vocabulary, vocabularyOf } from './vocabulary.ts';
+import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
 
 /** A knowledge base with all that understanding needs of it, worked out once. */
 export interface Engine {
@@ -25,8 +25,9 @@ const farthest = 4;
 
 /** Makes a knowledge base ready to be asked. */
 export function engineOf(knowledge: Knowledge): Engine {
-  const goals = goalIndex([...knowledge.quantities.values(), ...knowledge.limits.values(), ...knowledge.practices.values()].filter((record) => record.cues));
-  const options = optionIndex(knowledge);
+  const head = headOf(heads);
+  const goals = goalIndex([...knowledge.quantities.values(), ...knowledge.limits.values(), ...knowledge.practices.values()].filter((record) => record.cues), head);
+  const options = optionIndex(knowledge, head);
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   return {
@@ -53,7 +54,8 @@ export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[]
   if (goal.kind === 'quantity') return [goal.id];
   const rule = knowledge.limits.get(goal.id);
   if (!rule) return [];
-  return [rule.on, rule.max, rule.min].flatMap((part) => (part && 'id' in part ? [part.id] : []));
+  const bounds = [rule, ...(rule.cases ?? [])].flatMap(({ max, min }) => [max, min]);
+  return [...new Set([rule.on, ...bounds].flatMap((part) => (part && 'id' in part ? [part.id] : [])))];
 }
 
 function roleIndex({ quantities }: Knowledge): Map<string, QuantityRecord[]> {

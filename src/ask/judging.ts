@@ -1,3 +1,4 @@
+import { toBase } from '../calc/quantity.ts';
 import type { Solved } from '../calc/solve.ts';
 import type { Unit } from '../calc/units.ts';
 import { byGravity, type Judgement, judgeLimit, judgePractice } from '../rules/judge.ts';
@@ -72,7 +73,7 @@ function textOf(judged: Judgement, voice: Voice): string {
 
 function limitText(rule: LimitRecord, { status, on, bound }: Judgement, voice: Voice): string {
   const { text } = rule;
-  if (status === 'not-applicable') return rule.title;
+  if (status === 'not-applicable') return text.notApplicable ?? rule.title;
   const template = status === 'ok' ? text.ok : status === 'cannot-tell' ? text.cannotTell : ((status === 'stop' ? (text.stop ?? text.caution) : (text.caution ?? text.stop)) ?? text.ok);
   const words = (base: number | undefined): string | undefined => (base === undefined ? undefined : say(rule.on, base, voice.unit(rule.on.id), voice.isGiven(rule.on.id)));
   return fill(template, (name) => {
@@ -83,14 +84,15 @@ function limitText(rule: LimitRecord, { status, on, bound }: Judgement, voice: V
 }
 
 /** The bound of a rule that could not be judged, when it is known all the same. */
-function firstBound(rule: LimitRecord, voice: Voice): number | undefined {
-  const bound = rule.max ?? rule.min;
-  return bound && isQuantity(bound) ? voice.solved.get(bound.id)?.value : undefined;
+function firstBound({ max, min }: LimitRecord, { solved }: Voice): number | undefined {
+  const bound = max ?? min;
+  if (!bound) return undefined;
+  return isQuantity(bound) ? solved.get(bound.id)?.value : toBase(bound.number, bound.unit);
 }
 
-function practiceText(rule: PracticeRecord, { status }: Judgement): string {
-  if (status === 'cannot-tell') return rule.cannotTell;
-  return Object.values(rule.judged).find((each) => each.status === status)?.text ?? rule.title;
+function practiceText({ cannotTell, judged, title }: PracticeRecord, { status, option }: Judgement): string {
+  if (status === 'cannot-tell') return cannotTell;
+  return (option && judged[option]?.text) ?? title;
 }
 
 /** A known quantity in words, in the units of the answer. */

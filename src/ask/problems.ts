@@ -27,7 +27,7 @@ function unlikely(scene: Scene): Reply | undefined {
     const record = scene.engine.knowledge.quantities.get(fact.quantity);
     if (!record || !('unit' in fact)) continue;
     const figure = sayFigure(toBase(fact.number, fact.unit), fact.unit, { given: true });
-    if (fact.number <= 0 && record.dimension !== 'temperature') return outOfRange(scene, record, en.notPositive(figure, record.title));
+    if (!mayBe(fact.number, record)) return outOfRange(scene, record, en.notPositive(figure, record.title));
     const { plausible } = record;
     if (!plausible || judged.has(record.id)) continue;
     const [min, max] = [plausible.min, plausible.max].map(({ number, unit }) => convert(number, unit, fact.unit)) as [number, number];
@@ -44,6 +44,11 @@ function outOfRange(scene: Scene, record: QuantityRecord, text: string): Reply {
     return { text: words, send: words };
   });
   return clarifying(without(scene, record.id), record.id, 'out-of-range', { quantity: record.id, text, choices }, record.id);
+}
+
+/** True unless a figure is below nothing, or nothing where that is no figure. Temperatures have no nothing. */
+function mayBe(number: number, { dimension, plausible }: QuantityRecord): boolean {
+  return number > 0 || dimension === 'temperature' || (number === 0 && plausible?.min.number === 0);
 }
 
 /** The scene with a figure that cannot be taken out of the job again. */

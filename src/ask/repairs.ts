@@ -131,7 +131,7 @@ function askDefect(scene: Scene, { defects }: Work): Reply {
 
 const named: readonly { readonly repair: RepairRecord; readonly cues: readonly Cue[] }[] = [
   ...work.repairs.values(),
-].map((repair) => ({ repair, cues: repair.named.map(readCue) }));
+].map((repair) => ({ repair, cues: repair.named.map((text) => readCue(text)) }));
 
 /** The repair a question names, as in "blade patch it?"; undefined when it names none, or leaves the choice open with "or". */
 function repairAskedIn(sentence: Sentence): RepairRecord | undefined {

@@ -29,7 +29,7 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
   const figures: number[] = [];
   tokens.forEach((token, at) => {
     if (token.kind === 'word') put(token.head, at);
-    if (token.kind === 'name') put('#name', at);
+    if (token.kind === 'name') put(token.text.toLowerCase().replaceAll(' ', '-'), at);
     if (token.kind === 'figure') {
       figures.push(at);
       put('#figure', at);

@@ -93,7 +93,7 @@ function takeFigures(engine: Engine, sentence: Sentence, { goal, cue, past, kept
     system,
   });
   const figures = bound.map((each) => factOf(each, turn));
-  const fresh = [...figures, ...choicesIn(engine, sentence, merge(kept, figures), turn)];
+  const fresh = [...figures, ...choicesIn(engine.knowledge, engine.options, sentence, merge(kept, figures), turn)];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: merge(kept, fresh) };
 }

@@ -6,6 +6,12 @@ export interface Vocabulary {
   readonly phrase: (words: readonly string[], at: number) => { readonly head: string; readonly length: number } | undefined;
 }
 
+/** The head word of a word as it stands, without mending slips: for the words of records. */
+export function headOf(heads: Readonly<Record<string, readonly string[]>>): (word: string) => string {
+  const known = new Map(Object.entries(heads).flatMap(([head, aliases]) => aliases.map((alias) => [alias, head] as const)));
+  return (word) => (Object.hasOwn(heads, word) ? word : (known.get(word) ?? word));
+}
+
 /** Words this long may have one slip; shorter ones must be typed as they are. */
 const sure = 5;
 const endings = [/s$/, /es$/, /ing$/, /ed$/, /d$/];

@@ -24,7 +24,7 @@ export function workingOf(ids: readonly string[], voice: Voice): Working[] {
     const { by } = step;
     const record = voice.knowledge.quantities.get(step.id);
     const relation = by && voice.knowledge.relations.get(by.relation.id);
-    if (!by || !record || !relation) return [];
+    if (!by || !record || !relation || by.by.op === 'fact') return [];
     const title = (id: string): string => voice.knowledge.quantities.get(id)?.title ?? id;
     return [
       {
@@ -43,6 +43,18 @@ function plainFigure(id: string, { knowledge, solved, unit, isGiven }: Voice): s
   const record = knowledge.quantities.get(id);
   const fact = solved.get(id);
   return record && fact ? sayPlain(record, fact.value, unit(id), isGiven(id)) : id;
+}
+
+/** What must be said with the quantities: their own notes, and those of the relations that led to the first. */
+export function notesOn(ids: readonly string[], { knowledge, solved }: Voice): string[] {
+  const first = ids[0] === undefined ? [] : derivation(solved, ids[0]);
+  const ways = first.flatMap(({ id, value, by }) => {
+    const relation = by && knowledge.relations.get(by.relation.id);
+    if (!by || !relation) return [];
+    const only = by.by.op === 'round-up' || by.by.op === 'lookup' ? relation.noteIfRounded : undefined;
+    return [relation.note, only && by.needs.every((need) => solved.get(need)?.value !== value) ? only : undefined, id === ids[0] ? knowledge.quantities.get(id)?.note : undefined];
+  });
+  return [...new Set(ways.filter((note) => note !== undefined))];
 }
 
 /** Defaults the quantities rest on, each with what it is and where it comes from. */

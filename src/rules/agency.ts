@@ -57,7 +57,7 @@ function bounds(id: string, value: unknown, place: string, { limits }: Shelf): {
   const found: { min?: Figure; max?: Figure } = {};
   for (const [end, sent, where] of entries(value, place)) {
     if (end !== 'min' && end !== 'max') throw new AgencyFault(where, unknownName(end, ['min', 'max']));
-    if (!rule[end]) throw new AgencyFault(where, `${id} has no ${end}: give its ${end === 'min' ? 'max' : 'min'}`);
+    if (!rule[end] && !rule.cases) throw new AgencyFault(where, `${id} has no ${end}: give its ${end === 'min' ? 'max' : 'min'}`);
     found[end] = figure(sent, rule.on, where);
   }
   return found;
@@ -137,6 +137,8 @@ export function overlay(records: Records, agency: Agency): Records {
 function limitOf(rule: LimitRecord, { limits, name }: Agency, before: (sources: Sources) => Sources): LimitRecord {
   const own = limits.get(rule.id);
   if (!own) return rule;
+  const { cases, ...plain } = rule;
+  if (cases) return { ...plain, ...own, sources: before(rule.sources), agency: { name, general: rule } };
   const bound = (end: 'min' | 'max') => (rule[end] && own[end] && !isQuantity(rule[end]) ? { [end]: own[end] } : {});
   return { ...rule, ...bound('min'), ...bound('max'), sources: before(rule.sources), agency: { name, general: rule } };
 }

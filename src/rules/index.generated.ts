@@ -283,6 +283,7 @@ import choiceSurface from './choices/surface.ts';
 import choiceSurfaceState from './choices/surface-state.ts';
 import choiceTackKind from './choices/tack-kind.ts';
 import choiceTackState from './choices/tack-state.ts';
+import choiceTankWater from './choices/tank-water.ts';
 import choiceTaperKind from './choices/taper-kind.ts';
 import choiceTemperatureTrend from './choices/temperature-trend.ts';
 import choiceTrafficControlState from './choices/traffic-control-state.ts';
@@ -478,6 +479,7 @@ import relationZoneLengthTurning from './relations/zone-length-turning.ts';
 import limitAirTemperature from './limits/air-temperature.ts';
 import limitBufferLength from './limits/buffer-length.ts';
 import limitConeHeight from './limits/cone-height.ts';
+import limitCutbackUndiluted from './limits/cutback-undiluted.ts';
 import limitDeviceSpacing from './limits/device-spacing.ts';
 import limitDilutionOnce from './limits/dilution-once.ts';
 import limitDropOff from './limits/drop-off.ts';
@@ -498,7 +500,6 @@ import limitLiftMax8x from './limits/lift-max-8x.ts';
 import limitLiftMin from './limits/lift-min.ts';
 import limitLiftMin3x from './limits/lift-min-3x.ts';
 import limitLiftMin4x from './limits/lift-min-4x.ts';
-import limitNoWaterInCutback from './limits/no-water-in-cutback.ts';
 import limitOpenCool from './limits/open-cool.ts';
 import limitOpenLane from './limits/open-lane.ts';
 import limitOpenLaneLeast from './limits/open-lane-least.ts';
@@ -534,6 +535,7 @@ import practiceMachineInsideLane from './practices/machine-inside-lane.ts';
 import practiceMaterialRunOut from './practices/material-run-out.ts';
 import practiceNightLighting from './practices/night-lighting.ts';
 import practiceNoRain from './practices/no-rain.ts';
+import practiceNoWaterInCutback from './practices/no-water-in-cutback.ts';
 import practiceOpenToTraffic from './practices/open-to-traffic.ts';
 import practiceOvernight from './practices/overnight.ts';
 import practicePoorVisibility from './practices/poor-visibility.ts';
@@ -926,6 +928,7 @@ export const choices: readonly ChoiceRecord[] = [
   choiceSurfaceState,
   choiceTackKind,
   choiceTackState,
+  choiceTankWater,
   choiceTaperKind,
   choiceTemperatureTrend,
   choiceTrafficControlState,
@@ -1127,6 +1130,7 @@ export const limits: readonly LimitRecord[] = [
   limitAirTemperature,
   limitBufferLength,
   limitConeHeight,
+  limitCutbackUndiluted,
   limitDeviceSpacing,
   limitDilutionOnce,
   limitDropOff,
@@ -1147,7 +1151,6 @@ export const limits: readonly LimitRecord[] = [
   limitLiftMin,
   limitLiftMin3x,
   limitLiftMin4x,
-  limitNoWaterInCutback,
   limitOpenCool,
   limitOpenLane,
   limitOpenLaneLeast,
@@ -1186,6 +1189,7 @@ export const practices: readonly PracticeRecord[] = [
   practiceMaterialRunOut,
   practiceNightLighting,
   practiceNoRain,
+  practiceNoWaterInCutback,
   practiceOpenToTraffic,
   practiceOvernight,
   practicePoorVisibility,

@@ -1,5 +1,4 @@
 import { commandWords } from '../../src/ask/commands.ts';
-import { wordsOfOptions } from '../../src/ask/choices.ts';
 import { type Engine, engine as shipped } from '../../src/ask/engine.ts';
 import { knownFrom } from '../../src/ask/facts.ts';
 import { goalIndex, goalsOf } from '../../src/ask/goal.ts';
@@ -24,11 +23,10 @@ const index = goalIndex([
   // The index is told only the kinds it knows; the address keeps the rest apart.
   ...workGoals().map(({ kind, id, cues }) => ({ kind: 'practice' as const, id: `${kind}/${id}`, cues })),
 ]);
-const roles = [...knowledge.quantities.values()].flatMap(({ roles }) => [...(roles?.before ?? []), ...(roles?.after ?? [])]);
 const vocabulary = vocabularyOf(heads, [
   ...index.words,
-  ...roles,
-  ...wordsOfOptions(shipped.options).filter((word) => !/^[@#]/.test(word)),
+  ...shipped.byWord.keys(),
+  ...shipped.options.words,
   ...commandWords,
   ...smallWords,
   ...plainWords,

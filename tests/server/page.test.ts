@@ -42,7 +42,7 @@ describe('an answer', () => {
     const html = await asked({ question: tons });
     expect(html).toMatch(/<b class="number">44\.0<\/b><span class="unit"> tons<\/span>/);
     expect(html).toMatch(/From patch length 300 ft, patch width 12 ft/);
-    expect(html).toMatch(/<span class="guess">compacted weight 110 lb/);
+    expect(html).toMatch(/name="change" value="[^"]*">compacted weight 110 lb/);
     for (const outcome of ['Stop', 'Take care', 'Can&#39;t tell', 'Holds']) {
       expect(html).toContain(`<b class="outcome">${outcome}</b>`);
     }

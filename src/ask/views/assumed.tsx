@@ -3,18 +3,18 @@ import type { AssumedFact, Ignored, Said } from '../reply.ts';
 import { page } from '../wording/page.en.ts';
 import { sayFact } from './names.ts';
 
-/** What was taken without being said: each one can be changed by one press. */
+/** What was taken without being said, underlined with dots: each can be changed by one press. */
 export function Assumed({ assumed }: { readonly assumed: readonly AssumedFact[] }) {
   if (assumed.length === 0) return null;
   return (
     <section class="assumed">
-      <h4>{page.assumed}</h4>
+      <h4>
+        {page.assumed} <small>{page.pressToChange}</small>
+      </h4>
       <ul>
         {assumed.map((fact) => (
           <li>
-            <ChangeButton fact={fact}>
-              <span class="guess">{fact.text}</span>
-            </ChangeButton>
+            <ChangeButton fact={fact}>{fact.text}</ChangeButton>
           </li>
         ))}
       </ul>
@@ -31,7 +31,7 @@ interface ChangeProps {
 export function ChangeButton({ fact, children }: ChangeProps) {
   return (
     <button type="submit" class="change" form="ask" formaction="/#question" name="change" value={sayFact(fact)}>
-      {children} <b>{page.change}</b>
+      {children}
     </button>
   );
 }

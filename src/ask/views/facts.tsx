@@ -16,7 +16,7 @@ export function KnownFacts({ facts, startAgain }: { readonly facts: readonly Job
             {facts.map((fact) => (
               <li>
                 <ChangeButton fact={fact}>
-                  <span>{sayFact(fact)}</span>
+                  <span>{sayFact(fact)}</span> <b>{page.change}</b>
                 </ChangeButton>
               </li>
             ))}

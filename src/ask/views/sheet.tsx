@@ -9,7 +9,7 @@ import type { Entry } from './entry.ts';
 import { Figures } from './figures.tsx';
 import { Cards, InWords, Sources, Workings } from './folded.tsx';
 import { Layout } from './layout.tsx';
-import { Checks, Mark } from './marks.tsx';
+import { Broken, Mark, OtherRules } from './marks.tsx';
 import { QuizSheet } from './quiz.tsx';
 
 interface Props {
@@ -39,9 +39,10 @@ export function Sheet({ entry, latest, ticks }: Props) {
         ))}
         {reply.clarify && <p class="basis asked">{reply.clarify.text}</p>}
         {latest && reply.clarify && <Buttons label={page.choices} questions={reply.clarify.choices} />}
+        <Broken reply={reply} />
         <Assumed assumed={reply.assumed} />
         <NotUsed ignored={reply.ignored} />
-        <Checks reply={reply} />
+        <OtherRules reply={reply} />
         <Layout places={reply.layout} />
         <Causes causes={reply.causes} />
         <Cautions cautions={reply.cautions} />

@@ -1,8 +1,9 @@
 import type { Unit } from '../units.ts';
 import { readClock } from './clock.ts';
+import { isDimensionLetter } from './dimension-letters.ts';
 import { at, type Tokens } from './lexer.ts';
 import type { Measured } from './measured.ts';
-import { acrossWords, throughWords } from './near-words.ts';
+import { roleWords } from './near-words.ts';
 import type { QuantityOptions } from './quantities.ts';
 import { readReach } from './ranges.ts';
 import { afterHyphen } from './tokens.ts';
@@ -30,7 +31,8 @@ export function readGroup(
   let feetInches = first.feetInches;
   for (;;) {
     const word = at(tokens, last.next).text;
-    const role = acrossWords.has(word) || throughWords.has(word) ? last.next : undefined;
+    const named = roleWords.has(word) || isDimensionLetter(tokens, last.next);
+    const role = named ? last.next : undefined;
     const join = afterHyphen(tokens, role === undefined ? last.next : last.next + 1); // 12-by-150
     if (!joins(tokens, join) || !joinable(last)) break;
     const afterBareFactor = factors.length === 1 && last.unit === undefined;

@@ -3,10 +3,10 @@ import { at, type Tokens } from './lexer.ts';
 import { type NumberRead, numberRead } from './measured.ts';
 import { denominators } from './number-words.ts';
 import { readAndPart, readPartsOf, skipOfA } from './parts.ts';
+import { metricUnits } from './rate-words.ts';
 import { readSpelled } from './spelled.ts';
 import { readUnit } from './unit.ts';
 import { isSpanishUnit } from './unit-atoms.ts';
-import { metricUnits } from './rate-words.ts';
 
 /** Above this, `150 3/4"` is a length and a thickness, not 150 3/4 inches. */
 const mostMixedInches = 36;

@@ -4,10 +4,10 @@ import { type Measured, measured, type NumberRead, numberRead } from './measured
 import { countedWords, materials } from './near-words.ts';
 import { type NumberOptions, readNumber } from './numbers.ts';
 import { readAndPart } from './parts.ts';
+import { metricUnits } from './rate-words.ts';
 import { isArticle } from './tokens.ts';
 import { readPer, readUnit, type UnitRead } from './unit.ts';
 import { isUnitWord } from './unit-atoms.ts';
-import { metricUnits } from './rate-words.ts';
 
 export interface QuantityOptions extends NumberOptions {
   /** The figure before this one stands next to it, or is a factor of the same group, and is in feet. */

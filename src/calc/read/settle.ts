@@ -1,5 +1,5 @@
-import type { Figure, Item, ReadingOptions } from './reading.ts';
 import { metricUnits } from './rate-words.ts';
+import type { Figure, Item, ReadingOptions } from './reading.ts';
 
 type Draft = { -readonly [K in keyof Figure]: Figure[K] };
 

@@ -49,7 +49,10 @@ export function readSpelled(tokens: Tokens, i: number): NumberRead | undefined {
   const parts = readPartsOf(tokens, whole.next, whole.number);
   if (parts) return parts;
   const decimal = whole.number < 100 ? readPoint(tokens, whole.next, String(whole.number)) : undefined;
-  return decimal ?? numberRead(whole.number, whole.next, 'spelled');
+  const dozens = at(tokens, whole.next).text === 'dozen';
+  return (
+    decimal ?? numberRead(dozens ? whole.number * 12 : whole.number, dozens ? whole.next + 1 : whole.next, 'spelled')
+  );
 }
 
 /** A dozen, half a dozen, two dozen; a couple is about two. */

@@ -1,8 +1,8 @@
 import { isUnit, type Unit } from '../units.ts';
 import { at, type Tokens } from './lexer.ts';
+import { depthWords, joined, perWords } from './rate-words.ts';
 import { byFirstWord, phraseAt } from './tokens.ts';
 import { type Atom, readAtom } from './unit-atoms.ts';
-import { depthWords, joined, perWords } from './rate-words.ts';
 
 /** A unit as read, with whatever it is "per": which one, and the token after it. */
 export type UnitRead = Omit<Atom, 'unit'> & { readonly unit: Unit };

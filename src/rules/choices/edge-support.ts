@@ -12,8 +12,8 @@ export default choice({
       id: 'drop-off',
       title: 'a drop-off',
       cues: [
-        'roller|drum|roll edge drop|dropoff|lip',
-        'roller|drum|roll over|past+drop|dropoff',
+        'roller|drum|roll|rolled edge drop|dropoff|lip',
+        'roller|drum|roll|rolled over|past+drop|dropoff',
         'roller|drum ditch',
         'roller|drum hang|overhang drop|ditch',
       ],
@@ -21,8 +21,8 @@ export default choice({
     {
       id: 'soft',
       title: 'soft',
-      cues: ['roller|drum|roll soft|muddy|loose edge|shoulder', 'roller|drum|roll shoulder soft|wet|muddy'],
+      cues: ['roller|drum|roll|rolled soft|muddy|loose edge|shoulder', 'roller|drum|roll|rolled shoulder soft|wet|muddy'],
     },
-    { id: 'firm', title: 'firm and level', cues: ['roller|drum|roll firm|solid|level|paved edge|shoulder'] },
+    { id: 'firm', title: 'firm and level', cues: ['roller|drum|roll|rolled firm|solid|level|paved edge|shoulder'] },
   ],
 });

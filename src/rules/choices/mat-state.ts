@@ -16,8 +16,8 @@ export default choice({
       cues: [
         'open|traffic|cars|let not+rolled|roll',
         'open|traffic unrolled',
-        'skip roll open|traffic',
-        'open|traffic|let before roll',
+        'skip roll|rolled open|traffic',
+        'open|traffic|let before roll|rolled',
       ],
     },
     {

@@ -17,12 +17,12 @@ export default choice({
     {
       id: 'in-rut-first',
       title: 'in the rut first',
-      cues: ['roll in+rut', 'rut roll first', 'narrow drum|roller rut', 'wheel|tire truck|grader rut roll|pack'],
+      cues: ['roll|rolled in+rut', 'rut roll|rolled first', 'narrow drum|roller rut', 'wheel|tire truck|grader rut roll|pack|rolled'],
     },
     {
       id: 'tires',
       title: 'with rubber tires',
-      cues: ['rubber|pneumatic|tire rut roll|roller', 'rubber tire roller', 'pneumatic roller'],
+      cues: ['rubber|pneumatic|tire rut roll|roller|rolled', 'rubber tire roller', 'pneumatic roller'],
     },
     {
       id: 'drum-across',
@@ -30,7 +30,7 @@ export default choice({
       cues: [
         'drum|steel across|over rut',
         'drum|steel bridge rut',
-        'steel|drum rut roll -first -narrow',
+        'steel|drum rut -first -narrow -rubber -tire',
         'roller bridge',
       ],
     },

@@ -25,7 +25,7 @@ export default limit({
     commonPractice,
   ],
   cues: [
-    '#temperature @check -mix -load -truck -base -roll',
+    '#temperature @check -mix -load -truck -base -roll|rolled',
     'cold @check tack|patch|lay|mix|work',
     'how+cold patch|tack|lay|work',
     'min temperature',

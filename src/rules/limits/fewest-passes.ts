@@ -14,7 +14,7 @@ export default limit({
   sources: [commonPractice, ufcRepair('p. 9: overworking segregates')],
   cues: [
     'pass grader|blade @check',
-    'pass many @check -roller -roll',
+    'pass many @check -roller -roll|rolled',
     'work over|again mix @check',
     'why few pass',
     'fewest+pass',

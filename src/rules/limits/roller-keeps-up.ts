@@ -38,7 +38,7 @@ export default limit({
     'roller keep+up @check',
     'roller keep+up',
     'one|single roller check',
-    'roller @check time|cool|cold|hot roll',
+    'roller @check time|cool|cold|hot roll|rolled',
     'fast roller check',
     'roller behind @check',
   ],

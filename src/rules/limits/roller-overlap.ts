@@ -13,7 +13,7 @@ export default limit({
   because: 'Without overlap a line stays between two lanes; more than half a drum rolls every strip twice for nothing.',
   sources: [navyBasic('ch. 11: 3 to 4 in on hot mix, half the drum on loose fills'), rollerArticle('6 in')],
   cues: [
-    'overlap roller|drum|lane|roll @check',
+    'overlap roller|drum|lane|roll|rolled @check',
     'overlap|lap #length @check',
     'roller overlap how-many',
     'why overlap',

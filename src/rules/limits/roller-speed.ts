@@ -11,11 +11,11 @@ export default limit({
   because: 'A fast drum shoves the mat ahead of it, stays on each spot too short to pack it, and skids when it stops.',
   sources: [navyBasic('ch. 11: steel wheel at most 3 mph'), armyPaving('lesson 3'), countyRolling('clauses E to J')],
   cues: [
-    'roller|roll|drum #speed @check',
-    'roller|roll fast @check',
-    'how-fast @check roller|roll',
+    'roller|roll|drum|rolled #speed @check',
+    'roller|roll|rolled fast @check',
+    'how-fast @check roller|roll|rolled',
     'speed roller @check',
-    'why roll|roller slow',
+    'why roll|roller|rolled slow',
   ],
   text: {
     ok: '{on} is within the {limit} of a steel roller.',

@@ -35,7 +35,7 @@ export default limit({
     'tack|residual|rate #rate @check',
     'tack rate @check',
     'residual @check',
-    'spray #rate @check',
+    'spray|shoot|shot #rate @check',
     'tack heavy|light @check',
     'check+heavy|light tack',
     'tack @check how-many',

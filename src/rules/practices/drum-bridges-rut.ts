@@ -13,11 +13,11 @@ export default practice({
     ufcRepair('7, p. 40: pneumatic works best in ruts and depressions'),
   ],
   cues: [
-    'rut roll|roller|drum|steel @check',
+    'rut roll|roller|drum|steel|rolled @check',
     'drum|steel bridge rut',
-    'roll rut how|which',
+    'roll|rolled rut how|which',
     'rubber|pneumatic|steel tire roller rut|patch',
-    'why rut low|roll',
+    'why rut low|roll|rolled',
   ],
   judged: {
     'in-rut-first': { status: 'ok', text: 'Rolled in the rut first, then across.' },

@@ -13,7 +13,7 @@ export default practice({
     'rain come|coming|forecast|due|soon lay|patch|tack|start|work',
     'rain windrow|mat|mix',
     'wet+weather',
-    'lay|roll|tack in+rain',
+    'lay|roll|tack|rolled in+rain',
     'why rain|dry',
   ],
   judged: {

@@ -10,7 +10,7 @@ export default practice({
     'Half a drum over a soft edge or a drop puts the machine past its balance, and the patch has just made the drop deeper.',
   sources: [niosh('overturns at edges'), oshaRollover('overturns with and without belt')],
   cues: [
-    'roller|drum|roll edge|shoulder soft|drop|dropoff|ditch|firm @check',
+    'roller|drum|roll|rolled edge|shoulder soft|drop|dropoff|ditch|firm @check',
     'how+close roller edge|ditch|drop',
     'roller|drum past|over|hang edge|drop @check',
     'roller near ditch|edge|drop',

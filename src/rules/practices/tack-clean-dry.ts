@@ -14,12 +14,12 @@ export default practice({
     commonPractice,
   ],
   cues: [
-    'tack|spray|shoot wet|damp|dusty|dust|mud|muddy|dirty|frost|puddle|water @check',
+    'tack|spray|shoot|shot wet|damp|dusty|dust|mud|muddy|dirty|frost|puddle|water @check',
     'damp @check',
     'clean+dry tack',
     'sweep before tack @check',
     'need sweep|swept',
-    'surface|road|pavement damp|wet|dirty|dusty tack|spray',
+    'surface|road|pavement damp|wet|dirty|dusty tack|spray|shoot|shot',
     'why clean|dry|sweep',
   ],
   judged: {

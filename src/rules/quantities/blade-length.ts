@@ -10,6 +10,7 @@ export default quantity({
   because: 'End to end along the edge, extensions included.',
   sources: [bladeSpreading('blade spreading: a blade of at least 10 ft'), commonPractice],
   roles: { after: ['blade', 'grader'], before: ['blade'] },
+  setting: ['blade', 'grader'],
   bare: false,
   default: { number: 12, unit: 'ft' },
   plausible: { min: { number: 4, unit: 'ft' }, max: { number: 26, unit: 'ft' } },

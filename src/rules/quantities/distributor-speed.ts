@@ -10,10 +10,10 @@ export default quantity({
   because: 'The pump gives so much a minute; the slower the truck goes, the more lands on every yard.',
   sources: [virginia('ch. 8, HMA-8'), navyBasic('distributor formulas, p. 492 of the web edition')],
   cues: [
-    'how-fast distributor|spray|bar|pump|tack',
+    'how-fast distributor|spray|bar|pump|tack|shoot|shot',
     'how-fast drive',
     'how-fast #flow',
-    'speed distributor|spray|bar',
+    'speed distributor|spray|bar|shoot|shot',
     'speed #flow',
   ],
   alsoCalled: ['bitumeter speed', 'shooting speed'],

@@ -9,7 +9,6 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'A wheel that drops off climbs back with a jerk that can carry it across the road.',
   sources: [safetyEdge('edge drop-off'), commonPractice],
-  cues: ['edge+drop', 'drop+off'],
   roles: {
     after: ['drop', 'lower', 'lip', 'low', 'dropoff'],
     before: ['drop', 'dropoff', 'low', 'lip', 'edge', 'shoulder'],

@@ -10,7 +10,7 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['equipment', 'machine', 'iron'], before: ['equipment', 'machine', 'iron'] },
   setting: ['equipment', 'machine', 'iron'],
-  bare: false,
+  bare: { us: 'USD/h', metric: 'USD/h' },
   question: { text: 'What do all the machines together cost an hour?', ease: 3, choices: [] },
   plausible: { min: { number: 1, unit: 'USD/h' }, max: { number: 20000, unit: 'USD/h' } },
   beside: ['equipment-cost'],

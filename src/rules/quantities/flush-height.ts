@@ -10,7 +10,7 @@ export default quantity({
   because: 'A step is felt, holds water and takes the blow of every wheel.',
   sources: [ufcRepair('3.3.4 and 7: level or at most 1/8 in high')],
   roles: { after: ['high', 'proud', 'above'], before: ['sits', 'stands', 'high', 'proud'] },
-  bare: false,
+  bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How high does the patch stand over the old road at its edge?',
     ease: 1,

@@ -11,7 +11,7 @@ export default quantity({
   cues: [
     'how-far ahead roller',
     'how-far lay roller',
-    'how-many lay before roll|roller',
+    'how-many lay before roll|roller|rolled',
     'hot+section',
     'stay+ahead|run+ahead roller',
   ],

@@ -13,7 +13,7 @@ export default quantity({
     before: ['labor', 'wage', 'men', 'man', 'people', 'crew'],
   },
   setting: ['labor', 'man', 'men', 'person', 'wage', 'worker', 'crew', 'hand', 'people'],
-  bare: false,
+  bare: { us: 'USD/h', metric: 'USD/h' },
   question: { text: 'What does one person cost an hour?', ease: 3, choices: [] },
   plausible: { min: { number: 1, unit: 'USD/h' }, max: { number: 400, unit: 'USD/h' } },
   beside: ['labor-cost'],

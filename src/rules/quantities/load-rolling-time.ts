@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Trips times the length one load covers, at the pace of the roller.',
   sources: [geometry],
-  cues: ['how+long roll load', 'roll time load'],
+  cues: ['how+long roll|rolled load', 'roll|rolled time load'],
   bare: false,
   beside: ['lay-time', 'roller-limited-rate'],
   usedAt: ['roll-lift'],

@@ -11,7 +11,7 @@ export default quantity({
   sources: [napa('6.2')],
   roles: { after: ['load', 'loading', 'plant'], before: ['load', 'loading'] },
   setting: ['load', 'haul', 'cycle', 'trip', 'plant'],
-  bare: false,
+  bare: { us: 'min', metric: 'min' },
   question: {
     text: 'How long does loading take, ticket and tarp included?',
     ease: 3,

@@ -13,7 +13,11 @@ export default quantity({
     californiaEmulsion('table 1: RS-1 55 %, SS-1 and SS-1h 57 %, RS-2 63 %, least'),
     fromMemory('tanks run a little over the least, so 60 % is taken'),
   ],
-  cues: ['residue', 'share mix tack'],
+  cues: [
+    'what residue -spray|shoot|shot -rate',
+    'how-many residue -spray|shoot|shot -rate',
+    'residue @check -spray|shoot|shot',
+  ],
   alsoCalled: ['residual asphalt content', 'percent residue'],
   roles: { after: ['residue'], before: ['residue'] },
   bare: false,

@@ -10,7 +10,7 @@ export default quantity({
   counted: true,
   because: 'Width and overhang, covered by lanes of a drum less its overlap; the first lane gives up no overlap.',
   sources: [rollerArticle('12 ft lane: 4 lanes of a 4.5 ft drum, 3 of 5.5 ft, 2 of 7 ft'), geometry],
-  cues: ['how-many roller+lane', 'roller lane|strip|lap', 'how-many lane|strip roll|roller|drum', 'drum cover'],
+  cues: ['how-many roller+lane', 'roller lane|strip|lap', 'how-many lane|strip roll|roller|drum|rolled', 'drum cover'],
   alsoCalled: ['roller strips', 'laps across'],
   bare: { us: '1', metric: '1' },
   roles: { after: ['lane', 'strip', 'lap'], before: [] },

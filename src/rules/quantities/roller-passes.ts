@@ -14,9 +14,9 @@ export default quantity({
   cues: [
     'how-many roller+pass',
     'roller pass',
-    'how-many pass roll|roller|drum|coverage',
-    'pass roll|drum',
-    'how-many trip roll|roller',
+    'how-many pass roll|roller|drum|coverage|rolled',
+    'pass roll|drum|rolled',
+    'how-many trip roll|roller|rolled',
   ],
   roles: { after: ['trip'], before: ['trip'] },
   bare: { us: '1', metric: '1' },

@@ -17,7 +17,7 @@ export default quantity({
       seen: 'restated',
     },
   ],
-  cues: ['square+yard|feet hour roll|roller', 'area hour roll|roller'],
+  cues: ['square+yard|feet hour roll|roller|rolled', 'area hour roll|roller|rolled'],
   bare: false,
   beside: ['rolling-rate'],
 });

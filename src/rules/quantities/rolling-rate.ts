@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'The area rolled in an hour, at the thickness and weight of the lift.',
   sources: [geometry],
-  cues: ['ton hour roll|roller', 'roller rate|keep|production', 'how-many+ton roller|roll'],
+  cues: ['ton hour roll|roller|rolled', 'roller rate|keep|production', 'how-many+ton roller|roll|rolled'],
   bare: false,
   asks: 'How many tons an hour can the roller take?',
   beside: ['rollers-needed', 'rolling-area-rate'],

@@ -12,7 +12,7 @@ export default quantity({
     fromMemory('about 175 degF for dense hot mix'),
     navyBasic('ch. 11: below 185 degF the mat no longer packs'),
   ],
-  cues: ['what temperature stop|quit roll', 'temperature stop|quit roll', 'how+cold roll'],
+  cues: ['what temperature stop|quit roll|rolled', 'temperature stop|quit roll|rolled', 'how+cold roll|rolled'],
   alsoCalled: ['cessation temperature'],
   bare: false,
   default: { number: 175, unit: 'degF' },

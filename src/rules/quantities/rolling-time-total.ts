@@ -8,7 +8,11 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Every lift is rolled before the next.',
   sources: [geometry],
-  cues: ['how+long roll|roller all|total|whole|lift', 'total roll time', 'rolling+time all|total'],
+  cues: [
+    'how+long roll|roller|rolled all|total|whole|lift -#temperature',
+    'total roll|rolled time -#temperature',
+    'rolling+time all|total',
+  ],
   bare: false,
   beside: ['rolling-time'],
   usedAt: ['roll-lift', 'final-roll'],

@@ -8,7 +8,12 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Every trip is the length of the patch, and part of the hour goes on reversing and water.',
   sources: [geometry],
-  cues: ['how+long roll|roller', 'rolling+time', 'roll time|minute', 'how-many minute|hour roll|roller'],
+  cues: [
+    'how+long roll|roller|rolled -#temperature -have',
+    'rolling+time -#temperature',
+    'roll|rolled time|minute -#temperature',
+    'how-many minute|hour roll|roller|rolled -#temperature',
+  ],
   bare: false,
   asks: 'How long will rolling take?',
   beside: ['rolling-time-total', 'roller-passes', 'rolling-rate'],

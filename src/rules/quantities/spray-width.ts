@@ -8,8 +8,8 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'Tack is sprayed as wide as the bar has nozzles open.',
   sources: [commonPractice],
-  cues: ['how+wide bar|spray', 'bar+width'],
-  roles: { after: ['bar', 'spray'], before: ['bar'] },
+  cues: ['how+wide bar|spray|shoot|shot', 'bar+width'],
+  roles: { after: ['bar', 'spray', 'shoot', 'shot'], before: ['bar'] },
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How wide does the bar spray?',

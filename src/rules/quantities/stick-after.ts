@@ -12,8 +12,8 @@ export default quantity({
   ],
   cues: ['stick after'],
   roles: { after: ['after', 'left', 'end'], before: ['end', 'after', 'to', 'left'] },
-  setting: ['stick'],
-  bare: false,
+  setting: ['stick', 'start', 'end'],
+  bare: { us: 'gal', metric: 'L' },
   beside: ['tack-used'],
   usedAt: ['tack', 'record'],
 });

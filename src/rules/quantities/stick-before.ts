@@ -11,8 +11,8 @@ export default quantity({
     { document: 'tack coat best-practice guide of a state materials office', place: 'tank sticks', seen: 'read' },
   ],
   roles: { after: ['before', 'start'], before: ['stick', 'start', 'from', 'before'] },
-  setting: ['stick'],
-  bare: false,
+  setting: ['stick', 'start', 'end'],
+  bare: { us: 'gal', metric: 'L' },
   beside: ['tack-used'],
   usedAt: ['tack', 'record'],
 });

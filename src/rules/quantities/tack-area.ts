@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Tack covers the pavement to be patched and no more; every coat covers it again.',
   sources: [navyAdvanced('p. 8-29: the width of the pavement only'), armyPaving('p. 18')],
-  cues: ['area tack|spray', 'square+yard tack|spray -how-many+gallon'],
+  cues: ['area tack|spray|shoot|shot', 'square+yard tack|spray|shoot|shot -how-many+gallon'],
   bare: false,
   beside: ['tack-volume', 'tack-coats'],
   usedAt: ['tack'],

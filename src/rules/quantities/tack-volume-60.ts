@@ -16,8 +16,10 @@ export default quantity({
   cues: [
     'gallon correct|net|base #temperature',
     'volume correct|net|base|temperature',
-    'gallon #temperature',
+    'gallon #temperature how-many',
+    'gallon #temperature at',
     'correct temperature tack|gallon',
+    'tack #temperature how-many',
   ],
   alsoCalled: ['net gallons', 'corrected gallons', 'volume correction'],
   bare: false,

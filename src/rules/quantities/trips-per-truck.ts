@@ -15,7 +15,11 @@ export default quantity({
       seen: 'read',
     },
   ],
-  cues: ['how-many trip', 'trip day|truck|shift'],
+  cues: [
+    'how-many trip',
+    'trip day|truck|shift how-many',
+    'trip per+truck',
+  ],
   asks: 'How many trips can a truck make?',
   beside: ['cycle-time', 'work-hours'],
   usedAt: ['order-and-check'],

@@ -11,7 +11,11 @@ export default quantity({
   because:
     'One truck is under the blade while the others are on the road; a part of a truck is a whole one, or the blade waits.',
   sources: [napa('6.2: 13.1 trucks are 14')],
-  cues: ['how-many truck -load -ton+truck', 'truck need|keep|run', 'how-many truck cycle|haul|hour|mile'],
+  cues: [
+    'how-many truck -load -ton+truck -trip',
+    'truck need|keep|run -trip',
+    'how-many truck cycle|haul|hour|mile -trip',
+  ],
   bare: { us: '1', metric: '1' },
   asks: 'How many trucks to keep the blade going?',
   beside: ['cycle-time', 'lay-time'],

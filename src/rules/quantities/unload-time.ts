@@ -11,7 +11,7 @@ export default quantity({
   sources: [napa('6.2')],
   roles: { after: ['dump', 'unload', 'dumping'], before: ['dump', 'unload'] },
   setting: ['dump', 'unload'],
-  bare: false,
+  bare: { us: 'min', metric: 'min' },
   question: {
     text: 'How long does dumping take?',
     ease: 3,

@@ -11,7 +11,7 @@ export default quantity({
   sources: [napa('6.2'), commonPractice],
   roles: { after: ['wait', 'waiting'], before: ['wait'] },
   setting: ['wait'],
-  bare: false,
+  bare: { us: 'min', metric: 'min' },
   default: { number: 0, unit: 'min' },
   plausible: { min: { number: 0, unit: 'min' }, max: { number: 240, unit: 'min' } },
   beside: ['cycle-time'],

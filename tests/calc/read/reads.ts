@@ -60,6 +60,7 @@ function shortItem(item: Item): string {
   if (item.kind === 'mark') return item.text === '\n' ? '\\n' : item.text;
   if (item.kind === 'name') return `<${item.sort} ${item.text}>`;
   const number = item.parts ? item.parts.join(':') : item.low === undefined ? item.number : `${item.low}..${item.high}`;
-  const said = [item.bound, item.about && 'about', number, item.unit, item.unclear && `${item.unclear}?`];
-  return `[${[...said, item.trend, item.manner].filter((part) => part !== undefined && part !== false).join(' ')}]`;
+  const unclear = item.unclear && `${item.unclear}?`;
+  const said = [item.bound, item.about && 'about', number, item.unit, unclear, item.trend, item.manner];
+  return `[${said.filter((part) => part !== undefined).join(' ')}]`;
 }

@@ -3,11 +3,12 @@ import dilution from '../quantities/dilution.ts';
 import { commonPractice, limit } from '../shapes.ts';
 
 export default limit({
-  id: 'no-water-in-cutback',
-  title: 'no water in cutback or hot asphalt',
+  id: 'cutback-undiluted',
+  title: 'cutback and hot asphalt undiluted',
   on: dilution,
   min: { number: 100, unit: '%' },
   breaks: 'stop',
+  besideRule: 'no-water-in-cutback',
   when: [{ choice: tackKind, is: ['cutback', 'asphalt'] }],
   because:
     'Water under hot asphalt turns to steam and throws the load out of the tank; most cutback is sprayed above its flash point.',
@@ -19,7 +20,6 @@ export default limit({
     },
     commonPractice,
   ],
-  cues: ['water cutback', 'water rc|mc @check', 'dilute|thin|water|cut cutback|rc|mc|binder @check'],
   text: {
     ok: 'No water in it.',
     stop: '{on} undiluted: water in cutback or hot asphalt boils over.',
