@@ -38,7 +38,7 @@ export interface Context {
 }
 
 /** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
-const weights = { after: 10, before: 8, further: 2, setting: 4, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -2, implausible: -9, sought: -12, disorder: -3, untold: -1, count: 3, plain: 1, enough: 2 };
+const weights = { after: 10, before: 8, further: 2, setting: 4, group: 6, outOfGroup: -6, asked: 9, near: [5, 5, 4, 3, 2], far: -8, implausible: -9, sought: -12, disorder: -3, untold: -1, count: 3, plain: 1, enough: 2 };
 const reach = 4;
 const kept = 4;
 
@@ -109,14 +109,15 @@ function candidates({ before, after }: { before: string[]; after: string[] }, { 
 /** True for a quantity that people give figures for, rather than one that is only worked out. */
 const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boolean(roles ?? question ?? inGroup);
 
-/** Head words before and after a figure, nearest first, as far as the next figure or mark. */
+/** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
 function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): { before: string[]; after: string[] } {
   const collect = (step: 1 | -1): string[] => {
     const words: string[] = [];
     for (let i = at + step; words.length < reach; i += step) {
       const token = sentence.tokens[i];
       if (token?.kind !== 'word') break;
-      if (!isSmall(token, sentence.small)) words.push(spent.has(i) ? '' : token.head);
+      const next = step === 1 && words.length === 0;
+      if (!isSmall(token, sentence.small)) words.push(spent.has(i) && !next ? '' : token.head);
     }
     return words;
   };

@@ -1,3 +1,4 @@
+import { tablesIn } from '../calc/expression.ts';
 import { missing } from '../calc/solve.ts';
 import { sayFigure } from '../calc/wording.ts';
 import { toBase } from '../calc/quantity.ts';
@@ -28,8 +29,8 @@ function tableEnd(scene: Scene, id: string, seen = new Set<string>()): string | 
   for (const at of knowledge.network.finding.get(id) ?? []) {
     const { by, needs, relation, finds } = knowledge.network.methods[at]!;
     if (finds !== relation.finds.id) continue;
-    const table = by.op === 'lookup' && needs.every((need) => solved.has(need)) ? knowledge.tables.get(by.table.id) : undefined;
-    if (table?.kind === 'table' && table.beyond) return table.beyond;
+    const tables = needs.every((need) => solved.has(need)) ? tablesIn(by).map((table) => knowledge.tables.get(table.id)) : [];
+    for (const table of tables) if (table?.kind === 'table' && table.beyond) return table.beyond;
     for (const need of needs) {
       const found = solved.has(need) ? undefined : tableEnd(scene, need, seen);
       if (found) return found;

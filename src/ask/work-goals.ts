@@ -10,7 +10,7 @@ export interface WorkGoal {
   readonly cues: readonly string[];
 }
 
-/** Everything that can be asked of the work, with its cues, for the index of goals. A question for a figure is none of these. */
+/** Everything that can be asked of the work, with its cues, for the index of goals. What is found is held against `suits` too. */
 export function workGoals({ steps, faults, defects, repairs }: Work = shipped): WorkGoal[] {
   const framed = (id: string, named: readonly string[]): WorkGoal[] =>
     (['before', 'after', 'done'] as const).map((frame) => ({
@@ -21,24 +21,40 @@ export function workGoals({ steps, faults, defects, repairs }: Work = shipped): 
   return [
     ...(['whole', 'next', 'done'] as const).map((id): WorkGoal => ({ kind: 'step', id, cues: stepAsks[id] })),
     ...[...steps.values()].flatMap(({ id, cues = [], named, doneCues }): WorkGoal[] => [
-      { kind: 'step', id, cues: cues.map(noFigure) },
+      { kind: 'step', id, cues },
       ...framed(id, named),
-      { kind: 'step', id: `done-${id}`, cues: doneCues.map((cue) => `${noFigure(cue)} -@check -@why`) },
+      { kind: 'step', id: `done-${id}`, cues: doneCues },
     ]),
-    ...[...faults.values()].map(({ id, cues }): WorkGoal => ({ kind: 'fault', id, cues: cues.map(noFigure) })),
+    ...[...faults.values()].map(({ id, cues }): WorkGoal => ({ kind: 'fault', id, cues })),
     ...[...defects.values()].map(
       ({ id, cues }): WorkGoal => ({
         kind: 'defect',
         id,
-        cues: cues.map((cue) => `${noFigure(cue)} -ton -gallon -cost`),
+        cues,
       }),
     ),
-    { kind: 'repair', id: 'which', cues: repairAsks.which.map(noFigure) },
-    ...[...repairs.values()].map(({ id, cues = [] }): WorkGoal => ({ kind: 'repair', id, cues: cues.map(noFigure) })),
+    { kind: 'repair', id: 'which', cues: repairAsks.which },
+    ...[...repairs.values()].map(({ id, cues = [] }): WorkGoal => ({ kind: 'repair', id, cues })),
   ];
 }
 
-/** A cue that is not heard where a figure is asked for. */
-const noFigure = (cue: string): string =>
-  [cue, ...figureAsks.filter((word) => !cue.includes(word)).map((word) => `-${word}`)].join(' ');
+/** What asks for a figure. */
 const figureAsks = ['how-many', 'how-far', 'how-fast'];
+/** What a defect is only the setting of: "tons to fill two ruts". */
+const amounts = ['ton', 'gallon', 'cost'];
+
+/**
+ * False for a goal of the work that the form of the sentence rules out: one that asks for a figure, or, for a statement of
+ * what is done and for what stands before or after it, one that asks yes or no, or why. Other goals always suit.
+ */
+export function suits({ kind, id, cue }: { readonly kind: string; readonly id: string; readonly cue: Cue }, { places }: Sentence): boolean {
+  if (!isWork(kind)) return true;
+  const needs = cue.needs.flat(2);
+  if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
+  if (kind === 'defect') return !amounts.some((word) => places.has(word));
+  const framed = id === 'done' || /^(?:before|after|done)-/.test(id);
+  return !(kind === 'step' && framed && (places.has('@check') || places.has('@why')));
+}
+
+/** True for the kinds of goal that are of the work. */
+export const isWork = (kind: string): kind is WorkGoal['kind'] => kind === 'step' || kind === 'fault' || kind === 'defect' || kind === 'repair';

@@ -134,6 +134,12 @@ function alike(parts: readonly Expression[], what: string): Powers {
   return first!;
 }
 
+/** Tables an expression is read from. */
+export function tablesIn(e: Expression): LookupTable[] {
+  const own = e.op === 'lookup' ? [e.table] : [];
+  return [...own, ...partsOf(e).flatMap(tablesIn)];
+}
+
 /** Ids of the facts an expression needs, each once, in the order they stand. */
 export function factsOf(e: Expression, found: string[] = []): string[] {
   if (e.op === 'fact') {

@@ -10,7 +10,7 @@ import { type Sentence, sentenceOf } from '../../src/ask/sentence.ts';
 import { understand } from '../../src/ask/understand.ts';
 import { unitsOf } from '../../src/ask/units.ts';
 import { vocabularyOf } from '../../src/ask/vocabulary.ts';
-import { workGoals } from '../../src/ask/work-goals.ts';
+import { suits, workGoals } from '../../src/ask/work-goals.ts';
 import { read } from '../../src/calc/read/read.ts';
 import { solve } from '../../src/calc/solve.ts';
 import { knowledge, startOf } from '../../src/rules/knowledge.ts';
@@ -36,10 +36,16 @@ const engine: Engine = { ...shipped, vocabulary };
 /** A question read into head words. */
 export const sentence = (question: string): Sentence => sentenceOf(read(question, {}), vocabulary, new Set(smallWords));
 
+const heard = (question: string) =>
+  goalsOf(index, sentence(question)).filter(({ id, cue }) => {
+    const [kind, of] = id.split('/') as [string, string];
+    return suits({ kind, id: of, cue }, sentence(question));
+  });
+
 /** What a question is taken to be after, best first, as `kind/id`. */
-export const goals = (question: string): string[] => goalsOf(index, sentence(question)).map(({ id }) => id);
+export const goals = (question: string): string[] => heard(question).map(({ id }) => id);
 /** The same with how well each fits. */
-export const scored = (question: string): string[] => goalsOf(index, sentence(question)).map(({ id, score, cue }) => `${id} ${score.toFixed(1)} "${cue.text}"`);
+export const scored = (question: string): string[] => heard(question).map(({ id, score, cue }) => `${id} ${score.toFixed(1)} "${cue.text}"`);
 
 /** All that an answer is made from, for a question asked in a job. */
 export function sceneOf(question: string, past: Partial<Job> = {}): Scene {

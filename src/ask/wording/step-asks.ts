@@ -4,9 +4,9 @@ export const stepAsks = {
     'checklist',
     'check+list',
     'all|every+step|steps',
-    'step+by+step',
-    'start+to+finish',
-    'whole+procedure|process|job -long -how-many',
+    'step+step',
+    'start+finish',
+    'whole+procedure|process|job -long',
     'procedure patch|blade|job',
     'miss|missed|forget|forgot anything|something',
     'order step|steps',
@@ -18,30 +18,29 @@ export const stepAsks = {
     "what|what's|whats next -to",
     'next+step',
     'then+what',
-    'what+then',
-    'after+that what|then',
+    'what then -how -if',
     'what after+that|this',
     'what need|do now',
     'where go|from+here',
-    'next -lift -patch -pass -load -truck -day -week -year -lane -sign -time -how-many -how-far -door',
+    'next -lift -patch -pass -load -truck -day -week -year -lane -sign -time',
   ],
   done: [
-    'done -how-many -how-far -when -how -check -what',
+    'done -when -how -check -what',
     "that's+done",
-    'finished -how-many -when -how -check',
+    'finished -when -how -check -patch -mat -surface',
     'all+done',
-    'did that|it -what -how -why',
+    'did that|it -what -how -why -did+you',
   ],
 } as const;
 
 /** Words that stand before or after the name of a step: each is put in place of NAME. */
 export const stepFrames = {
-  before: ['before NAME -@check -how-many -how-far -how-fast -@why'],
+  before: ['before NAME'],
   after: [
-    'after NAME what|next|then|now -how-many -how-far -how-fast',
-    'what|next come|comes|do after NAME -how-many -how-far',
+    'after NAME what|next|then|now',
+    'what|next come|comes|do after NAME',
   ],
-  done: ['done|finished|complete|completed|through NAME -not -before -when -how -how-many -how-far -@why -@check'],
+  done: ['done|finished|complete|completed|through NAME -not -before -when -how'],
 } as const;
 
 /** Which lift a word means, counted from the bottom. */

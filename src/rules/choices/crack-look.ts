@@ -15,7 +15,7 @@ export default choice({
     {
       id: 'half-moon',
       title: 'half-moon cracks',
-      cues: ['half+moon', 'half-moon', 'crescent|moon', 'horseshoe crack', 'half-moon crack'],
+      cues: ['half-moon'],
     },
     {
       id: 'fine',

@@ -20,7 +20,7 @@ export default choice({
     {
       id: 'long',
       title: 'a long stretch',
-      cues: ['long+stretch', 'whole+stretch|lane|section', 'both+wheel'],
+      cues: ['long+stretch', 'whole+stretch|lane|section', 'both+wheelpath'],
     },
     {
       id: 'one-spot',

@@ -21,7 +21,10 @@ export default choice({
     {
       id: 'soft',
       title: 'soft',
-      cues: ['roller|drum|roll|rolled soft|muddy|loose edge|shoulder', 'roller|drum|roll|rolled shoulder soft|wet|muddy'],
+      cues: [
+        'roller|drum|roll|rolled soft|muddy|loose edge|shoulder',
+        'roller|drum|roll|rolled shoulder soft|wet|muddy',
+      ],
     },
     { id: 'firm', title: 'firm and level', cues: ['roller|drum|roll|rolled firm|solid|level|paved edge|shoulder'] },
   ],

@@ -22,7 +22,13 @@ export default choice({
     {
       id: 'high-to-low',
       title: 'from the high edge down',
-      cues: ['roll|rolled high+side|edge first|down -or', 'roll|rolled from+high -or', 'high+side first -or', 'roll|rolled top down -or', 'roll|rolled downhill -or'],
+      cues: [
+        'roll|rolled high+side|edge first|down -or',
+        'roll|rolled from+high -or',
+        'high+side first -or',
+        'roll|rolled top down -or',
+        'roll|rolled downhill -or',
+      ],
     },
     {
       id: 'inside-first',

@@ -17,7 +17,12 @@ export default choice({
     {
       id: 'in-rut-first',
       title: 'in the rut first',
-      cues: ['roll|rolled in+rut', 'rut roll|rolled first', 'narrow drum|roller rut', 'wheel|tire truck|grader rut roll|pack|rolled'],
+      cues: [
+        'roll|rolled in+rut',
+        'rut roll|rolled first',
+        'narrow drum|roller rut',
+        'wheel|tire truck|grader rut roll|pack|rolled',
+      ],
     },
     {
       id: 'tires',

@@ -23,7 +23,11 @@ export default choice({
     {
       id: 'dusty',
       title: 'dust',
-      cues: ['dusty|dust|dirty tack|spray|surface|shoot|shot -driven', 'not+swept|sweep tack|spray|shoot|shot', 'without+sweep'],
+      cues: [
+        'dusty|dust|dirty tack|spray|surface|shoot|shot -driven',
+        'not+swept|sweep tack|spray|shoot|shot',
+        'without+sweep',
+      ],
     },
     { id: 'damp', title: 'damp', cues: ['damp', 'moist', 'dew'] },
     { id: 'clean-dry', title: 'clean and dry', cues: ['clean+dry', 'swept dry', 'clean dry surface|road|tack'] },

@@ -22,7 +22,8 @@ export default choice({
       title: 'dusty or driven on',
       cues: [
         'tack dust|dusty|dirty|mud|muddy -before',
-        'tack drove|driven|drive+over',
+        'tack drove|driven',
+        'tack drive+over',
         'tack since+morning|yesterday',
         'tack yesterday',
         'tack last+night',

@@ -11,7 +11,15 @@ export default choice({
     {
       id: 'added',
       title: 'added',
-      cues: ['water+down', 'add|put|pour water', 'dilute', 'dilution', 'cut+with water', 'thin with+water', 'water it+down'],
+      cues: [
+        'water+down',
+        'add|put|pour water',
+        'dilute',
+        'dilution',
+        'cut+with water',
+        'thin with+water',
+        'water it+down',
+      ],
     },
   ],
 });

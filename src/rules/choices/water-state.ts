@@ -17,7 +17,9 @@ export default choice({
       cues: [
         'pump|pumping water|fines|mud',
         'base|road|crack pump|pumping -not -no -gallon',
-        'water come|coming|up+through',
+        'water come|coming+up',
+        'water up+through',
+        'coming+up+through',
         'water seep|ooze|weep|rise|squirt',
         'wet underneath|base',
         'seep|weep',

@@ -16,7 +16,7 @@ export default defect({
   cues: [
     'alligator|aligator|alligatored|gator',
     'fatigue+crack|cracking',
-    'crack network|net|pattern|web|spiderweb|all+over|connected',
+    'crack network|net|pattern|web|spiderweb|connected',
     'chicken+wire',
     'spiderweb|spider crack',
     'crack like skin|scale|turtle|mud',

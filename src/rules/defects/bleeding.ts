@@ -9,8 +9,8 @@ export default defect({
   because: 'Binder with no room left between the stones is squeezed up in the heat.',
   sources: [ltpp('bleeding'), taught],
   cues: [
-    'bleed|bleeding|flush|flushing|flushed road|pavement|old|wheelpath|wheel+path|repair|fix|cover|over -new -fresh -mat -my',
-    'road|pavement|wheelpath|wheel+path|surface black|shiny|slick|sticky|fat|tar -patch -mat -fresh -new -tack',
+    'bleed|bleeding|flush|flushing|flushed road|pavement|old|wheelpath|repair|fix|cover|over -new -fresh -mat -my',
+    'road|pavement|wheelpath|surface black|shiny|slick|sticky|fat|tar -patch -mat -fresh -new -tack',
     'fat|slick+road|pavement|surface',
   ],
   decisions: [

@@ -12,12 +12,13 @@ export default defect({
   because: 'Wheels and water wear the shoulder away, and every patch raises the road above it.',
   sources: [armyPci('p. B-14, lane/shoulder drop-off'), safetyEdge('drop-offs'), commonPractice],
   cues: [
-    'drop+off|drop-off|dropoff',
-    'shoulder low|lower|dropped|gone|washed|below|down|wore|worn -check+high',
+    'drop+off',
+    'drop-off|dropoff',
+    'shoulder+low|lower|dropped|gone|washed|below|wore|worn',
     'low+shoulder',
     'edge drop|drops|dropped|lip|high shoulder|inch|deep|off -taper',
     'edge+drop',
-    'shoulder #length low|lower|down|below|drop',
+    'shoulder #length low|lower|below|drop',
   ],
   decisions: [
     {

@@ -25,7 +25,7 @@ export default defect({
     'pothole|pot-hole|chuckhole',
     'pot+hole',
     'chuck+hole',
-    'hole in+the+road|in+road',
+    'hole in+road',
     'big|small|deep+hole road|repair|fix|hand',
     'hole blade|hand+patch',
   ],

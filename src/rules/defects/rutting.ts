@@ -22,8 +22,8 @@ export default defect({
   cues: [
     'rut|ruts|rutted -tire -grader -back -again -fill',
     'rut ?repair ?fix',
-    'groove|trough|track wheel+path|wheelpath|road',
-    'wheel+path|wheelpath low|sunk|deep|dip|dished',
+    'groove|trough|track wheelpath|road',
+    'wheelpath low|sunk|deep|dip|dished',
   ],
   decisions: [
     {

@@ -12,7 +12,7 @@ export default defect({
   sources: [astmPci('slippage cracking', 'restated'), taught],
   cues: [
     'slip|slippage crack|surface|road|overlay repair|fix|old|road|overlay -new -fresh -mat',
-    'half-moon|crescent|half+moon repair|fix|old|road|overlay',
+    'half-moon repair|fix|old|road|overlay',
     'overlay|surface slid|sliding|slide|peel|peeling|delaminate|delaminated',
     'slip+crack repair|fix|old|road|overlay',
   ],

@@ -15,7 +15,7 @@ export default defect({
     'base|subgrade|ground soft|mush|mushy|spongy|bad|fail|failed|wet|gone|rotten|shot',
     'pump|pumping base|road|water|mud|fines|crack -gallon',
     'mush|mud|soft underneath|under|below|cut',
-    'road|pavement|lane move|moves|give|gives|spongy|pump|pumps|flex -mat -patch',
+    'road|pavement|lane move|moves|gives|spongy|pump|pumps|flex -mat -patch',
     'soft+base|subgrade',
     'soft+spot road|base|old',
   ],

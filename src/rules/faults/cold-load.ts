@@ -15,7 +15,7 @@ export default fault({
     'load #temperature check|refuse|reject|need|send|back',
     'cold|stiff|crusted+load|truck -cold+mix',
     'load crust|crusted|crusty|stiff|lump',
-    "mix not|isn't|ain't check+hot|hot",
+    "mix|load not|isn't|ain't hot",
     'mix lost heat',
     'load sat|waited|waiting long|hour|cold',
     'steam|steaming no|not load|mix',

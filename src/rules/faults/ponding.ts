@@ -9,7 +9,7 @@ export default fault({
   because: 'A patch without the slope of the road, or a shoulder above it, has no way out for the water.',
   sources: [armyPci('appendix B, depression'), commonPractice],
   cues: [
-    'birdbath|bird+bath',
+    'birdbath',
     'pond|ponds|ponded',
     'puddle|water stand|stands|sit|sits|stay|hold|holds|collect|puddle patch|mat|low|edge -base -ditch -tack -before',
     'puddle patch|mat|after|rain -tack',

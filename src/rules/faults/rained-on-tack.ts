@@ -11,7 +11,7 @@ export default fault({
   cues: [
     'rain|rained|shower|storm|drizzle tack -come -coming -forecast -due -chance -if -later -expect -tomorrow',
     'rain|rained|shower|storm hit|got|caught|washed|fell tack|spray|it|before broke|break|broken|breaks|set|brown|tack',
-    'tack wash|washed|washing|run|running+off|away|ditch|gutter -how',
+    'tack wash|washed|washing|running off|away|ditch|gutter -how',
     'brown+water|runoff',
     'rain before broke|breaks|break|broken|broke',
   ],

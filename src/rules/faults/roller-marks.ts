@@ -12,7 +12,7 @@ export default fault({
     'roller|drum mark|marks|line|lines|dent|dents|edge|print|imprint -paint -up+to -center',
     'roller sat|sit|park|parked|stop|stopped|stand|stood dent|mark|mat|sink|low|spot',
     'roller|drum dent|dented|print',
-    "line|mark wont|won't|will+not|not come|roll|go out|away",
+    "line|mark wont|won't|not come|roll|go out|away",
     'dent mat|patch|where roller|stop|park|parked',
     'roller turn|turned|twist mark|mat|scuff',
   ],

@@ -11,7 +11,6 @@ export default fault({
   sources: [commonPractice],
   cues: [
     'scallop|scalloped -across',
-    'edge in+and+out',
     'edge in+out',
     'edge wavy|wavering|wander|wandering|snake|snaking|crooked|uneven|ragged|starved',
     'outer|outside edge wave|waver|wander|gap|bay',

@@ -13,7 +13,9 @@ export default fault({
   cues: [
     'segregate|segregated|segregation',
     'stone|rocky|coarse|bony|boney streak|strip|band|line|pocket|spot|patch -all+over -size',
-    'stone kick|kicking|roll|rolling+out|separate|separating|separates',
+    'stone kick|kicking',
+    'stone roll|rolling+out',
+    'stone separate|separating|separates',
     'stone pocket|nest',
     'streak mat|patch|mix -tack -bar -nozzle -drag',
     'look|looks open|dry|bony|boney|rocky|hungry',

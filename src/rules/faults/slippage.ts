@@ -10,14 +10,15 @@ export default fault({
   because: 'Without bond the lift is a loose skin: braking wheels drag it, and it opens behind them.',
   sources: [taught, ufcFlexible('ch. 3: no tack also slips')],
   cues: [
-    'slip|slips|slipped|slipping crack|patch|mat|lift|old+road -hill -spill',
+    'slip|slips|slipped|slipping crack|patch|mat|lift|road -hill -spill',
     'slippage',
-    'half+moon|crescent|half-moon|horseshoe crack|tear|mark',
-    'crescent|half-moon',
+    'half-moon',
     'patch|mat|lift slide|slides|sliding|slid|moved road|old|under|brake|stop|loose|off -roller -back',
     "patch|mat|mix|lift not|isn't|wont|won't|doesn't stick|bond|bonded|hold -drum -roller",
     'peel|peels|peeling patch|mat|lift|sheet|up',
-    'patch|mat|lift peel|delaminate|come+loose|came+loose',
+    'patch|mat|lift peel|delaminate',
+    'patch|mat|lift come|came+loose',
+    "wont|won't|not|doesn't|didn't+stick|bond old|road|pavement",
   ],
   causes: [
     {
@@ -48,7 +49,7 @@ export default fault({
   nextTime: 'Sweep, dry, one even film, broken before it is covered.',
   apart: {
     by: crackLook,
-    heard: ['crack -slip -half-moon -crescent -half+moon'],
+    heard: ['crack -slip -half-moon'],
     leads: { fine: { fault: 'roller-cracks' } },
   },
   examples: {

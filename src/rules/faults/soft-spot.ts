@@ -10,7 +10,7 @@ export default fault({
   sources: [bladeSpreading('aeration of cold mix'), ufcRepair('3.2.2, pp. 8-9')],
   cues: [
     'soft+spot|place|area -base',
-    'patch|mat|mix|spot soft|spongy|mushy|give|gives -base -under -underneath',
+    'patch|mat|mix|spot soft|spongy|mushy|gives -base -under -underneath',
     'boot|heel|foot|knife sink|sinks|push|print patch|mat|mix|in',
     'patch|mat move|moves|gives under truck|wheel|foot|boot|car -roller -drum',
     "spot not|wont|won't set|firm|harden|pack|cure -tack",

@@ -10,7 +10,7 @@ export default quantity({
   because: 'The mean opening tells whether sealant can hold it, and how severe it is.',
   sources: [ltpp('longitudinal and transverse cracking')],
   roles: { after: ['wide', 'open', 'crack'], before: ['crack', 'open'] },
-  setting: ['crack', 'slippage', 'half-moon', 'crescent'],
+  setting: ['crack', 'slippage', 'half-moon'],
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How wide does the crack stand open, on average?',

@@ -8,10 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Hours times what all machines cost an hour.',
   sources: [geometry],
-  cues: [
-    'cost+equipment|machine',
-    'equipment|machine+cost',
-  ],
+  cues: ['cost+equipment|machine', 'equipment|machine+cost'],
   roles: { before: ['equipment', 'machine'] },
   setting: ['equipment', 'machine'],
   bare: false,

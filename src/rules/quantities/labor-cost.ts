@@ -8,10 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Labor hours times the rate of one person.',
   sources: [geometry],
-  cues: [
-    'cost+labor|crew',
-    'labor|crew+cost',
-  ],
+  cues: ['cost+labor|crew', 'labor|crew+cost'],
   roles: { before: ['labor', 'crew'] },
   setting: ['labor', 'crew'],
   bare: false,

@@ -29,6 +29,15 @@ export default quantity({
   alsoCalled: ['application rate', 'bar rate', 'shot rate', 'spray rate'],
   roles: { after: ['rate', 'spray', 'shoot', 'shot'], before: ['rate', 'spray', 'at', 'bar', 'shoot', 'shot'] },
   bare: { us: 'gal/yd2', metric: 'L/m2' },
+  question: {
+    text: 'What rate is sprayed?',
+    ease: 3,
+    choices: [
+      { number: 0.06, unit: 'gal/yd2' },
+      { number: 0.08, unit: 'gal/yd2' },
+      { number: 0.1, unit: 'gal/yd2' },
+    ],
+  },
   plausible: { min: { number: 0.01, unit: 'gal/yd2' }, max: { number: 0.6, unit: 'gal/yd2' } },
   asks: 'What do we shoot?',
   beside: ['tack-residual', 'residue', 'dilution', 'tack-volume'],

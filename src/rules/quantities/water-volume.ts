@@ -8,11 +8,7 @@ export default quantity({
   rounding: { us: 'up', metric: 'up' },
   because: 'What is not original emulsion in a diluted tank is water.',
   sources: [geometry],
-  cues: [
-    'how-many water',
-    'water add|dilute|need',
-    'gallon water',
-  ],
+  cues: ['how-many water', 'water add|dilute|need', 'gallon water'],
   roles: { after: ['water'] },
   setting: ['water'],
   bare: false,

@@ -8,7 +8,7 @@ export default repair({
   because: 'A grader lays level thin lifts over a length that a rake could never bring true.',
   sources: [commonPractice, ufcRepair('ch. 7, pp. 39-40')],
   cues: ['what|how do blade+patch', 'when blade+patch check', 'where blade+patch work'],
-  named: ['blade+patch', 'grader+patch', 'blade+it'],
+  named: ['blade+patch', 'grader+patch'],
   how: [
     'Cut what stands proud, dig out what is loose, fill deep holes first in level layers.',
     'Sweep, tack, and let it break.',

@@ -6,8 +6,8 @@ export default repair({
   title: 'cut, then blade',
   because: 'Mix that flows or has slid goes on moving under whatever is laid on it; it must go first.',
   sources: [texasDistress],
-  cues: ['how|what cut+then+blade', 'mill+then+patch|blade', 'blade|mill off then patch'],
-  named: ['cut+then+blade', 'mill+then+blade', 'mill+off', 'cut+off'],
+  cues: ['how|what cut+blade', 'mill+patch|blade', 'blade|mill off patch -edge'],
+  named: ['cut+blade', 'mill+blade', 'mill+off', 'cut+off'],
   how: [
     'Cut or mill the bad mix off, down to what is sound and holds.',
     'Sweep, tack the cut face, let it break.',

@@ -10,9 +10,9 @@ export default repair({
     'how|what hand+patch',
     'how|what shovel+patch',
     'how fill pothole|hole hand|shovel',
-    'throw+and+roll|throw+roll',
+    'throw+roll',
   ],
-  named: ['hand+patch', 'shovel+patch', 'patch+by+hand', 'throw+roll'],
+  named: ['hand+patch', 'shovel+patch', 'patch+hand', 'throw+roll'],
   how: [
     'Square the hole back to sound road, and clean and dry it.',
     'Tack the bottom and the faces thinly.',

@@ -7,8 +7,8 @@ export default repair({
   because:
     'A thin skin over a shallow fault does more harm than the fault: it is thinner than its own stones, and peels.',
   sources: [commonPractice],
-  cues: ['leave it watch', 'when leave alone road|rut'],
-  named: ['leave+it', 'leave+alone', 'watch+it'],
+  cues: ['leave alone|watch road|rut|it', 'when leave alone road|rut'],
+  named: ['leave+alone', 'watch|leave it'],
   how: [
     'Write down where it is and how deep, and put a date on it.',
     'Look again after the next wet season; seal cracks meanwhile.',

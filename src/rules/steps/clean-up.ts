@@ -18,7 +18,7 @@ export default step({
   good: 'A driver would not know that you were there.',
   rules: ['waste-disposal', 'drop-off', 'open-to-traffic', 'overnight'],
   figures: ['edge-drop'],
-  named: ['clean+up|cleanup', 'pick+up+lump|chunk|stone'],
-  doneCues: ['cleaned+up', 'clean+up|cleanup done|finished|over -not', 'all clean|cleaned|picked+up -sign -cone -not'],
-  cues: ['how|what clean+up|cleanup', 'left|leftover lump|stone|mix what+do', 'stone all+over lane|road'],
+  named: ['clean-up', 'pick+up+lump|chunk|stone'],
+  doneCues: ['clean-up done|finished|over -not', 'all clean|cleaned|picked+up -sign -cone -not'],
+  cues: ['how|what clean-up', 'left|leftover lump|stone|mix what+do', 'stone all+over lane|road'],
 });

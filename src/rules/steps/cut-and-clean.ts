@@ -33,13 +33,13 @@ export default step({
   named: ['cut', 'trim', 'mill', 'dig loose|hole|chunk', 'square+up'],
   doneCues: [
     'cut swept|clean|cleaned|out -how',
-    'hump|high+spot gone|off|milled|bladed -not',
+    'hump|high gone|off|milled|bladed -not',
     'cut+out -not -how',
     'trimmed',
   ],
   cues: [
     'how cut|trim|clean hump|hole|spot|patch|end|edge|high',
-    'how|what clean+up+hole',
+    'how clean hole',
     'cut|trim|mill before patch',
   ],
 });

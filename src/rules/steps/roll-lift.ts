@@ -49,7 +49,7 @@ export default step({
   named: ['roll|rolling+lift', 'roll|rolling -final -finish -down', 'compact|compaction'],
   doneCues: [
     'lift rolled|compacted -not -before',
-    'rolled+lift|it -not -before',
+    'rolled+lift -not -before',
     'rolled -not -before -final -all',
     'roll|rolling done|finished|through -not -final',
   ],
