@@ -1,3 +1,5 @@
+import type { Cue } from './cue.ts';
+import type { Sentence } from './sentence.ts';
 import { work as shipped, type Work } from '../rules/work.ts';
 import { repairAsks } from './wording/repair-asks.ts';
 import { stepAsks, stepFrames } from './wording/step-asks.ts';

@@ -308,6 +308,7 @@ import relationClosureLength from './relations/closure-length.ts';
 import relationCoolingAir from './relations/cooling-air.ts';
 import relationCoolingAirBase from './relations/cooling-air-base.ts';
 import relationCostPerTon from './relations/cost-per-ton.ts';
+import relationCostPerTonPlaced from './relations/cost-per-ton-placed.ts';
 import relationCrownBuild from './relations/crown-build.ts';
 import relationCrownDrop from './relations/crown-drop.ts';
 import relationCrownWedgeDepth from './relations/crown-wedge-depth.ts';
@@ -956,6 +957,7 @@ export const relations: readonly RelationRecord[] = [
   relationCoolingAir,
   relationCoolingAirBase,
   relationCostPerTon,
+  relationCostPerTonPlaced,
   relationCrownBuild,
   relationCrownDrop,
   relationCrownWedgeDepth,

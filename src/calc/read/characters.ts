@@ -36,12 +36,13 @@ const fractions = '¼1/4 ½1/2 ¾3/4 ⅐1/7 ⅑1/9 ⅒1/10 ⅓1/3 ⅔2/3 ⅕1/5 
 const raised = '\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079';
 
 const plainOf = new Map<number, string>();
-/** Written as a digit of its own, so that a digit before it must be held apart: 1½, 1¹⁄₂. */
-const apart = new Set<number>();
+/** Held apart from a digit before it: 1¹⁄₂ is no 11/2, and from a letter too where it is a number of its own: 1½, mile½. */
+const raisedDigits = new Set<number>();
+const glyphs = new Set<number>();
 for (const [plain, ...typed] of same) for (const one of typed) plainOf.set(one.charCodeAt(0), plain);
-for (const one of fractions.split(' ')) apart.add(set(one.charCodeAt(0), one.slice(1)));
+for (const one of fractions.split(' ')) glyphs.add(set(one.charCodeAt(0), one.slice(1)));
 for (let digit = 0; digit < 10; digit++) {
-  apart.add(set(raised.charCodeAt(digit), String(digit)));
+  raisedDigits.add(set(raised.charCodeAt(digit), String(digit)));
   set(0x2080 + digit, String(digit));
 }
 for (let code = 0xff01; code <= 0xff5e; code++) set(code, String.fromCharCode(code - 0xfee0));
@@ -80,7 +81,9 @@ function plainAt(text: string, i: number, last: string): string {
   if (code === 0x2009 || code === 0x202f) return groupsThousands(text, i) ? '' : ' ';
   const plain = plainOf.get(code);
   if (plain === undefined) return text[i]!;
-  return apart.has(code) && isDigit(last) ? ` ${plain}` : plain;
+  const number = glyphs.has(code);
+  const held = (isDigit(last) && (number || raisedDigits.has(code))) || (number && isLetter(last));
+  return held ? ` ${plain}` : plain;
 }
 
 /** A raised nought is a degree sign before F or C or at the end of the figure. */
@@ -93,6 +96,10 @@ function endsDegree(text: string, i: number): boolean {
 function groupsThousands(text: string, i: number): boolean {
   if (!isDigit(text[i - 1] ?? ' ')) return false;
   return [1, 2, 3].every((k) => isDigit(text[i + k] ?? ' ')) && !isDigit(text[i + 4] ?? ' ');
+}
+
+function isLetter(one: string): boolean {
+  return one.toLowerCase() !== one.toUpperCase();
 }
 
 function isDigit(one: string): boolean {

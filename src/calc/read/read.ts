@@ -95,26 +95,27 @@ class Reader {
   }
 
   private figure(read: Measured): number {
-    this.out.push(toFigure(read, this.place(read.start, read.next)));
+    const place = this.place(read.start, read.next);
+    this.push(toFigure(read, place));
     this.afterFigure = read.next;
     return read.next;
   }
 
   private name(sort: Name['sort'], i: number, next: number): number {
     const place = this.place(i, next);
-    this.out.push({ kind: 'name', sort, text: this.text.slice(...place), at: place });
+    this.push({ kind: 'name', sort, text: this.text.slice(...place), at: place });
     return next;
   }
 
   private word(text: string, i: number, next: number): number {
-    this.out.push({ kind: 'word', text, at: this.place(i, next) });
+    this.push({ kind: 'word', text, at: this.place(i, next) });
     return next;
   }
 
   private mark(i: number, token: Token): number {
     let next = i + 1;
     while (token.text === '.' && at(this.tokens, next).text === '.') next++;
-    this.out.push({ kind: 'mark', text: token.text as Mark['text'], at: this.place(i, next) });
+    this.push({ kind: 'mark', text: token.text as Mark['text'], at: this.place(i, next) });
     return next;
   }
 
@@ -126,12 +127,21 @@ class Reader {
     if (token.text === '+' && at(this.tokens, i + 1).text === '/' && at(this.tokens, i + 2).text === '-') {
       return this.word('+/-', i, i + 3);
     }
+    const next = at(this.tokens, i + 1);
+    if ((token.text === '<' || token.text === '>') && next.text === '=' && !next.gap)
+      return this.word(`${token.text}=`, i, i + 2);
     if (telling.has(token.text)) return this.word(token.text, i, i + 1);
     // A dash with blanks on both sides parts two thoughts, as a comma does; quotes and brackets say nothing.
     if (token.text === '-' && token.gap && at(this.tokens, i + 1).gap) {
-      this.out.push({ kind: 'mark', text: ',', at: this.place(i, i + 1) });
+      this.push({ kind: 'mark', text: ',', at: this.place(i, i + 1) });
     }
     return i + 1;
+  }
+
+  /** One character can stand for several (≤ is < and =); what is left of it after an item is no item of its own. */
+  private push(item: Item): void {
+    const last = this.out[this.out.length - 1];
+    if (last === undefined || item.at[0] >= last.at[1]) this.out.push(item);
   }
 
   private place(start: number, next: number): Place {

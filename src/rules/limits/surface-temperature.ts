@@ -19,6 +19,8 @@ export default limit({
     'surface|road|pavement|ground #temperature @check',
     'surface|road|pavement cold @check hot',
     'what temperature surface|road|pavement',
+    'surface #number @check',
+    'road|pavement|ground #number hot|cold @check',
   ],
   text: {
     ok: '{on} on the road is enough for a hot lift of an inch: {limit} and up.',

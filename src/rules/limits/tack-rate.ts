@@ -41,6 +41,8 @@ export default limit({
     'tack @check how-many',
     'check+much tack',
     'what+rate surface|lift',
+    'tack+rate @check',
+    'spray|shoot|shot+rate @check',
   ],
   text: {
     ok: '{on} left on the road is within what this surface takes.',

@@ -8,12 +8,12 @@ export default practice({
   because: 'A pile makes a bump, a string down the road lies on no tack, and a short row leaves a low end.',
   sources: [commonPractice],
   cues: [
-    'pile left|end @check',
-    'left+over mix|windrow',
-    'mix|windrow left end @check',
-    'drag|carry rest|left|extra|pile down+road',
-    'mix short|run|ran end @check',
-    'windrow run|ran|give|gave out',
+    'pile left|end @check -past',
+    'left+over mix|windrow -past',
+    'mix|windrow left end @check -past',
+    'drag|carry rest|left|extra|pile down+road -past',
+    'mix short|run|ran end @check -past',
+    'windrow run|ran|give|gave out -past',
   ],
   judged: {
     even: { status: 'ok', text: 'It gives out just before the end: the row was the right size.' },

@@ -9,12 +9,13 @@ export default practice({
   because: 'Rain floats tack that has not broken, cools the mat and is shut in under it.',
   sources: [navyBasic('ch. 16: no spreading on a damp surface or of wet mix'), commonPractice],
   cues: [
-    'rain|storm|drizzle @check',
-    'rain come|coming|forecast|due|soon lay|patch|tack|start|work',
-    'rain windrow|mat|mix',
+    'rain|raining|storm|drizzle @check',
+    'rain|raining come|coming|forecast|due|soon lay|patch|tack|start|work',
+    'rain|raining windrow|mat|mix',
     'wet+weather',
-    'lay|roll|tack|rolled in+rain',
-    'why rain|dry',
+    'lay|roll|tack|rolled in+rain|raining',
+    'why rain|raining|dry',
+    'raining keep|go|finish|stop @check',
   ],
   judged: {
     dry: { status: 'ok', text: 'Dry, and no rain due before it is rolled.' },

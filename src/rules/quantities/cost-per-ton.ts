@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'hundredth', metric: 'hundredth' },
   because: 'All the costs of the job, shared out over the tons laid.',
   sources: [geometry],
-  cues: ['cost ton', 'cost+per+ton', 'unit+cost', 'how-many ton cost place|lay|down'],
+  cues: ['cost ton', 'cost+per+ton', 'unit+cost', 'how-many ton cost place|lay|down', 'how-many ton cost'],
   bare: false,
   asks: 'What does a ton in place cost?',
   beside: ['job-cost'],

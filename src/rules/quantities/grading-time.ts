@@ -16,6 +16,8 @@ export default quantity({
     'grading+time',
     'time grader|blade|grade',
     'how-many hour grader|blade',
+    'how-far grader|blade need',
+    'how-far grader need pass',
   ],
   bare: false,
   asks: 'How long will the grader take?',

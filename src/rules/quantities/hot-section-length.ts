@@ -16,6 +16,7 @@ export default quantity({
     'stay+ahead|run+ahead roller',
   ],
   bare: false,
+  plausible: { min: { number: 3, unit: 'ft' }, max: { number: 5, unit: 'mi' } },
   asks: 'How far ahead of the roller can we lay?',
   beside: ['time-to-roll', 'roller-passes'],
   usedAt: ['first-lift', 'roll-lift'],

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'Everybody on the crew, for every hour worked.',
   sources: [geometry],
-  cues: ['labor+hour', 'man+hour', 'how-many man|labor hour'],
+  cues: ['labor+hour', 'man|men+hour', 'how-many man|labor hour'],
   bare: false,
   beside: ['labor-cost'],
 });

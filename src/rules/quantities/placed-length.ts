@@ -8,8 +8,8 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'A check in the middle of the job goes by the length already laid, not by the whole patch.',
   sources: [commonPractice],
-  roles: { after: ['cover', 'done', 'laid'], before: ['cover', 'first', 'laid'] },
-  setting: ['cover', 'done', 'first', 'laid'],
+  roles: { after: ['done', 'laid'], before: ['first', 'laid'] },
+  setting: ['done', 'first', 'laid'],
   bare: { us: 'ft', metric: 'm' },
   plausible: { min: { number: 1, unit: 'ft' }, max: { number: 10, unit: 'mi' } },
 });

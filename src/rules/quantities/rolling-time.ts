@@ -13,6 +13,7 @@ export default quantity({
     'rolling+time -#temperature',
     'roll|rolled time|minute -#temperature',
     'how-many minute|hour roll|roller|rolled -#temperature',
+    'how-far roll|roller need -#temperature',
   ],
   bare: false,
   asks: 'How long will rolling take?',

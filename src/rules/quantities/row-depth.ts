@@ -9,7 +9,12 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'The row spread over the width is the loose lift; rolled, it is that less the roll-down.',
   sources: [geometry, napa('7.5')],
-  cues: ['how+thick|deep windrow', 'windrow lay|make|give thick|deep|depth', 'windrow thick|depth'],
+  cues: [
+    'how+thick|deep windrow',
+    'windrow lay|make|give thick|deep|depth',
+    'windrow thick|depth',
+    'windrow how+thick|deep lay|laid|get|make',
+  ],
   bare: false,
   beside: ['windrow-section', 'lift-loose'],
   usedAt: ['windrow', 'first-lift'],

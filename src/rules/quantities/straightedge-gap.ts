@@ -17,7 +17,7 @@ export default quantity({
   ],
   roles: { after: ['gap', 'straightedge', 'under', 'daylight'], before: ['gap', 'straightedge', 'daylight'] },
   setting: ['straightedge', 'gap', 'daylight'],
-  bare: false,
+  bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How big is the gap under the straightedge?',
     ease: 1,

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'The old road takes more heat out of a thin lift than the air does.',
   sources: [commonPractice],
-  roles: { after: ['surface', 'road', 'pavement', 'ground'], before: ['surface', 'road', 'pavement', 'ground'] },
+  roles: { after: ['ground'], before: ['surface', 'road', 'pavement', 'ground'] },
   bare: { us: 'degF', metric: 'degC' },
   question: {
     text: 'How warm is the road surface, in the shade?',

@@ -9,6 +9,8 @@ export default quantity({
   because: 'Suppliers bill tack by the ton as often as by the gallon.',
   sources: [geometry],
   cues: ['how-many+ton tack', 'tack weigh', 'gallon ton tack'],
+  roles: { after: ['tack'] },
+  setting: ['tack'],
   bare: false,
   beside: ['tack-volume', 'tack-weight'],
 });

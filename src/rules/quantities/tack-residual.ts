@@ -14,7 +14,12 @@ export default quantity({
     everett('5-04.3(4): residual 0.02 to 0.10 gal/yd2 on any surface'),
     fromMemory('rates by surface as commonly taught'),
   ],
-  cues: ['residual -spray|shoot|shot -share', 'residual tack|rate -spray|shoot|shot', 'left break tack|rate'],
+  cues: [
+    'residual -spray|shoot|shot -share',
+    'what|how-many+residual',
+    'residual get|left|leave|stay',
+    'left break tack|rate',
+  ],
   alsoCalled: ['residual rate', 'asphalt left on the road', 'what stays after the water is gone'],
   roles: { after: ['residual'], before: ['residual'] },
   bare: { us: 'gal/yd2', metric: 'L/m2' },

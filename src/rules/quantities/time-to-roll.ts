@@ -27,6 +27,7 @@ export default quantity({
   ],
   alsoCalled: ['cooling time', 'time available for compaction'],
   bare: false,
+  plausible: { min: { number: 0.25, unit: 'min' }, max: { number: 300, unit: 'min' } },
   asks: 'How long before a hot lift is too cold to roll?',
   beside: ['hot-section-length', 'rolling-time'],
   usedAt: ['roll-lift'],

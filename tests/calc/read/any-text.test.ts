@@ -156,7 +156,9 @@ describe('any text', () => {
 
   it('reads the same each time', () => {
     fc.assert(
-      fc.property(text, (typed) => expect(read(typed)).toEqual(read(typed))),
+      fc.property(text, (typed) => {
+        expect(read(typed)).toEqual(read(typed));
+      }),
       { numRuns: 500 },
     );
   });
