@@ -2,10 +2,14 @@ import { restsOn } from '../calc/solve.ts';
 import { blank } from './refusal.ts';
 import { askFor, askWhat } from './clarify.ts';
 import { compared } from './enough.ts';
+import { faultReply } from './faults.ts';
 import { givenOf, keptOf } from './facts.ts';
+import { ignoredIn } from './ignored.ts';
 import { checksOn, verdictOf, type Voice } from './judging.ts';
-import type { AssumedFact, Check, Ignored, Reply, Value, Verdict, Working } from './reply.ts';
+import type { AssumedFact, Check, Reply, Value, Verdict, Working } from './reply.ts';
 import { capital, say, sayEnds } from './say.ts';
+import { repairReply } from './repairs.ts';
+import { stepsFor, stepsReply } from './steps.ts';
 import type { Scene } from './scene.ts';
 import { startsOf } from './engine.ts';
 import { assumedBy, notesOn, valueOf, workingOf } from './working.ts';
@@ -16,6 +20,9 @@ import { en } from './wording/en.ts';
 export function answer(scene: Scene): Reply {
   const { goal } = scene.understood;
   if (!goal) return askWhat(scene);
+  if (goal.kind === 'step') return stepsReply(scene, goal.id);
+  if (goal.kind === 'fault') return faultReply(scene, goal.id);
+  if (goal.kind === 'defect' || goal.kind === 'repair') return repairReply(scene, { kind: goal.kind, id: goal.id });
   if (scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
   const comparison = compared(scene, goal.id);
@@ -58,6 +65,7 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
     ignored: ignoredIn(scene),
     assumed,
     working,
+    steps: stepsFor(scene, [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2)),
     cautions: [...cautions, en.agencyFirst],
     next: ids.flatMap((id) => knowledge.quantities.get(id)?.beside ?? []).flatMap((id) => knowledge.quantities.get(id)?.asks ?? []).slice(0, 4),
     rules: { version: knowledge.version },
@@ -76,10 +84,6 @@ function unitsAssumed({ understood, voice }: Scene): AssumedFact[] {
     const text = en.readAs(String(number), en.fact(record.title, say(record, voice.solved.get(quantity)!.value, unit, true)));
     return [{ quantity, number, unit, rule: `quantity/${quantity}`, text }];
   });
-}
-
-function ignoredIn({ understood, request }: Scene): Ignored[] {
-  return understood.unbound.map(({ at }) => ({ text: request.question.slice(...at), from: at, why: en.ignoredFigure }));
 }
 
 function textOf(scene: Scene, values: readonly Value[], assumed: readonly AssumedFact[], checks: readonly Check[], verdict?: Verdict): string {

@@ -43,8 +43,8 @@ function answered(engine: Engine, request: Request, job: Job): Reply {
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 
   const understood = understand(engine, request, job);
-  const { goal, facts, turn, units, commands } = understood;
-  const next: Job = { v: 1, turn, facts: jobFacts(facts), ...(goal ? { goal: goalText(goal) } : {}), ...(units ? { units } : {}) };
+  const { goal, facts, turn, stage, units, commands } = understood;
+  const next: Job = { v: 1, turn, facts: jobFacts(facts), ...(goal ? { goal: goalText(goal) } : {}), ...(stage ? { stage } : {}), ...(units ? { units } : {}) };
   if (commands.has('start-over') && understood.fresh.length === 0) return { ...refuse('no-goal', en.startedOver, emptyJob, engine), kind: 'card', topic: 'start-over' };
   const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
   const voice = { knowledge: engine.knowledge, solved, unit: unitsOf(engine, understood), isGiven: (id: string) => facts.some((fact) => fact.quantity === id) };

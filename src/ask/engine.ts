@@ -5,6 +5,7 @@ import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex } from './goal.ts';
+import { workGoals } from './work-goals.ts';
 import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
 
 /** A knowledge base with all that understanding needs of it, worked out once. */
@@ -26,7 +27,9 @@ const farthest = 4;
 /** Makes a knowledge base ready to be asked. */
 export function engineOf(knowledge: Knowledge): Engine {
   const head = headOf(heads);
-  const goals = goalIndex([...knowledge.quantities.values(), ...knowledge.limits.values(), ...knowledge.practices.values()].filter((record) => record.cues), head);
+  const { quantities, limits, practices } = knowledge;
+  const asked = [...quantities.values(), ...limits.values(), ...practices.values()].filter((record) => record.cues);
+  const goals = goalIndex([...asked, ...workGoals()], head);
   const options = optionIndex(knowledge, head);
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();

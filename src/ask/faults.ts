@@ -5,8 +5,8 @@ import type { FaultCause, FaultRecord } from '../rules/shapes-work.ts';
 import { work } from '../rules/work.ts';
 import { figuresIn, fillClauses } from './clauses.ts';
 import { readCue } from './cue.ts';
-import { isHeard } from './heard.ts';
 import { givenOf, keptOf } from './facts.ts';
+import { isHeard } from './heard.ts';
 import { ignoredIn } from './ignored.ts';
 import { figureOf } from './judging.ts';
 import { blank } from './refusal.ts';
@@ -90,8 +90,7 @@ function told(scene: Scene, record: FaultRecord): Reply {
 /** The question that tells look-alikes apart, while it is unsettled and the words leave it open. */
 function question({ voice, understood }: Scene, { apart }: FaultRecord): Clarify | undefined {
   if (!apart?.by.question || settled(apart.by, voice.solved) !== undefined) return undefined;
-  if (apart.heard && !apart.heard.some((cue) => isHeard(readCue(cue), understood.sentence)))
-    return undefined;
+  if (apart.heard && !apart.heard.some((cue) => isHeard(readCue(cue), understood.sentence))) return undefined;
   const choices = apart.by.options.map(({ title }) => ({ text: capital(title), send: title }));
   return { quantity: apart.by.id, text: apart.by.question.text, choices };
 }

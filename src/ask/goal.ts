@@ -3,7 +3,7 @@ import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
 import type { Sentence } from './sentence.ts';
 
 /** What a question can be after. */
-export type GoalKind = 'quantity' | 'limit' | 'practice';
+export type GoalKind = 'quantity' | 'limit' | 'practice' | 'step' | 'fault' | 'defect' | 'repair';
 
 export interface Goal {
   readonly kind: GoalKind;

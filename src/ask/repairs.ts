@@ -5,8 +5,8 @@ import type { Decision, DefectRecord, RepairRecord } from '../rules/shapes-work.
 import { type Work, work } from '../rules/work.ts';
 import { askFigure, clarifying } from './clarify.ts';
 import { type Cue, readCue } from './cue.ts';
-import { isHeard } from './heard.ts';
 import { givenOf, keptOf } from './facts.ts';
+import { isHeard } from './heard.ts';
 import { ignoredIn } from './ignored.ts';
 import { checksOn } from './judging.ts';
 import { blank } from './refusal.ts';

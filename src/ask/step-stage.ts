@@ -30,7 +30,11 @@ const cuesOf = ({ steps }: Work): StageCues[] =>
   sequence().map(({ id }) => {
     const { doneCues = [], atCues = [], named = [] } = steps.get(id) ?? {};
     const frames = named.flatMap((name) => stepFrames.done.map((line) => line.replace('NAME', name)));
-    return { step: id, done: [...doneCues, ...frames].map((text) => readCue(text)), at: atCues.map((text) => readCue(text)) };
+    return {
+      step: id,
+      done: [...doneCues, ...frames].map((text) => readCue(text)),
+      at: atCues.map((text) => readCue(text)),
+    };
   });
 
 const shippedCues = cuesOf(shipped);

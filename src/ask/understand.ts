@@ -11,6 +11,7 @@ import { type Command, commandsIn } from './commands.ts';
 import { type Engine, startsOf } from './engine.ts';
 import { type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
+import { suits, workGoals } from './work-goals.ts';
 import { emptyJob } from './job.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
@@ -21,6 +22,8 @@ export interface Understanding {
   /** True when the goal is carried over from an earlier turn. */
   readonly goalKept: boolean;
   readonly turn: number;
+  /** How far the job has come, as an earlier turn left it. */
+  readonly stage: string | undefined;
   /** Units the asker has asked for in words. */
   readonly units: UnitSystem | undefined;
   readonly commands: ReadonlySet<Command>;
@@ -46,12 +49,12 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const kept = factsOfJob(past, engine.knowledge);
   const units = commands.has('metric') ? 'metric' : commands.has('us') ? 'us' : past.units;
   const system = units ?? request.units ?? systemSaid(sentence, kept);
-  const found = goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough);
+  const found = goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence));
   const turn = past.turn + 1;
   const take = (goal: Goal | undefined, cue?: Cue): Taken => takeFigures(engine, sentence, { goal, cue, past, kept, system, turn });
   const sought = found.length > 1 ? notYetSaid(engine, sentence, found, take) : found[0];
   const goal = sought ?? checkedGoal(engine, sentence, take) ?? goalFrom(past.goal, engine);
-  return { goal, goalKept: goal !== undefined && found.length === 0, turn, units, system, sentence, named: namedUnits(items), commands, ...take(goal, sought?.cue) };
+  return { goal, goalKept: goal !== undefined && found.length === 0, turn, stage: past.stage, units, system, sentence, named: namedUnits(items), commands, ...take(goal, sought?.cue) };
 }
 
 /** The best goal that the question does not itself give a figure for: "residue 60 %, what do I shoot" is not after the residue. */
@@ -119,7 +122,7 @@ function goalFrom(text: string | undefined, { knowledge }: Engine): Goal | undef
   if (kind === 'quantity' && knowledge.quantities.has(id)) return { kind, id };
   if (kind === 'limit' && knowledge.limits.has(id)) return { kind, id };
   if (kind === 'practice' && knowledge.practices.has(id)) return { kind, id };
-  return undefined;
+  return workGoals().find((goal) => goal.kind === kind && goal.id === id);
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */

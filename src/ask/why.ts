@@ -27,7 +27,7 @@ export function whyReply(scene: Scene, goal: Goal): Reply {
 }
 
 function recordOf({ engine: { knowledge } }: Scene, { kind, id }: Goal): RuleRecord {
-  const shelf = { quantity: knowledge.quantities, limit: knowledge.limits, practice: knowledge.practices }[kind];
+  const shelf = kind === 'quantity' ? knowledge.quantities : kind === 'limit' ? knowledge.limits : knowledge.practices;
   return shelf.get(id)!;
 }
 

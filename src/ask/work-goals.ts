@@ -1,6 +1,6 @@
+import { work as shipped, type Work } from '../rules/work.ts';
 import type { Cue } from './cue.ts';
 import type { Sentence } from './sentence.ts';
-import { work as shipped, type Work } from '../rules/work.ts';
 import { repairAsks } from './wording/repair-asks.ts';
 import { stepAsks, stepFrames } from './wording/step-asks.ts';
 
@@ -49,7 +49,10 @@ const amounts = ['ton', 'gallon', 'cost'];
  * False for a goal of the work that the form of the sentence rules out: one that asks for a figure, or, for a statement of
  * what is done and for what stands before or after it, one that asks yes or no, or why. Other goals always suit.
  */
-export function suits({ kind, id, cue }: { readonly kind: string; readonly id: string; readonly cue: Cue }, { places }: Sentence): boolean {
+export function suits(
+  { kind, id, cue }: { readonly kind: string; readonly id: string; readonly cue: Cue },
+  { places }: Sentence,
+): boolean {
   if (!isWork(kind)) return true;
   const needs = cue.needs.flat(2);
   if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
@@ -59,4 +62,5 @@ export function suits({ kind, id, cue }: { readonly kind: string; readonly id: s
 }
 
 /** True for the kinds of goal that are of the work. */
-export const isWork = (kind: string): kind is WorkGoal['kind'] => kind === 'step' || kind === 'fault' || kind === 'defect' || kind === 'repair';
+export const isWork = (kind: string): kind is WorkGoal['kind'] =>
+  kind === 'step' || kind === 'fault' || kind === 'defect' || kind === 'repair';

@@ -142,8 +142,10 @@ import quantityRollerOverlap from './quantities/roller-overlap.ts';
 import quantityRollerPasses from './quantities/roller-passes.ts';
 import quantityRollerSpeed from './quantities/roller-speed.ts';
 import quantityRollersNeeded from './quantities/rollers-needed.ts';
+import quantityRollersOnJob from './quantities/rollers-on-job.ts';
 import quantityRollingAreaRate from './quantities/rolling-area-rate.ts';
 import quantityRollingRate from './quantities/rolling-rate.ts';
+import quantityRollingRateAll from './quantities/rolling-rate-all.ts';
 import quantityRollingStopTemperature from './quantities/rolling-stop-temperature.ts';
 import quantityRollingTime from './quantities/rolling-time.ts';
 import quantityRollingTimeTotal from './quantities/rolling-time-total.ts';
@@ -409,6 +411,7 @@ import relationRollerPasses from './relations/roller-passes.ts';
 import relationRollersNeeded from './relations/rollers-needed.ts';
 import relationRollingAreaRate from './relations/rolling-area-rate.ts';
 import relationRollingRate from './relations/rolling-rate.ts';
+import relationRollingRateAll from './relations/rolling-rate-all.ts';
 import relationRollingTime from './relations/rolling-time.ts';
 import relationRollingTimeTotal from './relations/rolling-time-total.ts';
 import relationRowDepth from './relations/row-depth.ts';
@@ -785,8 +788,10 @@ export const quantities: readonly QuantityRecord[] = [
   quantityRollerPasses,
   quantityRollerSpeed,
   quantityRollersNeeded,
+  quantityRollersOnJob,
   quantityRollingAreaRate,
   quantityRollingRate,
+  quantityRollingRateAll,
   quantityRollingStopTemperature,
   quantityRollingTime,
   quantityRollingTimeTotal,
@@ -1058,6 +1063,7 @@ export const relations: readonly RelationRecord[] = [
   relationRollersNeeded,
   relationRollingAreaRate,
   relationRollingRate,
+  relationRollingRateAll,
   relationRollingTime,
   relationRollingTimeTotal,
   relationRowDepth,

@@ -9,7 +9,7 @@ import type { Scene } from '../../src/ask/scene.ts';
 import { type Sentence, sentenceOf } from '../../src/ask/sentence.ts';
 import { understand } from '../../src/ask/understand.ts';
 import { unitsOf } from '../../src/ask/units.ts';
-import { vocabularyOf } from '../../src/ask/vocabulary.ts';
+import { headOf, vocabularyOf } from '../../src/ask/vocabulary.ts';
 import { suits, workGoals } from '../../src/ask/work-goals.ts';
 import { read } from '../../src/calc/read/read.ts';
 import { solve } from '../../src/calc/solve.ts';
@@ -22,7 +22,7 @@ const index = goalIndex([
   ...rules.map(({ kind, id, cues = [] }) => ({ kind, id: `${kind}/${id}`, cues })),
   // The index is told only the kinds it knows; the address keeps the rest apart.
   ...workGoals().map(({ kind, id, cues }) => ({ kind: 'practice' as const, id: `${kind}/${id}`, cues })),
-]);
+], headOf(heads));
 const vocabulary = vocabularyOf(heads, [
   ...index.words,
   ...shipped.byWord.keys(),

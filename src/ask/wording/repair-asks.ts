@@ -7,7 +7,7 @@ export const repairAsks = {
     'patch or dig|mill|cut|seal|leave',
     'is blade+patch check',
     'deep+patch or blade',
-    'what do about|with road|spot|hole|crack|rut',
-    'worth patching|patch',
+    'what do about|with road|spot|hole|crack|rut|ruts',
+    'worth patch',
   ],
 } as const;

@@ -3,19 +3,19 @@ export const stepAsks = {
   whole: [
     'checklist',
     'check+list',
-    'all|every+step|steps',
+    'all|every+step',
     'step+step',
     'start+finish',
     'whole+procedure|process|job -long',
     'procedure patch|blade|job',
     'miss|missed|forget|forgot anything|something',
-    'order step|steps',
-    'what step|steps patch|job|order',
+    'order step',
+    'what step patch|job|order',
   ],
   next: [
     'now+what',
     'what+now',
-    "what|what's|whats next -to",
+    "what|what's next -to",
     'next+step',
     'then+what',
     'what then -how -if',
@@ -36,11 +36,8 @@ export const stepAsks = {
 /** Words that stand before or after the name of a step: each is put in place of NAME. */
 export const stepFrames = {
   before: ['before NAME'],
-  after: [
-    'after NAME what|next|then|now',
-    'what|next come|comes|do after NAME',
-  ],
-  done: ['done|finished|complete|completed|through NAME -not -before -when -how'],
+  after: ['after NAME what|next|then|now', 'what|next come|do after NAME'],
+  done: ['done|finished|complete|through NAME -not -before -when -how'],
 } as const;
 
 /** Which lift a word means, counted from the bottom. */

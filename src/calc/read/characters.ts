@@ -75,7 +75,7 @@ export function plainText(text: string): PlainText {
 function plainAt(text: string, i: number, last: string): string {
   const code = text.charCodeAt(i);
   if (code < 0x80) return text[i]!;
-  if (code >= 0x300 && code <= 0x36f) return ''; // accents written apart from their letter
+  if (isAccent(code)) return '';
   if (code === 0x2070 && isDigit(last) && endsDegree(text, i + 1)) return '\u00b0';
   if (code === 0xb7) return isDigit(text[i + 1] ?? ' ') ? ' ' : '-'; // lb/yd²·in
   if (code === 0x2009 || code === 0x202f) return groupsThousands(text, i) ? '' : ' ';
@@ -83,7 +83,24 @@ function plainAt(text: string, i: number, last: string): string {
   if (plain === undefined) return text[i]!;
   const number = glyphs.has(code);
   const held = (isDigit(last) && (number || raisedDigits.has(code))) || (number && isLetter(last));
-  return held ? ` ${plain}` : plain;
+  const runsOn =
+    plain.length > 1 && isDigit(plain[plain.length - 1]!) && '0123456789.,/'.includes(nextPlain(text, i + 1));
+  return `${held ? ' ' : ''}${plain}${runsOn ? ' ' : ''}`;
+}
+
+/** The first plain character from `i` on: a digit right after ½ must not run into it. */
+function nextPlain(text: string, i: number): string {
+  for (let k = i; k < text.length; k++) {
+    const code = text.charCodeAt(k);
+    const plain = isAccent(code) ? '' : (plainOf.get(code) ?? text[k]!);
+    if (plain !== '') return plain[0]!;
+  }
+  return ' ';
+}
+
+/** Accents written apart from their letter. */
+function isAccent(code: number): boolean {
+  return code >= 0x300 && code <= 0x36f;
 }
 
 /** A raised nought is a degree sign before F or C or at the end of the figure. */

@@ -61,7 +61,9 @@ function readLabelled(tokens: Tokens, i: number): NameRead | undefined {
 }
 
 function readSieve(tokens: Tokens, number: number): NameRead | undefined {
-  return plainWhole(at(tokens, number)) && !readUnit(tokens, number + 1) ? name('sieve', number + 1) : undefined;
+  const next = number + 1;
+  const fraction = at(tokens, next).text === '/' && at(tokens, next + 1).kind === 'number';
+  return plainWhole(at(tokens, number)) && !fraction && !readUnit(tokens, next) ? name('sieve', next) : undefined;
 }
 
 function readDay(tokens: Tokens, i: number): NameRead | undefined {

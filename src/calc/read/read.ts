@@ -138,10 +138,11 @@ class Reader {
     return i + 1;
   }
 
-  /** One character can stand for several (≤ is < and =); what is left of it after an item is no item of its own. */
+  /** One character can stand for several (½ is 1, / and 2); what an item leaves of it belongs to no other. */
   private push(item: Item): void {
-    const last = this.out[this.out.length - 1];
-    if (last === undefined || item.at[0] >= last.at[1]) this.out.push(item);
+    const end = this.out[this.out.length - 1]?.at[1] ?? 0;
+    if (item.at[0] >= end) this.out.push(item);
+    else if (item.at[1] > end) this.out.push({ ...item, at: [end, item.at[1]] });
   }
 
   private place(start: number, next: number): Place {

@@ -11,12 +11,12 @@ export default choice({
     {
       id: 'black',
       title: 'black and shiny',
-      cues: ['chunk|lump|clod|ball black|shiny|cold|fresh', 'black+shiny', 'crusted|crusty'],
+      cues: ['chunk|lump|clod|ball black|shiny|cold|fresh', 'black+shiny', 'crust|crusty'],
     },
     {
       id: 'gray',
       title: 'gray and broken',
-      cues: ['chunk|lump|clod|ball gray|grey|old', 'gray|grey+broken', 'blade|grader cutting|digging|gouge old'],
+      cues: ['chunk|lump|clod|ball gray|grey|old', 'gray|grey+broken', 'blade|grader cut|dig|gouge old'],
     },
   ],
 });

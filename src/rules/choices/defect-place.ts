@@ -10,11 +10,7 @@ export default choice({
     {
       id: 'pipe',
       title: 'settled over a pipe or at a bridge end',
-      cues: [
-        'pipe|culvert settle|settled|sink|sinking|sunk|dip|over',
-        'bridge+end',
-        'approach|abutment settle|settled|sunk|dip|slab',
-      ],
+      cues: ['pipe|culvert settle|sink|sunk|dip|over', 'bridge+end', 'approach|abutment settle|sunk|dip|slab'],
     },
     { id: 'under-bridge', title: 'under a bridge', cues: ['under|underneath|below+bridge|overpass', 'underpass'] },
     {
@@ -26,12 +22,12 @@ export default choice({
     {
       id: 'slide',
       title: 'where the ground is moving',
-      cues: ['road|ground|hill|bank slide|sliding', 'landslide', 'sinkhole', 'bank gone|washed', 'ground moving'],
+      cues: ['road|ground|hill|bank slide', 'landslide', 'sinkhole', 'bank gone|wash', 'ground move'],
     },
     {
       id: 'railroad',
       title: 'at a railroad crossing',
-      cues: ['railroad', 'railway', 'train|rail+track', 'rail+crossing'],
+      cues: ['railroad', 'railway', 'train|rail+track', 'rail+cross'],
     },
     { id: 'open-road', title: 'open road', cues: ['open+road'] },
   ],

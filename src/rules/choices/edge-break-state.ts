@@ -11,22 +11,17 @@ export default choice({
     {
       id: 'gone',
       title: 'gone over most of it',
-      cues: [
-        'edge gone|missing -place',
-        'edge broke|broken|fell|breaking+off',
-        'edge crumble|crumbling|fall|falling',
-        'max gone',
-      ],
+      cues: ['edge gone|missing -place', 'edge broke|broken|fell|break+off', 'edge crumble|fall|falling', 'max gone'],
     },
     {
       id: 'places',
       title: 'broken in places',
-      cues: ['edge broke|broken|chip|chipped|chunk place|spot|here', 'broken places|place', 'bite|bites edge'],
+      cues: ['edge broke|broken|chip|chunk place|spot|here', 'broken place', 'bite edge'],
     },
     {
       id: 'cracked',
       title: 'cracked but whole',
-      cues: ['edge crack -broke -broken -gone', 'crack+along+edge -broke -broken', 'cracked+whole', 'crack whole'],
+      cues: ['edge crack -broke -broken -gone', 'crack+along+edge -broke -broken', 'crack+whole', 'crack whole'],
     },
   ],
 });

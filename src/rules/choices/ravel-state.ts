@@ -11,7 +11,7 @@ export default choice({
     {
       id: 'deep',
       title: 'stones gone, rough or pitted',
-      cues: ['stone gone|missing', 'stone coming+out', 'rough|pitted|pitting -ride', 'hole start|starting|forming'],
+      cues: ['stone gone|missing', 'stone coming+out', 'rough -ride', 'stone rough|pit', 'hole start|forming'],
     },
     {
       id: 'light',

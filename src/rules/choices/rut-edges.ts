@@ -19,9 +19,9 @@ export default choice({
       title: 'humps beside it',
       cues: [
         'hump|ridge|bulge|heave beside|side|along|next',
-        'humped',
-        'mix|rut flow|flowing',
-        'shoved|squeezed side|beside|sideways',
+        'hump',
+        'mix|rut flow',
+        'shove|squeezed side|beside|sideways',
       ],
     },
   ],

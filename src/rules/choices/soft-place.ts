@@ -12,7 +12,7 @@ export default choice({
     {
       id: 'base',
       title: 'the old road moves too',
-      cues: ['old+road|pavement move|moves|gives|pump', 'base|ground|underneath move|gives|pump|spongy|mush -firm'],
+      cues: ['old+road|pavement move|give|pump', 'base|ground|underneath move|give|pump|spongy|mush -firm'],
     },
     { id: 'mix', title: 'only the new mix', cues: ['only|just new|mix|mat', 'only+new+mix', 'around firm|solid'] },
   ],

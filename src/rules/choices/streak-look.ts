@@ -16,7 +16,7 @@ export default choice({
       title: 'rocky and open',
       cues: ['stone|rocky|coarse|bony|boney|open streak|strip|band', 'rocky+open'],
     },
-    { id: 'groove', title: 'a scratched groove', cues: ['groove', 'scratch|scratched|gouge'] },
+    { id: 'groove', title: 'a scratched groove', cues: ['groove', 'scratch|gouge'] },
     {
       id: 'tack',
       title: 'a streak in the tack',

@@ -11,11 +11,7 @@ export default choice({
     {
       id: 'rained-on',
       title: 'rained on before it broke',
-      cues: [
-        'rain tack -come -forecast -due -if -chance -later',
-        'rain|rained before broke|break|broken|breaks',
-        'rained tack|spray',
-      ],
+      cues: ['rain tack -come -forecast -due -if -chance -later', 'rain before broke|break|broken', 'rain tack|spray'],
     },
     {
       id: 'fouled',

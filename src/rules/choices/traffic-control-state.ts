@@ -34,7 +34,7 @@ export default choice({
     {
       id: 'down',
       title: 'taken down',
-      cues: ['traffic+control down -when -before -check', 'sign|cone picked+up -when -before -check', 'taken+down'],
+      cues: ['traffic+control down -when -before -check', 'sign|cone pick+up -when -before -check', 'taken+down'],
     },
   ],
 });

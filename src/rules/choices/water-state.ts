@@ -15,8 +15,8 @@ export default choice({
       id: 'rising',
       title: 'coming up through the road',
       cues: [
-        'pump|pumping water|fines|mud',
-        'base|road|crack pump|pumping -not -no -gallon',
+        'pump water|fines|mud',
+        'base|road|crack pump -not -no -gallon',
         'water come|coming+up',
         'water up+through',
         'coming+up+through',
@@ -29,10 +29,10 @@ export default choice({
       id: 'standing',
       title: 'standing with no way out',
       cues: [
-        'water stand|standing|sit|sitting|pond|pool|trap|trapped|stay',
+        'water stand|standing|sit|pond|pool|trap|trapped|stay',
         'hold|holding water',
         'no+drainage|outlet|ditch|drain',
-        'ditch|pipe|culvert plug|plugged|full|block|blocked',
+        'ditch|pipe|culvert plug|full|block',
         'shoulder dam|trap water',
         "not|doesn't|won't|wont+drain",
         'standing way+out',
@@ -43,7 +43,7 @@ export default choice({
       title: 'dry and drained',
       cues: [
         "drain|drainage check|well|work -not -no -doesn't",
-        'drained -not -no -standing',
+        'dry drain -not -no',
         'dry firm|solid',
         'base dry',
         'no+water',

@@ -8,7 +8,7 @@ export default choice({
   sources: [commonPractice],
   question: { text: 'Where: across the mat, along its outer edge, or on the cutting edge of the blade?', ease: 1 },
   options: [
-    { id: 'cutting-edge', title: 'on the cutting edge of the blade', cues: ['cutting+edge', 'edge+blade'] },
+    { id: 'cutting-edge', title: 'on the cutting edge of the blade', cues: ['cut+edge', 'edge+blade'] },
     {
       id: 'outer-edge',
       title: 'along the outer edge',
@@ -16,14 +16,14 @@ export default choice({
         'edge in+and+out',
         'edge in+out',
         'outer|outside+edge',
-        'edge wavy|wavering|scallop|starved',
+        'edge wavy|waver|scallop|starved',
         'along+edge|shoulder',
       ],
     },
     {
       id: 'across',
       title: 'across the mat',
-      cues: ['across+mat|lane|patch', 'crosswise wave|ripple', 'mat wave|ripple across', 'bounce|bouncing'],
+      cues: ['across+mat|lane|patch', 'crosswise wave|ripple', 'mat wave|ripple across', 'bounce'],
     },
   ],
 });

@@ -23,7 +23,12 @@ export default choice({
     {
       id: 'raining',
       title: 'raining',
-      cues: ['raining', 'rain now|start|begin', 'drizzle|sprinkle|pouring', 'in|through+rain', 'rain hit|fall|got'],
+      cues: [
+        'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -tack',
+        'drizzle|sprinkle|pour',
+        'in|through+rain',
+        'rain hit|fall|got',
+      ],
     },
     { id: 'dry', title: 'no rain', cues: ['no+rain -if', 'weather dry|clear|fair', 'clear+sky', 'dry+day', 'sunny'] },
   ],

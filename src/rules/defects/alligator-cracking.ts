@@ -14,8 +14,8 @@ export default defect({
   because: 'The layers bend too far under load, over and over; where the base is wet or weak they bend the most.',
   sources: [ltpp('fatigue cracking'), texasDistress],
   cues: [
-    'alligator|aligator|alligatored|gator',
-    'fatigue+crack|cracking',
+    'alligator|aligator|gator',
+    'fatigue+crack',
     'crack network|net|pattern|web|spiderweb|connected',
     'chicken+wire',
     'spiderweb|spider crack',

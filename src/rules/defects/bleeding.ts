@@ -9,7 +9,7 @@ export default defect({
   because: 'Binder with no room left between the stones is squeezed up in the heat.',
   sources: [ltpp('bleeding'), taught],
   cues: [
-    'bleed|bleeding|flush|flushing|flushed road|pavement|old|wheelpath|repair|fix|cover|over -new -fresh -mat -my',
+    'bleed|flush road|pavement|old|wheelpath|repair|fix|cover|over -new -fresh -mat -my',
     'road|pavement|wheelpath|surface black|shiny|slick|sticky|fat|tar -patch -mat -fresh -new -tack',
     'fat|slick+road|pavement|surface',
   ],

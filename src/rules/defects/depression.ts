@@ -19,10 +19,10 @@ export default defect({
   cues: [
     'depression',
     'dip|sag|swale|settlement road|lane|repair|fix|old|pipe|culvert|bridge',
-    'road|lane|pavement settled|sunk|sank|sinking|sagged|dipped|low|dropped -edge -shoulder -patch',
+    'road|lane|pavement settle|sunk|sank|sink|sag|dip|low|drop -edge -shoulder -patch',
     'low+spot|place|area road|lane|old|repair|fix',
-    'dip|dips|sag -stick -toe -patch',
-    'settle|settled|settlement pipe|culvert|bridge|over',
+    'dip|sag -stick -toe -patch',
+    'settle|settlement pipe|culvert|bridge|over',
   ],
   decisions: [
     {

@@ -14,9 +14,9 @@ export default defect({
   cues: [
     'drop+off',
     'drop-off|dropoff',
-    'shoulder+low|lower|dropped|gone|washed|below|wore|worn',
+    'shoulder+low|lower|drop|gone|wash|below|wore|worn',
     'low+shoulder',
-    'edge drop|drops|dropped|lip|high shoulder|inch|deep|off -taper',
+    'edge drop|drops|lip|high shoulder|inch|deep|off -taper',
     'edge+drop',
     'shoulder #length low|lower|below|drop',
   ],

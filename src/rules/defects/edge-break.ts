@@ -14,12 +14,12 @@ export default defect({
   because: 'Without a shoulder to lean on, and with water beside it, the edge bends down under every truck.',
   sources: [ltpp('edge cracking'), texasDistress],
   cues: [
-    'edge broke|broken|break|breaking road|off|away|pavement|lane|repair|fix -mat -patch -thin -feather',
-    'edge gone|missing|crumble|crumbling road|pavement|lane|old|shoulder|truck -mat -patch',
-    'broken|crumbling|busted+edge -mat -patch',
-    'edge crack|cracking|cracked road|pavement|shoulder|along|old|lane',
+    'edge broke|broken|break road|off|away|pavement|lane|repair|fix -mat -patch -thin -feather',
+    'edge gone|missing|crumble road|pavement|lane|old|shoulder|truck -mat -patch',
+    'broken|crumble|busted+edge -mat -patch',
+    'edge crack road|pavement|shoulder|along|old|lane',
     'pavement|road narrower|narrow edge|broke|broken',
-    'edge+crack|cracking|break',
+    'edge+crack|break',
   ],
   decisions: [
     {

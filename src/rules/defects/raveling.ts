@@ -13,9 +13,9 @@ export default defect({
   because: 'Binder grown hard lets go of the stones at the top, one layer after another.',
   sources: [ltpp('raveling'), commonPractice],
   cues: [
-    'ravel|raveled old|road|pavement|surface|repair|fix|wheelpath -new -fresh -mat -edge',
-    'old|road|surface worn|weathered|rough|pitted|open -mat -fresh -hole -patch -tack -wide -closed -lane',
-    'road lose|losing|lost|throw|throwing stone -patch -mat',
+    'ravel old|road|pavement|surface|repair|fix|wheelpath -new -fresh -mat -edge',
+    'old|road|surface worn|rough|pit|open -mat -fresh -hole -patch -tack -wide -closed -lane',
+    'road lose|lost|throw stone -patch -mat',
     'surface|road dry|gray|grey|brittle|dried old|repair|fix|seal',
   ],
   decisions: [

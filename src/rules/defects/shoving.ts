@@ -14,10 +14,10 @@ export default defect({
   because: 'A mix too soft or too rich has no grip of its own, and moves with the wheels that push it.',
   sources: [texasDistress, armyPci('appendix B, corrugation and shoving'), ltpp('shoving')],
   cues: [
-    'shove|shoved|shoving stop-sign|intersection|road|light|brake|braking|hump|old|repair|fix -roller -drum',
-    'hump|wave|ripple|washboard|heave|bump stop-sign|intersection|brake|braking|old',
-    'pushed|push hump|wave|road|mix stop-sign|intersection|brake|braking|truck',
-    'road|lane rippled|washboarded|heaved',
+    'shove stop-sign|intersection|road|light|brake|hump|old|repair|fix -roller -drum',
+    'hump|wave|ripple|washboard|heave|bump stop-sign|intersection|brake|old',
+    'push hump|wave|road|mix stop-sign|intersection|brake|truck',
+    'road|lane ripple|washboard|heave',
     'washboard|ripple road -fresh -mat -blade -grader -behind',
   ],
   decisions: [

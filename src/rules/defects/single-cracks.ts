@@ -15,7 +15,7 @@ export default defect({
     'crack across|along|long|longitudinal|transverse|straight|single road|lane|old|repair|fix|seal|pavement -mat -fresh -new -edge',
     'long|single|straight+crack',
     'crack repair|fix|seal|fill -alligator -edge -slip -network -mat -half-moon -crescent',
-    'thermal|transverse|longitudinal|block+crack|cracking',
+    'thermal|transverse|longitudinal|block+crack',
   ],
   decisions: [
     {

@@ -13,7 +13,7 @@ export default defect({
   cues: [
     'slip|slippage crack|surface|road|overlay repair|fix|old|road|overlay -new -fresh -mat',
     'half-moon repair|fix|old|road|overlay',
-    'overlay|surface slid|sliding|slide|peel|peeling|delaminate|delaminated',
+    'overlay|surface slid|slide|peel|delaminate',
     'slip+crack repair|fix|old|road|overlay',
   ],
   decisions: [

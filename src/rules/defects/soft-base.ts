@@ -12,10 +12,10 @@ export default defect({
   because: 'Water or poor ground has taken the strength out of what carries the road.',
   sources: [ufcRepair('3.2.2, pp. 8-9'), texasDistress],
   cues: [
-    'base|subgrade|ground soft|mush|mushy|spongy|bad|fail|failed|wet|gone|rotten|shot',
-    'pump|pumping base|road|water|mud|fines|crack -gallon',
+    'base|subgrade|ground soft|mush|mushy|spongy|bad|fail|wet|gone|rotten|shot',
+    'pump base|road|water|mud|fines|crack -gallon',
     'mush|mud|soft underneath|under|below|cut',
-    'road|pavement|lane move|moves|gives|spongy|pump|pumps|flex -mat -patch',
+    'road|pavement|lane move|give|spongy|pump|flex -mat -patch',
     'soft+base|subgrade',
     'soft+spot road|base|old',
   ],

@@ -8,13 +8,13 @@ export default fault({
   because: 'Binder that the stone cannot hold is squeezed up, and leaves a slick film.',
   sources: [ufcRepair('3.2.2 to 3.3.4, pp. 8-10'), navyBasic('ch. 16, spray bar overlap at section ends')],
   cues: [
-    'bleed|bleeds|bled|bleeding -water',
-    'flush|flushing|flushed patch|mat|black|tar|spot|up -edge -finish -old',
+    'bleed|bled -water',
+    'flush patch|mat|black|tar|spot|up -edge -finish -old',
     'fat+spot|patch|streak|place',
     'black|shiny|slick|sticky|wet spot|patch|mat|place|streak -tack -lump -chunk -broke -drum',
-    'tar|oil|liquid come|comes|coming|bubble|bubbling up|through|out',
+    'tar|oil|liquid come|coming|bubble up|through|out',
     'sticky|gooey|shiny mat|patch|surface',
-    'patch shine|shines|shiny|slick',
+    'patch shine|shiny|slick',
   ],
   causes: [
     {

@@ -13,7 +13,7 @@ export default fault({
     'crown|crowned middle|center|lane|patch lane|patch|up|check -slope -drop -roll',
     'middle|center lane|patch|mat high|higher|hump|proud|bulge|up|thick',
     'high down+middle|center',
-    'patch|mat rounded|humped|arched',
+    'patch|mat rounded|hump|arched',
   ],
   causes: [
     {

@@ -14,8 +14,8 @@ export default fault({
     'hard+lump|piece|spot mix|mat|windrow',
     'piece old+road|pavement|mix mix|mat|windrow|patch',
     'lumpy',
-    'blade|grader cut|cutting|dig|digging|gouge old+road|pavement|surface|mix',
-    'fist size|sized',
+    'blade|grader cut|dig|gouge old+road|pavement|surface|mix',
+    'fist size',
   ],
   causes: [
     {

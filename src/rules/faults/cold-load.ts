@@ -10,15 +10,15 @@ export default fault({
     'A thin lift has little heat to begin with; a load that has lost its own cannot be packed in the minutes left.',
   sources: [taught, commonPractice],
   cues: [
-    'load|truck|mix come|comes|came|coming|arrive|arrived+in|at #temperature',
-    'load|truck|mix come|comes|came|arrive|arrived cold|cool|stiff|crusted|hard -cold+mix',
+    'load|truck|mix come|came|coming|arrive+in|at #temperature',
+    'load|truck|mix come|came|arrive cold|cool|stiff|crust|hard -cold+mix',
     'load #temperature check|refuse|reject|need|send|back',
-    'cold|stiff|crusted+load|truck -cold+mix',
-    'load crust|crusted|crusty|stiff|lump',
+    'cold|stiff|crust+load|truck -cold+mix',
+    'load crust|crusty|stiff|lump',
     "mix|load not|isn't|ain't hot",
     'mix lost heat',
-    'load sat|waited|waiting long|hour|cold',
-    'steam|steaming no|not load|mix',
+    'load sat|wait|waiting long|hour|cold',
+    'steam no|not load|mix',
   ],
   causes: [
     {

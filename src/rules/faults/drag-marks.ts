@@ -10,13 +10,13 @@ export default fault({
   because: 'Something hard held under the edge plows a groove until it lets go.',
   sources: [commonPractice, bladeSpreading('layers not thinner than 1 1/2 times the largest stone')],
   cues: [
-    'drag|dragging|dragged mark|line|groove|stone|finish -truck -pile',
-    'scratch|scratched|scratching',
-    'groove|grooves -mill -milled',
+    'drag mark|line|groove|stone|finish -truck -pile',
+    'scratch',
+    'groove -mill -milled',
     'stone caught|stuck|hung under|blade|edge',
     'line|gouge|track long|thin behind blade|finish',
-    'score|scored|scoring mat|surface|finish|patch',
-    'gouge|gouging mat|finish|patch|lift|mix',
+    'score mat|surface|finish|patch',
+    'gouge mat|finish|patch|lift|mix',
   ],
   causes: [
     {

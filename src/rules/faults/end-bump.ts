@@ -10,11 +10,11 @@ export default fault({
   because: 'A lift that starts at full thickness is a step; a drum that runs off the end rounds it over.',
   sources: [commonPractice, navyBasic('ch. 11, transverse joints'), guideSpecification],
   cues: [
-    'bump end|start|begin|beginning|where|ends|begins|starts|patch',
-    'end|start|beginning patch|mat high|higher|step|jump|thump|jolt|feel|lip -open -overnight -sign',
+    'bump end|start|begin|where|patch',
+    'end|start|begin patch|mat high|higher|step|jump|thump|jolt|feel|lip -open -overnight -sign',
     'feel patch|end|start drive|car|truck|hit',
-    'step|lip|jolt|thump end|start|beginning|where',
-    'patch|mat sit|sits|sitting high|proud',
+    'step|lip|jolt|thump end|start|begin|where',
+    'patch|mat sit|sits high|proud',
     'transition|tie-in rough|bump|bumpy',
   ],
   causes: [

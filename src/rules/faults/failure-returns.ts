@@ -9,12 +9,12 @@ export default fault({
   because: 'A surface repair over a bad base, or over water, is a stop-gap: the cause is still there.',
   sources: [fm5436('ch. 7, paras 7-1 to 7-4'), texasDistress],
   cues: [
-    'same+spot|place|hole fail|fails|failed|again|back|broke|year|every',
-    'patch|hole|spot fail|fails|failed|failing again|year|spring|month|keep|keeps|already',
-    'keep|keeps|kept patching|patched|patch|filling|fixing|failing same|it|spot|place|hole',
-    'come|comes|came|coming+back patch|hole|crack|spot|year|spring|same -truck',
+    'same+spot|place|hole fail|again|back|broke|year|every',
+    'patch|hole|spot fail again|year|spring|month|keep|already',
+    'keep|kept patch|fill|fix|fail same|it|spot|place|hole',
+    'come|came|coming+back patch|hole|crack|spot|year|spring|same -truck',
     "patch not|wont|won't|doesn't last|hold|stay",
-    'crack come|comes|came|reflect|back through patch|mat',
+    'crack come|came|reflect|back through patch|mat',
     'every+spring|year patch|hole|spot|same',
   ],
   causes: [

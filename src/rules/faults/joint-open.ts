@@ -10,10 +10,10 @@ export default fault({
   because: 'Mix against a cold face packs only when it is full, tacked and pinched before it cools.',
   sources: [navyBasic('ch. 11, joints'), guideSpecification, commonPractice],
   cues: [
-    'joint open|opens|opened|opening|gap|rough|crack|low|ravel|loose|high',
-    'gap|crack|seam|opening|separate|separating between|where|along patch|mat|old|joint|check old|lane|joint|edge|road',
-    'seam open|gap|rough|show|shows|loose',
-    'patch pull|pulled|pulling|shrink|shrunk away',
+    'joint open|gap|rough|crack|low|ravel|loose|high',
+    'gap|crack|seam|open|separate between|where|along patch|mat|old|joint|check old|lane|joint|edge|road',
+    'seam open|gap|rough|show|loose',
+    'patch pull|shrink|shrunk away',
     "joint not|wont|won't|doesn't close|closed|tight|tie|match",
   ],
   causes: [

@@ -9,12 +9,12 @@ export default fault({
   because: 'Mix that the drum never reached packs later under wheels.',
   sources: [ufcRepair('ch. 7, p. 40: level lifts, overfilled'), florida('330-10.1: pneumatic rollers on patching')],
   cues: [
-    'patch|mat settle|settled|settling|sink|sinking|sank|sunk|drop|dropped -pipe -culvert -bridge',
+    'patch|mat settle|sink|sank|sunk|drop -pipe -culvert -bridge',
     'patch|mat low|lower|below road|soon|week|after|than|already -spot',
-    'dip|dips patch|patched week|after|soon',
+    'dip patch week|after|soon',
     'patch|mat gone|went+down',
-    'rut back|again patch|filled|after|week',
-    'patch|mat pack|packed+down traffic|wheel|more',
+    'rut|ruts back|again patch|fill|after|week',
+    'patch|mat pack+down traffic|wheel|more',
   ],
   causes: [
     {

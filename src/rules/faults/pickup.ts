@@ -10,12 +10,12 @@ export default fault({
   because: 'Hot binder clings to dry or dirty steel; a wet clean drum lets it go.',
   sources: [armyPaving('rolling'), navyBasic('ch. 11, rollers')],
   cues: [
-    'drum|roller stick|sticks|sticking|stuck',
-    'mix|mat|patch stick|sticks|sticking roller|drum|roll|wheel',
-    'roller|drum pick|picks|picking up|mix|mat|it -sign -cone',
-    'roller|drum pull|pulls|pulling mix|mat|chunk|piece|hole|up',
-    'mix stick|sticking everything|drum',
-    'sticking',
+    'drum|roller stick|stuck',
+    'mix|mat|patch stick roller|drum|roll|wheel',
+    'roller|drum pick up|mix|mat|it -sign -cone',
+    'roller|drum pull mix|mat|chunk|piece|hole|up',
+    'mix stick everything|drum',
+    'stick',
   ],
   causes: [
     { text: 'a dry drum', remedy: 'wet it just enough: fill the tank, clear the spray', source: armyPaving('rolling') },
@@ -34,7 +34,7 @@ export default fault({
   ],
   now: 'Stop on rolled mat, clean and wet the drum, fill the hole with warm mix, roll again.',
   nextTime: 'Water and scrapers before the first load. Water or an approved release: fuel softens the mix.',
-  apart: { by: stickPlace, heard: ['sticking'], leads: { tires: { fault: 'tack-tracking' } } },
+  apart: { by: stickPlace, heard: ['stick'], leads: { tires: { fault: 'tack-tracking' } } },
   examples: {
     finds: ['mix keeps sticking on the roller', 'drum pulls pieces out of the mat'],
     not: ['truck tires lift the tack', 'the mat crawls ahead of the roller'],

@@ -9,12 +9,12 @@ export default fault({
     'A row with more in it than the width and depth can take has to go somewhere, and the blade carries it to the end.',
   sources: [commonPractice],
   cues: [
-    'pile|heap end|left|leftover|over|stuck|extra -old -fall -sitting -stock -haul',
+    'pile|heap end|left|leftover|over|stuck|extra -old -fall -sit -stock -haul',
     'check+much+mix|windrow end|left|over',
     'mix|windrow left over|end|far|yet',
     'leftover|extra mix|windrow|ton|pile -order -haul',
-    'ton left truck',
-    'pushing|push pile|heap end',
+    '#mass left truck',
+    'push pile|heap end',
     'windrow check+big|much',
   ],
   causes: [

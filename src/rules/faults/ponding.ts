@@ -10,11 +10,11 @@ export default fault({
   sources: [armyPci('appendix B, depression'), commonPractice],
   cues: [
     'birdbath',
-    'pond|ponds|ponded',
-    'puddle|water stand|stands|sit|sits|stay|hold|holds|collect|puddle patch|mat|low|edge -base -ditch -tack -before',
+    'pond',
+    'puddle|water stand|stands|sit|sits|stay|hold|collect|puddle patch|mat|low|edge -base -ditch -tack -before',
     'puddle patch|mat|after|rain -tack',
-    'patch|mat hold|holds|holding water',
-    "water not|wont|won't|doesn't run|runs|drain|get off|patch|mat",
+    'patch|mat hold|holding water',
+    "water not|wont|won't|doesn't run|drain|get off|patch|mat",
     'low+spot patch|mat|water|finish',
   ],
   causes: [

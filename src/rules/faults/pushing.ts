@@ -9,13 +9,13 @@ export default fault({
   because: 'Mix that is still wet with cutter or too hot has no grip of its own, and moves away from the drum.',
   sources: [bladeSpreading('aeration: unaerated mix pushes under the roller'), pavingHandbook('section 18')],
   cues: [
-    'shove|shoving|push|pushing roller|drum|under|ahead|roll -old -stop+sign -intersection -dirt',
-    'crawl|crawls|crawling',
-    'mix|mat|patch move|moves|moving|slide|squirm|squirming|walk|walking|wave ahead|under|front roller|drum|roll',
+    'shove|push roller|drum|under|ahead|roll -old -stop+sign -intersection -dirt',
+    'crawl',
+    'mix|mat|patch move|slide|squirm|walk|wave ahead|under|front roller|drum|roll',
     'wave front|ahead roller|drum',
     'mix|mat tender|mushy -base',
     "cold+mix not|wont|won't set|firm|pack|quit|tighten|stay",
-    'roller sink|sinks|sinking mat|mix|patch',
+    'roller sink mat|mix|patch',
   ],
   causes: [
     {

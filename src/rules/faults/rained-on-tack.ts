@@ -9,11 +9,11 @@ export default fault({
   because: 'Unbroken emulsion is mostly water: more of it washes the asphalt off the road and into the ditch.',
   sources: [taught, commonPractice],
   cues: [
-    'rain|rained|shower|storm|drizzle tack -come -coming -forecast -due -chance -if -later -expect -tomorrow',
-    'rain|rained|shower|storm hit|got|caught|washed|fell tack|spray|it|before broke|break|broken|breaks|set|brown|tack',
-    'tack wash|washed|washing|running off|away|ditch|gutter -how',
+    'rain|shower|storm|drizzle tack -come -coming -forecast -due -chance -if -later -expect -tomorrow',
+    'rain|shower|storm hit|got|caught|wash|fell tack|spray|it|before broke|break|broken|set|brown|tack',
+    'tack wash|running off|away|ditch|gutter -how',
     'brown+water|runoff',
-    'rain before broke|breaks|break|broken|broke',
+    'rain before broke|break|broken',
   ],
   causes: [
     {

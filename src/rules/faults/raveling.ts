@@ -9,13 +9,13 @@ export default fault({
   because: 'Mix packed cold, dirty or too open is not glued stone to stone, and wheels pick it apart.',
   sources: [taught, commonPractice],
   cues: [
-    'ravel|ravels|raveled',
-    'stone|gravel loose|come|comes|coming|pop|popping|fly|flying|throw|throwing out|off|patch|mat|windshield|traffic -kick',
-    'throw|throws|throwing stone',
-    'patch|mat come|comes|coming|fall|falling apart -blade -pull',
-    'patch|mat shed|shedding|lose|losing stone',
+    'ravel',
+    'stone|gravel loose|come|coming|pop|fly|throw out|off|patch|mat|windshield|traffic -kick',
+    'throw stone',
+    'patch|mat come|coming|fall|falling apart -blade -pull',
+    'patch|mat shed|lose stone',
     'loose+stone patch|mat|surface|traffic',
-    'surface|patch|edge unravel|crumble|crumbling -thin -feather',
+    'surface|patch|edge unravel|crumble -thin -feather',
   ],
   causes: [
     {

@@ -10,8 +10,8 @@ export default fault({
   sources: [commonPractice],
   cues: [
     'ridge -tire -wheel -hump -across -crosswise',
-    'line|string|strip mix left|leaves|leaving toe|blade|pass|behind',
-    'toe loose|leak|leaks|leaking|spill|spills|spilling',
+    'line|string|strip mix left|leave toe|blade|pass|behind',
+    'toe loose|leak|spill',
     'mix|windrow around|round|past|off toe',
     'line|bead between pass|strip',
     'bead mix|toe|edge',

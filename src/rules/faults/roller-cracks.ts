@@ -10,11 +10,10 @@ export default fault({
   because: 'A mat too tender or too stiff for the drum on it moves, and opens instead of packing.',
   sources: [pavingHandbook('section 18'), commonPractice],
   cues: [
-    'crack|cracks|cracking behind|after|under|follow roller|drum|roll|rolled|rolling',
+    'crack behind|after|under|follow roller|drum|roll|rolled|rolling',
     'hairline|small|little|tiny|check+crack mat|patch|roll|roller|new|fresh',
-    'roller|drum|roll leave|leaves|left|make|makes|made crack|cracks',
-    'mat|patch check|checking|cracking roller|roll|rolling',
-    'new|fresh+mat|patch crack|cracks',
+    'roller|drum|roll leave|left|make|made crack',
+    'new|fresh+mat|patch crack',
     'crack mat -old -base -road',
   ],
   causes: [

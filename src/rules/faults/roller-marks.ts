@@ -9,9 +9,9 @@ export default fault({
   because: 'A drum that stands or turns on warm mix sinks in, and mix gone cold no longer gives the line back.',
   sources: [navyBasic('ch. 11, rolling techniques'), commonPractice],
   cues: [
-    'roller|drum mark|marks|line|lines|dent|dents|edge|print|imprint -paint -up+to -center',
+    'roller|drum mark|line|dent|edge|print|imprint -paint -up+to -center',
     'roller sat|sit|park|parked|stop|stopped|stand|stood dent|mark|mat|sink|low|spot',
-    'roller|drum dent|dented|print',
+    'roller|drum dent|print',
     "line|mark wont|won't|not come|roll|go out|away",
     'dent mat|patch|where roller|stop|park|parked',
     'roller turn|turned|twist mark|mat|scuff',

@@ -10,13 +10,13 @@ export default fault({
     'Where the blade has no mix left at its trailing end, the edge falls back until the next bit of row fills it.',
   sources: [commonPractice],
   cues: [
-    'scallop|scalloped -across',
+    'scallop -across',
     'edge in+out',
-    'edge wavy|wavering|wander|wandering|snake|snaking|crooked|uneven|ragged|starved',
+    'edge wavy|waver|wander|snake|crooked|uneven|ragged|starved',
     'outer|outside edge wave|waver|wander|gap|bay',
-    'edge shell|scallops',
+    'edge shell|scallop',
     "edge straight not|isn't|ain't|won't|wont",
-    'edge come|comes in out',
+    'edge come in out',
   ],
   causes: [
     {
@@ -41,7 +41,7 @@ export default fault({
   nextTime: 'Keep mix short of the edge until the finish, and keep enough for it.',
   apart: {
     by: wavePlace,
-    heard: ['scallop|scalloped'],
+    heard: ['scallop'],
     leads: { across: { fault: 'washboards' }, 'cutting-edge': { fault: 'washboards' } },
   },
   examples: {

@@ -10,11 +10,11 @@ export default fault({
   sources: [bladeSpreading('aeration of cold mix'), ufcRepair('3.2.2, pp. 8-9')],
   cues: [
     'soft+spot|place|area -base',
-    'patch|mat|mix|spot soft|spongy|mushy|gives -base -under -underneath',
-    'boot|heel|foot|knife sink|sinks|push|print patch|mat|mix|in',
-    'patch|mat move|moves|gives under truck|wheel|foot|boot|car -roller -drum',
+    'patch|mat|mix|spot soft|spongy|mushy|give -me -base -under -underneath',
+    'boot|heel|foot|knife sink|push|print patch|mat|mix|in',
+    'patch|mat move|give under truck|wheel|foot|boot|car -roller -drum',
     "spot not|wont|won't set|firm|harden|pack|cure -tack",
-    'dent|dents patch|mat car|foot|boot|easy -roller',
+    'dent patch|mat car|foot|boot|easy -roller',
   ],
   causes: [
     {

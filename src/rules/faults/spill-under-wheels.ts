@@ -10,9 +10,9 @@ export default fault({
   sources: [commonPractice],
   cues: [
     'mix|spill|windrow under|beneath wheel|tire|tandem',
-    'rear|back wheel|tire run|running|drive|ride|riding|over|on|in mix|windrow|mat',
-    'wheel|tire climb|climbing|roll|rolling mix|windrow',
-    'mix|windrow come|comes|coming|spill|spills off end|heel tire|wheel|tandem',
+    'rear|back wheel|tire run|running|drive|ride|over|on|in mix|windrow|mat',
+    'wheel|tire climb|roll|rolling mix|windrow',
+    'mix|windrow come|coming|spill off end|heel tire|wheel|tandem',
     'tandem mix|windrow|spill|over',
     'run|running over|own mix|windrow grader|wheel|tire',
   ],

@@ -10,11 +10,11 @@ export default fault({
     'Tack that has not broken sticks to rubber better than to the road; what is carried off is a bare spot under the patch.',
   sources: [everett('(4): nothing drives on it until broken and cured'), commonPractice],
   cues: [
-    'tire|truck|wheel|car|boot pick|picks|picking|pull|pulls|pulling|lift|lifting|carry|carrying tack',
-    'tack tire|wheel|boot|shoe|stick|sticks|sticking|track|tracks|tracked|tracking -rate -run -how-many -fast',
-    'tracking|tracked|tracks tack|oil|black|road',
+    'tire|truck|wheel|car|boot pick|pull|carry tack',
+    'tack tire|wheel|boot|shoe|stick|track -rate -run -how-many -fast',
+    'track tack|oil|black|road',
     'black tire|track+mark|footprint road|lane|drive',
-    'tack come|comes|coming|peel|peeling+up|off',
+    'tack come|coming|peel+up|off',
   ],
   causes: [
     {

@@ -12,11 +12,11 @@ export default fault({
   sources: [commonPractice, bladeSpreading('uniform thickness, no thin spots')],
   cues: [
     'edge thin|thinner|skinny|starved',
-    'edge of patch|mat crumble|crumbling|break|breaking|broke|broken off -old -road',
+    'edge of patch|mat crumble|break|broke|broken off -old -road',
     'outside|outer|shoulder+side|edge not check|thin|mix -drop',
-    'feather crumble|break|breaking|thin|ravel|peel',
+    'feather crumble|break|thin|ravel|peel',
     'thin|short mix edge|outside',
-    'mat|patch|lift run|runs|goes nothing edge|outside',
+    'mat|patch|lift run|goes nothing edge|outside',
   ],
   causes: [
     {

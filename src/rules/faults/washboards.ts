@@ -15,11 +15,11 @@ export default fault({
     'wash+board',
     'ripple',
     'corrugation|corrugated',
-    'grader|machine|blade bounce|bouncing|hop|hopping|chatter|chattering -truck',
-    'bounce|bouncing mat|mark|wave|ridge|pass|lay',
+    'grader|machine|blade bounce|hop|chatter -truck',
+    'bounce mat|mark|wave|ridge|pass|lay',
     'wave|wavy across mat|patch|lane|lift',
     'wave|ridge|bump every+foot|few',
-    'scallop|scalloped across',
+    'scallop across',
     'chatter mark',
     'little|small+ridge|wave|hump across|crosswise',
   ],
@@ -37,7 +37,7 @@ export default fault({
   ],
   now: 'Slow down and lay it again while it is warm. Gone cold: cut the tops off before the next lift; rolling alone does not take them out.',
   nextTime: 'Low gear, throttle open; look at tires, edge and circle before the shift.',
-  apart: { by: wavePlace, heard: ['scallop|scalloped'], leads: { 'outer-edge': { fault: 'scallops' } } },
+  apart: { by: wavePlace, heard: ['scallop'], leads: { 'outer-edge': { fault: 'scallops' } } },
   examples: {
     finds: [
       'grader is bouncing and leaving ripples across the mat',

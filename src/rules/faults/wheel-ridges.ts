@@ -9,9 +9,9 @@ export default fault({
   because: 'Tires pack the loose mat in two tracks only; the next lift settles more beside them than on them.',
   sources: [bladeSpreading('tire tracks show as ridges unless each layer is rolled')],
   cues: [
-    'tire|wheel track|ridge|mark|line grader|show|showing|through|finish|mat|patch|lift -tack -roller',
-    'grader+track|tire|wheel show|showing|through|mark|ridge',
-    'track|ridge show|showing|come|coming|telegraph through -tack',
+    'tire|wheel track|ridge|mark|line grader|show|through|finish|mat|patch|lift -tack -roller',
+    'grader+track|tire|wheel show|through|mark|ridge',
+    'track|ridge show|come|coming|telegraph through -tack',
     'ridge two|wheel|tire',
     'track both+side mat|finish',
   ],

@@ -11,7 +11,7 @@ export default quantity({
   sources: [rollerArticle('12 ft lane: 4 lanes of a 4.5 ft drum, 3 of 5.5 ft, 2 of 7 ft')],
   cues: ['how+wide drum|roller', 'drum+width'],
   roles: { after: ['drum', 'roller'], before: ['drum', 'roller'] },
-  bare: { us: 'ft', metric: 'm' },
+  bare: false,
   default: { number: 4.5, unit: 'ft' },
   plausible: { min: { number: 1.5, unit: 'ft' }, max: { number: 9, unit: 'ft' } },
   beside: ['roller-lanes'],

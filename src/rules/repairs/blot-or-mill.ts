@@ -7,7 +7,7 @@ export default repair({
   title: 'blot it, or mill it off',
   because: 'Free binder comes up through anything laid on it, and makes the new mat slide.',
   sources: [taught, ufcRepair('3.3.4: excess binder')],
-  cues: ['how|what blot', 'sand bleed|bleeding how', 'how|what blot+mill'],
+  cues: ['how|what blot', 'sand bleed how', 'how|what blot+mill'],
   named: ['blot', 'sand'],
   how: [
     'Light: spread clean coarse sand on a hot day, roll it in, sweep off what stays loose.',

@@ -6,12 +6,7 @@ export default repair({
   title: 'hand patch',
   because: 'One hole is squared, filled and packed by hand sooner than a grader can be brought.',
   sources: [ufcRepair('3.2.2 to 3.3.4, pp. 8-10')],
-  cues: [
-    'how|what hand+patch',
-    'how|what shovel+patch',
-    'how fill pothole|hole hand|shovel',
-    'throw+roll',
-  ],
+  cues: ['how|what hand+patch', 'how|what shovel+patch', 'how fill pothole|hole hand|shovel', 'throw+roll'],
   named: ['hand+patch', 'shovel+patch', 'patch+hand', 'throw+roll'],
   how: [
     'Square the hole back to sound road, and clean and dry it.',

@@ -9,7 +9,7 @@ export default repair({
   because: 'A shoulder level with the edge holds the edge up, and lets a wheel that strayed come back.',
   sources: [safetyEdge('drop-offs'), manual('6H.26'), commonPractice],
   cues: ['how|what pull shoulder', 'how|what shoulder+pull', 'blade shoulder up how'],
-  named: ['pull+shoulder', 'shoulder+pull', 'pulling+shoulder'],
+  named: ['pull+shoulder', 'shoulder+pull'],
   how: [
     'Blade shoulder material up to the edge; where there is none left, haul some in.',
     'Slope it away from the road, so that water leaves, and roll it tight against the edge.',

@@ -19,6 +19,6 @@ export default step({
   rules: ['apparel', 'flagger-count', 'backing-spotter'],
   figures: [],
   named: ['brief|briefing', 'tailgate+talk|meeting', 'safety+talk|meeting', 'toolbox+talk'],
-  doneCues: ['crew briefed', 'had+talk|meeting|briefing', 'tailgate+talk|meeting over|had'],
+  doneCues: ['crew brief', 'had+talk|meeting|briefing', 'tailgate+talk|meeting over|had'],
   cues: ['tailgate+talk|meeting', 'safety+talk|meeting', 'how|what brief|briefing', 'toolbox+talk', 'what tell crew'],
 });

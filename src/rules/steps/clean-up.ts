@@ -19,6 +19,6 @@ export default step({
   rules: ['waste-disposal', 'drop-off', 'open-to-traffic', 'overnight'],
   figures: ['edge-drop'],
   named: ['clean-up', 'pick+up+lump|chunk|stone'],
-  doneCues: ['clean-up done|finished|over -not', 'all clean|cleaned|picked+up -sign -cone -not'],
+  doneCues: ['clean-up done|finished|over -not', 'all clean|pick+up -sign -cone -not'],
   cues: ['how|what clean-up', 'left|leftover lump|stone|mix what+do', 'stone all+over lane|road'],
 });

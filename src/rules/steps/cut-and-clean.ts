@@ -31,15 +31,6 @@ export default step({
   rules: ['traffic-control-first', 'machine-inside-lane', 'waste-disposal'],
   figures: [],
   named: ['cut', 'trim', 'mill', 'dig loose|hole|chunk', 'square+up'],
-  doneCues: [
-    'cut swept|clean|cleaned|out -how',
-    'hump|high gone|off|milled|bladed -not',
-    'cut+out -not -how',
-    'trimmed',
-  ],
-  cues: [
-    'how cut|trim|clean hump|hole|spot|patch|end|edge|high',
-    'how clean hole',
-    'cut|trim|mill before patch',
-  ],
+  doneCues: ['cut swept|clean|out -how', 'hump|high gone|off|milled|blade -not', 'cut+out -not -how', 'trim'],
+  cues: ['how cut|trim|clean hump|hole|spot|patch|end|edge|high', 'how clean hole', 'cut|trim|mill before patch'],
 });

@@ -54,7 +54,7 @@ export default step({
   ],
   figures: ['lift-loose', 'blade-passes', 'tons-left', 'lift-count'],
   named: ['finish|final|last|top+lift', 'finish|final|last+pass'],
-  doneCues: ['finish|final|last|top+lift down|laid|done|in|bladed -not -how'],
+  doneCues: ['finish|final|last|top+lift down|laid|done|in|blade -not -how'],
   atCues: ['on|start|lay|blade+finish|final|last|top+lift -how'],
   cues: [
     'how lay|blade|put finish|final|last|top+lift',

@@ -65,8 +65,8 @@ export default step({
   figures: ['lift-loose', 'lift-thickness', 'lift-count', 'blade-passes', 'grader-speed', 'roll-down'],
   named: ['first+lift', 'first+pass', 'bottom+lift'],
   doneCues: [
-    'first|1st|bottom+lift down|laid|done|in|bladed -not -how',
-    'lift down|laid|in|bladed -not -how -next -second -third -finish -last -final -top -how-many',
+    'first|1st|bottom+lift down|laid|done|in|blade -not -how',
+    'lift down|laid|in|blade -not -how -next -second -third -finish -last -final -top -how-many',
   ],
   atCues: ['on|start|lay|blade+first|1st|bottom+lift -how'],
   cues: [

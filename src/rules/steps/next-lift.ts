@@ -43,8 +43,8 @@ export default step({
   figures: ['lift-loose', 'lift-count', 'tons-left'],
   named: ['next+lift', 'second|third|fourth|fifth|2nd|3rd|4th|5th+lift', 'middle+lift'],
   doneCues: [
-    'next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift down|laid|done|in|bladed -not -how',
-    'lift+#number down|laid|done|in|bladed -not -how',
+    'next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift down|laid|done|in|blade -not -how',
+    'lift+#number down|laid|done|in|blade -not -how',
   ],
   atCues: [
     'on|start|lay|blade+next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift -how',

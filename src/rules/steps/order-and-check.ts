@@ -27,7 +27,12 @@ export default step({
   rules: ['air-temperature', 'no-rain', 'payload'],
   figures: ['premix-order', 'truck-count', 'tack-volume'],
   named: ['order+mix', 'order+check', 'check+machine|grader|roller|equipment', 'pre-trip|walkaround'],
-  doneCues: ['mix ordered|coming -not', 'ordered+mix|load|tack -how-many', 'machine|equipment checked -not'],
+  doneCues: [
+    'mix+order -not -what -how',
+    'mix+coming -not',
+    'machine|equipment gone+over -not',
+    'machine|equipment ready -not',
+  ],
   cues: [
     'how|what check grader|roller|machine|equipment morning|day|start',
     'what look blade|grader|roller|machine morning',

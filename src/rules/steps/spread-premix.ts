@@ -45,17 +45,17 @@ export default step({
   figures: ['end-spread', 'load-length', 'truck-count', 'dump-spacing', 'premix-mass'],
   named: ['dump|tailgate|unload', 'spread+mix', 'put+mix+down'],
   doneCues: [
-    'mix|load|truck dumped|unloaded|empty -not -how',
+    'mix|load|truck dump|unload|empty -not -how',
     'mix+down|out -not -how-many',
     'mix ground -not',
-    'dumped -not -how -where',
+    'dump -not -how -where',
     'mix on+road|tack -not -how-many',
   ],
   cues: [
     'how|where dump|tailgate|unload -far -apart -often -spacing',
     'how spread mix',
     'where first truck|load',
-    'who back|backs truck',
+    'who back truck',
     'spotter truck',
   ],
 });

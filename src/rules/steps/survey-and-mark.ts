@@ -21,7 +21,7 @@ export default step({
   rules: ['traffic-control-first', 'drop-off'],
   figures: ['patch-length', 'patch-width', 'patch-depth', 'deepest-depth', 'patch-area'],
   named: ['survey', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
-  doneCues: ['patch|spot|limit marked|painted -not', 'marked+out', 'all marked|painted|measured'],
+  doneCues: ['patch|spot|limit mark|paint -not', 'mark+out', 'all mark|paint|measure'],
   cues: [
     'how survey',
     'how mark|measure patch|spot|limit|bad',

@@ -24,12 +24,12 @@ export default step({
   named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
   doneCues: [
     'traffic+control down|gone -not -when -check',
-    'sign|cone down|picked+up|in -not -when -check -before -blow|blown',
-    'road|lane open|opened -not -check -when',
+    'sign|cone down|pick+up|in -not -when -check -before -blow|blown',
+    'road|lane open -not -check -when',
   ],
   cues: [
     'how need|pick down|up sign|cone|control',
-    'which sign come|comes|pick last|first|down',
+    'which sign come|pick last|first|down',
     'need|pick order sign|cone down|up',
     'need down traffic+control',
   ],

@@ -47,7 +47,7 @@ export default step({
   figures: ['windrow-section', 'windrow-base', 'windrow-height', 'blade-angle'],
   named: ['windrow'],
   doneCues: [
-    'windrow built|sized|made|ready|straight|done|up|laid -not -how -is',
+    'windrow built|size|made|ready|straight|done|up|laid -not -how -is',
     'windrow+in -not',
     'have|got windrow -how',
   ],
