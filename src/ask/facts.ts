@@ -51,7 +51,7 @@ export const jobFacts = (facts: readonly Fact[]): JobFact[] => facts.map(({ from
 export function givenOf(facts: readonly Fact[]): GivenFact[] {
   return facts.flatMap((fact): GivenFact[] => {
     if (!fact.from) return [];
-    if ('choice' in fact) return [{ quantity: fact.quantity, choice: fact.choice, from: fact.from }];
+    if ('choice' in fact) return [{ quantity: fact.quantity, choice: fact.choice }];
     const { number, unit } = shown(fact.number, fact.unit);
     const ends = fact.low !== undefined && fact.high !== undefined ? { low: shown(fact.low, fact.unit).number, high: shown(fact.high, fact.unit).number } : {};
     return [{ quantity: fact.quantity, number, unit, ...ends, from: fact.from }];

@@ -34,7 +34,11 @@ export interface Value {
   readonly high?: number;
 }
 
-export type GivenFact = { readonly quantity: string; readonly from: Span; readonly low?: number; readonly high?: number } & Said;
+/** A fact read in the question. A choice is heard in the whole of it; a figure stands at one place. */
+export type GivenFact = { readonly quantity: string } & (
+  | { readonly number: number; readonly unit: Unit; readonly from: Span; readonly low?: number; readonly high?: number }
+  | { readonly choice: string }
+);
 export type KeptFact = { readonly quantity: string; readonly turn: number } & Said;
 export type AssumedFact = { readonly quantity: string; readonly rule: string; readonly text: string } & Said;
 

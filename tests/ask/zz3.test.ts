@@ -1,3 +1,36 @@
 import { test } from 'vitest';
-import { sentence, scored } from './work.ts';
-test('x', () => { for (const q of ['the ruts we filled are back already', 'looks open/dry', 'three tons left on the truck']) console.log(q, JSON.stringify([...sentence(q).places.keys()]), scored(q)); });
+import { stepsReply } from '../../src/ask/steps.ts';
+import { faultReply } from '../../src/ask/faults.ts';
+import { repairReply } from '../../src/ask/repairs.ts';
+import { figure, goals, sceneOf } from './work.ts';
+const show = (q: string, past: any = {}) => {
+  const [g] = goals(q); const [kind, id] = g?.split('/') ?? [];
+  const scene = sceneOf(q, past);
+  const goal = kind ? g : past.goal;
+  const [k, i] = goal?.split('/') ?? [];
+  const s2 = { ...scene, job: { ...scene.job, goal } };
+  const r = k === 'step' ? stepsReply(s2 as any, i) : k === 'fault' ? faultReply(s2 as any, i) : k === 'defect' || k === 'repair' ? repairReply(s2 as any, { kind: k as any, id: i }) : undefined;
+  console.log(`#### ${q}  [${goal}]\n${r ? `${r.kind}/${r.topic} stage=${r.job.stage} asked=${r.job.asked} steps=${r.steps.map((s) => s.id + (s.lift ? ':' + s.lift : ''))}\n${r.text}\n   clarify=${JSON.stringify(r.clarify)}\n  given=${JSON.stringify(r.given)} assumed=${JSON.stringify(r.assumed.map((a) => a.text))} checks=${r.checks.map((c) => c.rule + ' ' + c.status)} ignored=${JSON.stringify(r.ignored)}` : 'NONE'}`);
+  return r?.job ?? past;
+};
+test('x', () => {
+  show('tack is down and it broke, now what?');
+  show('we tacked it and its still brown, what next');
+  show('what do we do before we shoot tack');
+  show('give me the whole checklist for a 3 inch patch', { facts: [figure('patch-depth', 3, 'in')] });
+  show('give me the whole checklist');
+  show("we're on the second lift", { facts: [figure('patch-depth', 3, 'in'), figure('patch-width', 12, 'ft'), figure('patch-length', 300, 'ft')] });
+  show('how do I lay the first lift', { facts: [figure('patch-depth', 3, 'in'), figure('patch-width', 12, 'ft'), figure('patch-length', 300, 'ft')] });
+  show('what comes after rolling');
+  show('whats next');
+  show('edge of the mat looks scalloped, in and out all along');
+  show('mat is scalloped');
+  show('chunks in the mix');
+  show('alligator cracking and the base pumps water, blade patch it?');
+  let j = show('alligator cracking in wheelpath which fix');
+  j = show('firm', j); j = show('dry and drained', j); j = show('a network, still tight', j);
+  show('big pothole 6" deep');
+  show('shoulder drop off 4 in');
+  show('is this a blade patch job');
+  show('soft spot in the patch, old road moves too');
+});

@@ -6,6 +6,7 @@ export default choice({
   because: 'A road that is still warming keeps helping; one that is cooling has the night ahead of it.',
   sources: [commonPractice],
   question: { text: 'Is it getting warmer or colder?', ease: 1 },
+  default: 'steady',
   options: [
     {
       id: 'falling',

@@ -1,3 +1,4 @@
+import temperatureTrend from '../choices/temperature-trend.ts';
 import airTemperature from '../quantities/air-temperature.ts';
 import { commonPractice, limit } from '../shapes.ts';
 
@@ -7,6 +8,20 @@ export default limit({
   on: airTemperature,
   min: { number: 50, unit: 'degF' },
   breaks: 'caution',
+  cases: [
+    {
+      when: [{ choice: temperatureTrend, is: ['falling'] }],
+      min: { number: 60, unit: 'degF' },
+      text: {
+        ok: '{on} is warm enough even while it falls: {limit} and up.',
+        caution:
+          '{on} and falling is under {limit}, the stricter figure in use: what is laid late may not break, dry or pack.',
+        cannotTell: 'Tell me how warm the air is; while it falls {limit} is wanted.',
+      },
+      fix: 'Stop early enough for the last of it to break, dry and be rolled, or wait for a day that warms up.',
+    },
+    { when: [{ choice: temperatureTrend, is: ['rising', 'steady'] }] },
+  ],
   because:
     'In the cold tack does not break, cold mix does not dry, and a thin hot lift is stiff before the roller comes.',
   sources: [
@@ -15,6 +30,12 @@ export default limit({
       issuer: 'US Department of Defense',
       place: 'air 50 degF or more',
       seen: 'memory',
+    },
+    {
+      document: 'Specification section 02511, prime and tack',
+      issuer: 'City of Montpelier, Vermont',
+      place: 'surface 60 degF',
+      seen: 'read',
     },
     {
       document: 'Homer Municipal Code 13.20.020',
@@ -32,6 +53,8 @@ export default limit({
     'what temperature patch|tack|lay|work|pave',
     'temperature patch|tack|lay|work @check',
     'degree @check',
+    'warm|cold check tack|patch|lay|pave',
+    '#temperature tack|patch|lay|pave check',
     'why 50|fifty degree',
   ],
   text: {
@@ -46,5 +69,10 @@ export default limit({
     boundary: { 'air-temperature': [50, 'degF'] },
     breaks: { 'air-temperature': [45, 'degF'] },
     cannotTell: {},
+    also: [
+      { facts: { 'air-temperature': [52, 'degF'], 'temperature-trend': 'falling' }, is: 'caution' },
+      { facts: { 'air-temperature': [52, 'degF'], 'temperature-trend': 'rising' }, is: 'ok' },
+      { facts: { 'air-temperature': [60, 'degF'], 'temperature-trend': 'falling' }, is: 'ok' },
+    ],
   },
 });

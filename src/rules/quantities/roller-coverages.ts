@@ -15,7 +15,7 @@ export default quantity({
   roles: { after: ['coverage', 'times', 'time', 'pass'], before: ['coverage'] },
   setting: ['roll', 'rolled', 'roller', 'drum', 'coverage'],
   default: { number: 3, unit: '1', last: true },
-  plausible: { min: { number: 1, unit: '1' }, max: { number: 20, unit: '1' } },
+  plausible: { min: { number: 1, unit: '1' }, max: { number: 8, unit: '1' } },
   beside: ['roller-passes'],
   usedAt: ['roll-lift', 'final-roll'],
 });

@@ -18,7 +18,7 @@ export default quantity({
     'pass roll|drum|rolled',
     'how-many trip roll|roller|rolled',
   ],
-  roles: { after: ['trip'], before: ['trip'] },
+  roles: { after: ['trip', 'pass'], before: ['trip'] },
   bare: { us: '1', metric: '1' },
   asks: 'How many roller passes?',
   beside: ['roller-lanes', 'roller-coverages', 'rolling-time'],

@@ -16,7 +16,7 @@ export default quantity({
   bare: false,
   plausible: { min: { number: 0.02, unit: 'ft2' }, max: { number: 40, unit: 'ft2' } },
   asks: 'How big should the row be?',
-  beside: ['windrow-mass-per-100ft', 'windrow-height', 'windrow-base', 'row-depth'],
+  beside: ['windrow-mass-per-100ft', 'windrow-height', 'windrow-base'],
   usedAt: ['windrow'],
   note: 'A heap lies looser than a laid mat, so a row this size holds a little less: go by the tons in each 100 ft.',
 });

@@ -43,7 +43,6 @@ export default relation({
     { document: 'one-dimensional heat flow by finite volumes, worked out here', seen: 'derived' },
     fromMemory('properties of the mix as in MN/RC-1998-18 and the compaction-cessation work of the 1970s'),
   ],
-  note: 'An estimate, off by a quarter or more either way.',
   examples: [
     {
       given: {

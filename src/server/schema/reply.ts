@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Reply } from '../../ask/reply.ts';
-import { fact, number, span, text, unit } from './basics.ts';
+import { fact, figure, number, span, text, unit, word } from './basics.ts';
 import type { Expect, Same } from './same.ts';
 
 const status = z.enum(['ok', 'caution', 'stop', 'cannot-tell', 'not-applicable']).meta({ id: 'Status' });
@@ -25,7 +25,9 @@ const step = z
   })
   .meta({ id: 'Step' });
 
-const given = fact({ ...quantity, from: span, ...ends }).meta({ id: 'GivenFact' });
+const given = z
+  .union([z.strictObject({ ...quantity, ...figure, from: span, ...ends }), z.strictObject({ ...quantity, ...word })])
+  .meta({ id: 'GivenFact' });
 const kept = fact({ ...quantity, ...turn }).meta({ id: 'KeptFact' });
 const assumed = fact({ ...quantity, rule: text, text }).meta({ id: 'AssumedFact' });
 const ignored = z.strictObject({ text, from: span, why: text }).meta({ id: 'Ignored' });
