@@ -1,6 +1,6 @@
 import { type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { heads, plainWords, smallWords } from '../rules/words.ts';
+import { heads, plainWords, smallWords, weakWords } from '../rules/words.ts';
 import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
@@ -13,6 +13,7 @@ export interface Engine {
   readonly knowledge: Knowledge;
   readonly vocabulary: Vocabulary;
   readonly small: ReadonlySet<string>;
+  readonly weak: ReadonlySet<string>;
   readonly goals: CueIndex<Goal>;
   readonly options: CueIndex<OptionHeard>;
   /** Quantities by the words that give a figure their role. */
@@ -35,8 +36,9 @@ export function engineOf(knowledge: Knowledge): Engine {
   const distances = new Map<string, ReadonlyMap<string, number>>();
   return {
     knowledge,
-    vocabulary: vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...commandWords, ...smallWords, ...plainWords]),
+    vocabulary: vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...commandWords, ...smallWords, ...weakWords, ...plainWords]),
     small: new Set(smallWords),
+    weak: new Set(weakWords),
     goals,
     byWord,
     options,

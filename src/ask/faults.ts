@@ -8,13 +8,13 @@ import { readCue } from './cue.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { isHeard } from './heard.ts';
 import { ignoredIn } from './ignored.ts';
-import { figureOf } from './judging.ts';
 import { blank } from './refusal.ts';
 import { repairReply } from './repairs.ts';
 import type { Cause, Clarify, Reply } from './reply.ts';
 import { rulesNamed } from './rules-named.ts';
 import { capital, saySource } from './say.ts';
 import type { Scene } from './scene.ts';
+import { figureSaid } from './step-view.ts';
 import { en } from './wording/en.ts';
 import { assumedBy } from './working.ts';
 
@@ -41,7 +41,7 @@ function ledTo({ voice }: Scene, { apart }: FaultRecord): { fault: string } | { 
 
 function told(scene: Scene, record: FaultRecord): Reply {
   const { voice, understood, engine } = scene;
-  const fill = (template: string): string => fillClauses(template, (name) => figureOf(name, voice), en.unsettled);
+  const fill = (template: string): string => fillClauses(template, (name) => figureSaid(name, voice), en.unsettled);
   const kept = record.causes.filter(({ when }) => !when || holds(when, voice.solved) !== false);
   const causes = kept.map(
     (cause): Cause => ({

@@ -65,7 +65,7 @@ function decided(scene: Scene, defect: DefectRecord, chosen: Extract<Chosen, { d
   return {
     ...body,
     text: text.filter(Boolean).join('\n'),
-    assumed: assumedBy(rests, voice),
+    assumed: assumedBy([...rests, ...('assumed' in chosen ? chosen.assumed : [])], voice),
     kept: keptOf(understood.facts, new Set([...restsOn(voice.solved, rests), ...rests])),
   };
 }

@@ -56,9 +56,16 @@ export function filler({ lift }: Entry, voice: Voice): (template: string) => str
   return (template) =>
     fillClauses(
       template,
-      (name) => (name === 'lift' ? lift?.toString() : (boundOf(name, voice) ?? figureOf(name, voice))),
+      (name) => (name === 'lift' ? lift?.toString() : (boundOf(name, voice) ?? figureSaid(name, voice))),
       en.unsettled,
     );
+}
+
+/** A figure in words; one that nothing worked out is said as it stands. */
+export function figureSaid(id: string, voice: Voice): string | undefined {
+  const record = voice.knowledge.quantities.get(id);
+  const fact = voice.solved.get(id);
+  return record && fact && !fact.by ? say(record, fact.value, voice.unit(id), true) : figureOf(id, voice);
 }
 
 /** The bound of a limit in words: `max:flush-finish`. */

@@ -77,12 +77,22 @@ function next(asked: Asked, isDone: boolean): Reply {
 function after(asked: Asked, entry: Entry | undefined, isDone: boolean): Reply {
   if (!entry) return noSuchLift(asked);
   const found = nextAfter(entry, asked.lifts);
+  if (found === 'needs-lift-count' && !isDone && !asked.at) return either(asked, entry);
   if (found === 'needs-lift-count') return askFor(moved(asked, isDone ? entry : undefined).scene, 'lift-count');
   if (found === 'no-such-stage')
     return noSuchLift({ ...asked, lift: asked.lift ?? { lift: entry.lift ?? 0, from: [0, 0] } });
   if (found === 'done') return { ...body(asked, []), topic: entry.id, text: en.steps.jobDone, next: [] };
   const unmet = view(asked, found.entry).unmet.length > 0;
   return told(isDone ? moved(asked, unmet ? entry : found.entry) : asked, [found.entry], en.steps.next);
+}
+
+/** Without the number of lifts: what follows, whether or not one lift is left. */
+function either(asked: Asked, { id }: Entry): Reply {
+  const [next, last] = [id === 'windrow' ? 'first-lift' : 'next-lift', 'finish-lift'].map((step) =>
+    view(asked, { id: step }),
+  );
+  const shown = told(asked, [next!.entry], (title, text) => en.steps.either(title, last!.record.title, text));
+  return { ...shown, steps: [next!.step, last!.step] };
 }
 
 function one(asked: Asked, step: string): Reply {

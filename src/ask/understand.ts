@@ -89,6 +89,8 @@ function takeFigures(engine: Engine, sentence: Sentence, { goal, cue, past, kept
   const { bound, unbound } = bind(sentence, {
     quantities: engine.knowledge.quantities,
     byWord: engine.byWord,
+    weak: engine.weak,
+    aimed: goal !== undefined,
     near: engine.near(goal),
     sought: new Set(goal?.kind === 'quantity' && !sentence.places.has('@check') ? startsOf(engine.knowledge, goal) : []),
     spent: new Set(cue && goal?.kind === 'quantity' ? placesOf(cue, sentence) : []),

@@ -22,10 +22,10 @@ export function workGoals({ steps, faults, defects, repairs }: Work = shipped): 
     }));
   return [
     ...(['whole', 'next', 'done'] as const).map((id): WorkGoal => ({ kind: 'step', id, cues: stepAsks[id] })),
-    ...[...steps.values()].flatMap(({ id, cues = [], named, doneCues }): WorkGoal[] => [
+    ...[...steps.values()].flatMap(({ id, cues = [], named, doneCues, atCues = [] }): WorkGoal[] => [
       { kind: 'step', id, cues },
       ...framed(id, named),
-      { kind: 'step', id: `done-${id}`, cues: doneCues },
+      { kind: 'step', id: `done-${id}`, cues: [...doneCues, ...atCues] },
     ]),
     ...[...faults.values()].map(({ id, cues }): WorkGoal => ({ kind: 'fault', id, cues })),
     ...[...defects.values()].map(

@@ -60,7 +60,8 @@ export function ends(e: Expression, fact: (id: string) => Ends): Ends {
           parts.map((part, i) => part[takes[i]![1] > 0 ? end : 1 - end]!),
           e.parameters,
         );
-      return [at(0), at(1)];
+      const low = at(0);
+      return [low, parts.every(([from, to]) => from === to) ? low : at(1)];
     }
   }
 }

@@ -8,7 +8,8 @@ type Facts = ReadonlyMap<string, Solved>;
 
 /** Which repair suits, or what must be known first to tell. */
 export type Choice =
-  | { readonly decision: Decision; readonly rests: readonly string[] }
+  /** `rests` are the facts the line was taken for; `assumed` the defaults that ruled out the lines before it. */
+  | { readonly decision: Decision; readonly rests: readonly string[]; readonly assumed: readonly string[] }
   | { readonly missing: ChoiceRecord | QuantityRecord }
   | { readonly decision: undefined };
 
@@ -17,16 +18,20 @@ export type Choice =
  * the same repair: then what is missing is asked for.
  */
 export function decide(defect: DefectRecord, facts: Facts): Choice {
+  const assumed = new Set<string>();
   let open: { decision: Decision; missing: ChoiceRecord | QuantityRecord } | undefined;
   for (const decision of defect.decisions) {
     if (!(decision.ifSaid ?? []).every((finding) => holds(finding, facts) === true)) continue;
     const found = decision.when.map((finding) => holds(finding, facts));
-    if (found.includes(false)) continue;
+    if (found.includes(false)) {
+      for (const fact of decision.when.flatMap((finding) => defaultOf(finding, facts))) assumed.add(fact);
+      continue;
+    }
     const unknown = decision.when[found.indexOf(undefined)];
     if (unknown === undefined)
       return open && open.decision.repair !== decision.repair
         ? { missing: open.missing }
-        : { decision, rests: restsOf(decision, facts) };
+        : { decision, rests: restsOf(decision, facts), assumed: [...assumed] };
     if (open && open.decision.repair !== decision.repair) return { missing: open.missing };
     open ??= { decision, missing: 'choice' in unknown ? unknown.choice : unknown.of[0] };
   }
@@ -60,6 +65,14 @@ function isWithin(value: number, { from, upTo, over, under }: Measured): boolean
     (!over || against(over) > 0) &&
     (!under || against(under) < 0)
   );
+}
+
+/** The default that a finding was held against, when nobody said otherwise. */
+function defaultOf(finding: Finding, facts: Facts): string[] {
+  if (!('choice' in finding)) return [];
+  const option = settled(finding.choice, facts);
+  const fact = option === undefined ? undefined : facts.get(optionFact(finding.choice.id, option));
+  return fact?.assumed.length ? [fact.id] : [];
 }
 
 /** Facts that a line was taken for. */

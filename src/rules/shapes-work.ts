@@ -43,8 +43,6 @@ export interface StepRecord extends Base {
   readonly good: Template;
   /** Ids of the limits and practices that bear on it. */
   readonly rules: readonly string[];
-  /** Ids of the quantities that its sentences use. */
-  readonly figures: readonly string[];
   /** Head words that name the step, as in "before …" and "done with …": each line one way. */
   readonly named: readonly string[];
   /** What people say when it is done. */

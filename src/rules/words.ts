@@ -57,7 +57,7 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   'fine-graded': ['fine graded', 'fine mix', 'fine gradation'],
   'coarse-graded': ['coarse graded', 'coarse mix', 'coarse gradation'],
   coarse: [],
-  'roll-down': ['rolldown'],
+  'roll-down': ['rolldown', 'roll down'],
   max: ['maximum', 'máximo', 'maximo', 'most'],
   min: ['minimum', 'mínimo', 'minimo', 'least'],
   why: ['how come', 'what for', 'por que', 'por qué', 'reason'],
@@ -77,3 +77,6 @@ export const plainWords: readonly string[] =
   'about after again along around before behind below between could every first going house large later laid level light line little local looks loose lower might money never night noise north other place place plant please point price quick quite really round second seems seven shift short since small south space spend sport start state still store street table thank their there these thing think third those three today total touch under until usual water weather where which while white whole without woman women works world would write wrong years young'.split(
     ' ',
   );
+
+/** Words that stand before figures of every kind, so that they tell little of the role. */
+export const weakWords: readonly string[] = ['at', 'use', 'set', 'about'];

@@ -4,8 +4,8 @@ import { en } from '../wording/en.ts';
 import { rangeOf, titleOf } from './names.ts';
 
 /**
- * The lines of a reply's text that say something the rest of its sheet does not: the figures, assumptions and checks
- * stand there on their own. A line is left out only when nothing but joining words is left of it.
+ * The lines of a reply's text that say something the rest of its sheet does not: the figures, assumptions, checks, causes
+ * and steps stand there on their own. A line is left out only when nothing but its place and label is left of it.
  */
 export function basisOf(reply: Reply): string[] {
   const shown = shownElsewhere(reply).sort((a, b) => b.length - a.length);
@@ -18,20 +18,33 @@ export function withoutOutcome(text: string, status: keyof typeof en.status): st
   return text.startsWith(outcome) ? capital(text.slice(outcome.length)) : text;
 }
 
-function shownElsewhere({ values, assumed, checks, verdict, clarify, cautions }: Reply): string[] {
-  const figures = values.flatMap((value) => [value.text, titleOf(value.quantity), rangeOf(value) ?? '']);
-  const judged = [...checks, ...(verdict ? [verdict] : [])].map(({ text }) => text);
-  const rest = [
-    ...assumed.map(({ text }) => text),
+/** True for a line that names where the rest comes from. */
+export const isSource = (line: string): boolean => line.startsWith(`${label(en.sources(['']))}:`);
+
+/** Lines that stand before a list of their own. */
+const labels = [en.assumed([]), en.fault.causes, en.steps.check(['x']).replace('x', ''), en.steps.watch('')].map(label);
+
+function shownElsewhere({ values, assumed, checks, verdict, clarify, cautions, causes, steps }: Reply): string[] {
+  return [
+    ...values.flatMap((value) => [value.text, titleOf(value.quantity), rangeOf(value) ?? '']),
+    ...[...checks, ...(verdict ? [verdict] : []), ...assumed].map(({ text }) => text),
+    ...causes.flatMap(({ text, remedy }) => [text, remedy]),
+    ...steps.flatMap((step) => [step.title, ...step.checks, ...step.cautions]),
     ...cautions,
     clarify?.text ?? '',
-    en.assumed([]).replace(/\P{L}+$/u, ''),
-  ];
-  return [...figures, ...judged, ...rest].map((text) => text.trim().toLowerCase()).filter((text) => text !== '');
+    ...labels,
+  ]
+    .map((text) => text.trim().toLowerCase())
+    .filter((text) => text !== '');
 }
 
 function saysMore(line: string, shown: readonly string[]): boolean {
-  let left = line.toLowerCase();
+  let left = line.toLowerCase().replace(/^\d{1,3}\. /, '');
   for (const part of shown) left = left.replaceAll(part, ' ');
   return /[\p{L}\p{N}]/u.test(left);
+}
+
+/** A sentence less the punctuation it ends in. */
+function label(text: string): string {
+  return text.replace(/\P{L}+$/u, '');
 }

@@ -1,3 +1,4 @@
+import { en } from '../wording/en.ts';
 import { page } from '../wording/page.en.ts';
 
 /** Cautions in the yellow bar: never folded away. */
@@ -12,3 +13,6 @@ export function Cautions({ cautions }: { readonly cautions: readonly string[] })
     </div>
   );
 }
+
+/** What holds for every answer: the foot of the page says it once. */
+export const standing: readonly string[] = [en.offTheRoad, en.agencyFirst];

@@ -1,6 +1,7 @@
 import type { Job, UnitSystem } from '../reply.ts';
 import { page } from '../wording/page.en.ts';
 import { Buttons } from './asking.tsx';
+import { standing } from './cautions.tsx';
 import { Composer, EnterButton, UnitsChoice } from './composer.tsx';
 import { type Dress, documentOf, Header } from './document.tsx';
 import type { Entry } from './entry.ts';
@@ -95,10 +96,11 @@ function Opening() {
 export function Foot({ version }: { readonly version: string }) {
   return (
     <footer>
-      <p>
-        <b>{page.standing.offTheRoad}</b>
-      </p>
-      <p>{page.standing.agencyFirst}</p>
+      {standing.map((line) => (
+        <p>
+          <b>{line}</b>
+        </p>
+      ))}
       <p>{page.rules(version)}</p>
     </footer>
   );

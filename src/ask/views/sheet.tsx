@@ -1,9 +1,9 @@
 import { page } from '../wording/page.en.ts';
 import { Buttons, Next } from './asking.tsx';
 import { Assumed, NotUsed } from './assumed.tsx';
-import { basisOf } from './basis.ts';
+import { basisOf, isSource } from './basis.ts';
 import { Causes } from './causes.tsx';
-import { Cautions } from './cautions.tsx';
+import { Cautions, standing } from './cautions.tsx';
 import { Checklist } from './checklist.tsx';
 import type { Entry } from './entry.ts';
 import { Figures } from './figures.tsx';
@@ -22,6 +22,8 @@ interface Props {
 /** One question as a bold line over a rule, and under it the answer sheet. */
 export function Sheet({ entry, latest, ticks }: Props) {
   const { number, question, reply } = entry;
+  const stepsAsked = reply.kind === 'steps';
+  const checklist = <Checklist reply={reply} entry={number} ticks={ticks} />;
   return (
     <article class={`entry ${reply.kind}`} aria-labelledby={`question-${number}`}>
       <h3 id={latest ? 'latest' : undefined} tabindex={latest ? -1 : undefined}>
@@ -35,18 +37,19 @@ export function Sheet({ entry, latest, ticks }: Props) {
         {reply.verdict && <Mark judged={reply.verdict} main />}
         <Figures values={reply.values} asked={reply.verdict === undefined} />
         {basisOf(reply).map((line) => (
-          <p class="basis">{line}</p>
+          <p class={isSource(line) ? 'basis source' : 'basis'}>{line}</p>
         ))}
         {reply.clarify && <p class="basis asked">{reply.clarify.text}</p>}
         {latest && reply.clarify && <Buttons label={page.choices} questions={reply.clarify.choices} />}
         <Broken reply={reply} />
+        {stepsAsked && checklist}
+        <Causes causes={reply.causes} />
         <Assumed assumed={reply.assumed} />
         <NotUsed ignored={reply.ignored} />
         <OtherRules reply={reply} />
         <Layout places={reply.layout} />
-        <Causes causes={reply.causes} />
-        <Cautions cautions={reply.cautions} />
-        <Checklist steps={reply.steps} entry={number} ticks={ticks} />
+        <Cautions cautions={reply.cautions.filter((caution) => !standing.includes(caution))} />
+        {!stepsAsked && checklist}
         {reply.quiz && <QuizSheet quiz={reply.quiz} />}
         <div class="folds">
           <Workings reply={reply} />

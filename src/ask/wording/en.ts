@@ -67,7 +67,7 @@ export const en = {
     item: (place: number, title: string) => `${place}. ${title}`,
     title: (title: string, lift?: number, lifts?: number) => (lift === undefined ? title : `${title}, lift ${lift}${lifts === undefined ? '' : ` of ${lifts}`}`),
     next: (title: string, text: string) => `Next: ${title}. ${text}`,
-    before: (title: string, text: string) => `Before that: ${title}. ${text}`,
+    either: (title: string, other: string, text: string) => `Next: ${title}, or ${other} where one lift is left. ${text}`,
     one: (title: string, text: string) => `${title}. ${text}`,
     craft: (title: string, text: string) => `${title}: ${text}`,
     check: (lines: readonly string[]) => (lines.length ? `Check: ${lines.join(' ')}` : ''),

@@ -44,7 +44,7 @@ export const page = {
   checks: 'Rules that bear on it',
   caution: 'Caution',
   checklist: 'Checklist',
-  liftOf: (lift: number) => `lift ${lift}`,
+  place: (place: number, title: string) => `${place}. ${title}`,
   causes: 'Likely causes, first to last',
   remedy: 'Do',
   layout: 'Where it all goes',
@@ -68,10 +68,6 @@ export const page = {
       `The first ${count} ${count === 1 ? 'question has' : 'questions have'} left this page; what they told of the job is kept.`,
     rulesChanged:
       'The rules changed since your last question: the answers on this page are worked out by the new ones.',
-  },
-  standing: {
-    offTheRoad: 'Read it off the road: never while flagging, running a machine, or standing in the path of one.',
-    agencyFirst: "Your agency's rules come first; these are the general ones.",
   },
   rules: (version: string) => `Rules ${version}`,
   backToAsk: 'Ask a question',

@@ -34,13 +34,26 @@ function readChain(tokens: Tokens, i: number): NameRead | undefined {
     numbers++;
   }
   if (numbers === 1) return undefined;
-  if (numbers > 2) return mixedRange(tokens, i) || readUnit(tokens, next) ? undefined : name('other', next);
-  const [a, b] = [at(tokens, i), at(tokens, i + 2)];
-  if (sign.text === '-') {
-    const phone = a.raw.length === 3 && b.raw.length === 4;
-    return phone && !readUnit(tokens, next) ? name('other', next) : undefined;
+  if (mixedRange(tokens, i) || readUnit(tokens, next)) return undefined;
+  const [a, b, c] = [at(tokens, i), at(tokens, i + 2), at(tokens, i + 4)];
+  const dated = isDay(a.value, b.value) || isDay(b.value, a.value);
+  if (numbers === 2) {
+    const phone = sign.text === '-' && a.raw.length === 3 && b.raw.length === 4;
+    const day = sign.text === '/' && dated && !readFraction(tokens, i);
+    return phone || day ? name('other', next) : undefined;
   }
-  return a.value + b.value === 100 || readFraction(tokens, i) ? undefined : name('other', next);
+  const date = (dated && (c.value <= 99 || isYear(c.value))) || (isYear(a.value) && isDay(b.value, c.value));
+  const phone = sign.text === '-' && (numbers > 3 || (a.raw.length === 3 && c.raw.length === 4));
+  return date || phone ? name('other', next) : undefined;
+}
+
+/** A month and a day of it; 24/7 passes for one. */
+function isDay(month: number, day: number): boolean {
+  return month >= 1 && month <= 12 && day >= 1 && day <= 31;
+}
+
+function isYear(year: number): boolean {
+  return year >= 1950 && year <= 2049;
 }
 
 /** `1-1/2-2 in` is a range, not a date: a mixed number in it. */
@@ -71,7 +84,7 @@ function isDecade(tokens: Tokens, i: number): boolean {
 
 function readYear(tokens: Tokens, i: number): NameRead | undefined {
   const year = at(tokens, i);
-  if (year.raw.length !== 4 || year.value < 1950 || year.value > 2049) return undefined;
+  if (year.raw.length !== 4 || !isYear(year.value)) return undefined;
   const said = yearWords.has(at(tokens, i - 1).text) || months.has(at(tokens, i - 1).text);
   return said && !measures(tokens, i + 1) ? name('other', i + 1) : undefined;
 }

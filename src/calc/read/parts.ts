@@ -22,8 +22,18 @@ export function readPart(tokens: Tokens, i: number): NumberRead | undefined {
     return numberRead(dozen ? 6 : number, from + (dozen ? 3 : 2), 'spelled');
   }
   if (word.parts === 2 && at(tokens, from + 1).text === 'dozen') return numberRead(6, from + 2, 'spelled');
+  // "Half to three quarters of an inch": the unit of the other end is its own.
+  const rangeEnd = isRangeEnd(tokens, from);
   const small = article && word.parts >= 8 && word.parts !== 10;
-  return counted || small ? numberRead(number, from + 1, 'spelled') : undefined;
+  return counted || small || rangeEnd ? numberRead(number, from + 1, 'spelled') : undefined;
+}
+
+/** True for "half or", "quarter to" before another number, but not in "cut in half or 2 pieces". */
+function isRangeEnd(tokens: Tokens, i: number): boolean {
+  const join = at(tokens, i + 1).text;
+  if ((join !== 'to' && join !== 'or') || at(tokens, i - 1).text === 'in') return false;
+  const other = at(tokens, i + 2);
+  return other.kind === 'number' || numberWords.has(other.text) || partWords.has(other.text) || isArticle(other);
 }
 
 /** The parts after a count of them: "three QUARTERS of an inch", "5 EIGHTHS", "three QUARTER inch". */

@@ -118,7 +118,7 @@ const notLabelled = new Set(['x', 'by', '*', ':']);
 /** "Toneladas: 20", "feet = 150": the unit named before its number. */
 function readLabelled(tokens: Tokens, i: number, unit: UnitRead): Measured | undefined {
   const mark = at(tokens, unit.next).text;
-  if ((mark !== ':' && mark !== '=') || at(tokens, i).text.length < 3) return undefined;
+  if ((mark !== ':' && mark !== '=') || at(tokens, i).text.length < 3 || unit.alias === 'min') return undefined;
   if (at(tokens, unit.next + 1).kind !== 'number') return undefined;
   const read = readNumber(tokens, unit.next + 1);
   if (!read || readUnit(tokens, read.next) || notLabelled.has(at(tokens, read.next).text)) return undefined;

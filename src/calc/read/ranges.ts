@@ -8,6 +8,7 @@ import {
   rangeWords,
   trendWords,
 } from './bound-words.ts';
+import { readClock } from './clock.ts';
 import { at, type Tokens } from './lexer.ts';
 import { type Measured, measured } from './measured.ts';
 import { roleWords } from './near-words.ts';
@@ -56,6 +57,7 @@ function readRange(tokens: Tokens, i: number, options: QuantityOptions): Measure
 }
 
 function readBetween(tokens: Tokens, i: number, options: QuantityOptions): Measured | undefined {
+  if (readClock(tokens, i + 1) !== undefined) return undefined;
   const first = readQuantity(tokens, i + 1, options);
   if (!first || !betweenJoins.has(at(tokens, first.next).text)) return undefined;
   const second = readQuantity(tokens, first.next + 1, options);

@@ -60,7 +60,9 @@ function readCollective(tokens: Tokens, i: number): NumberRead | undefined {
   const word = at(tokens, i).text;
   if (word === 'couple') {
     const next = at(tokens, i + 1).text === 'of' ? i + 2 : i + 1;
-    return numberRead(2, next, 'spelled', undefined, true);
+    const word = numberWords.get(at(tokens, next).text);
+    const times = word?.rank === 'hundred' || word?.rank === 'thousand' ? word.value : 1;
+    return numberRead(2 * times, times > 1 ? next + 1 : next, 'spelled', undefined, true);
   }
   if (word === 'dozen' || word === 'docena') {
     return numberRead(12, i + (at(tokens, i + 1).text === 'de' ? 2 : 1), 'spelled');
@@ -140,6 +142,9 @@ function fractionAfter(tokens: Tokens, i: number): boolean {
   return part !== undefined && !Number.isInteger(part.number);
 }
 
+/** "A few hundred feet" is no number. */
+const uncounted = new Set(['few', 'several', 'many', 'some', 'couple']);
+
 /** False for the words that are numbers only in some company: `one` the pronoun, `once` and `un`, `mil` before no number. */
 function stands(tokens: Tokens, i: number, words: number): boolean {
   const word = at(tokens, i).text;
@@ -155,6 +160,9 @@ function stands(tokens: Tokens, i: number, words: number): boolean {
       );
     case 'uno':
       return words > 0 || next.text === 'a' || at(tokens, i - 1).text === 'a';
+    case 'hundred':
+    case 'thousand':
+      return words > 0 || !uncounted.has(at(tokens, i - 1).text);
     case 'ciento':
       return numberWords.get(next.text)?.spanish ?? false;
     case 'mil':

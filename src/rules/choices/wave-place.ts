@@ -8,16 +8,15 @@ export default choice({
   sources: [commonPractice],
   question: { text: 'Where: across the mat, along its outer edge, or on the cutting edge of the blade?', ease: 1 },
   options: [
-    { id: 'cutting-edge', title: 'on the cutting edge of the blade', cues: ['cut+edge blade|worn|scallop', 'edge+blade'] },
+    {
+      id: 'cutting-edge',
+      title: 'on the cutting edge of the blade',
+      cues: ['cut+edge blade|worn|scallop', 'edge+blade'],
+    },
     {
       id: 'outer-edge',
       title: 'along the outer edge',
-      cues: [
-        'edge in+out',
-        'outer|outside+edge',
-        'edge wavy|waver|scallop|starved',
-        'along+edge|shoulder',
-      ],
+      cues: ['edge in+out', 'outer|outside+edge', 'edge wavy|waver|scallop|starved', 'along+edge|shoulder'],
     },
     {
       id: 'across',

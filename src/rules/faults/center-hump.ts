@@ -1,4 +1,3 @@
-import { commonPractice } from '../shapes.ts';
 import { fault } from '../shapes-work.ts';
 import { bladeSpreading } from '../sources-craft.ts';
 
@@ -21,16 +20,6 @@ export default fault({
       remedy: 'put the row to the inside and carry it across',
       rule: 'windrow-side',
       source: bladeSpreading('the windrow is put to the side; from the center it leaves a hump'),
-    },
-    {
-      text: 'strips overlapped too far in the middle',
-      remedy: 'even the strips; overlap once',
-      source: commonPractice,
-    },
-    {
-      text: 'the blade not set to the slope of the lane',
-      remedy: 'set it to the crown or the bank on both sides',
-      source: commonPractice,
     },
   ],
   now: 'Warm: take the hump off with a light pass outward, then roll. Cold: cut it down before the next lift.',

@@ -1,5 +1,4 @@
 import stickPlace from '../choices/stick-place.ts';
-import { commonPractice } from '../shapes.ts';
 import { fault } from '../shapes-work.ts';
 import { armyPaving, navyBasic } from '../sources-craft.ts';
 
@@ -25,12 +24,6 @@ export default fault({
       source: navyBasic('ch. 11, rollers'),
     },
     { text: 'mix too hot', remedy: 'wait until it carries the drum', source: navyBasic('ch. 11, rollers') },
-    {
-      text: 'too much tack coming through',
-      remedy: 'sand the fat spots; cut the rate on the next one',
-      rule: 'tack-rate',
-      source: commonPractice,
-    },
   ],
   now: 'Stop on rolled mat, clean and wet the drum, fill the hole with warm mix, roll again.',
   nextTime: 'Water and scrapers before the first load. Water or an approved release: fuel softens the mix.',

@@ -29,15 +29,9 @@ export default fault({
       remedy: 'take less of the row at a time, or close the angle',
       source: commonPractice,
     },
-    {
-      text: 'strips that do not overlap',
-      remedy: 'overlap the strips, so that the next one takes the line up',
-      rule: 'fewest-passes',
-      source: commonPractice,
-    },
   ],
   now: 'Take it up with one light pass before rolling; rolled in, it stays.',
-  nextTime: 'Set the toe before the lift; overlap the strips.',
+  nextTime: 'Set the toe before the lift.',
   apart: {
     by: ridgePlace,
     heard: ['ridge'],

@@ -31,7 +31,6 @@ export default fault({
       source: commonPractice,
     },
     { text: 'rolling too fast', remedy: 'slow down', rule: 'roller-speed', source: pavingHandbook('section 18') },
-    { text: 'the base gives under the roller', remedy: 'find the soft place before you go on', source: commonPractice },
   ],
   now: 'Stop, let it firm up, then roll slowly without vibration, rubber tires best; fine cracks close under them.',
   nextTime: 'Find the heat at which this mix stands the drum, on the first strip.',

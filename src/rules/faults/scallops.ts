@@ -31,11 +31,6 @@ export default fault({
       rule: 'windrow-side',
       source: commonPractice,
     },
-    {
-      text: 'a hand that steers with the blade',
-      remedy: 'set it, then leave the levers alone; steer by a painted line',
-      source: commonPractice,
-    },
   ],
   now: 'Bring the row back to the middle and over again to fill the bays, while the mat is warm; rake the last of it by hand and roll the edge.',
   nextTime: 'Keep mix short of the edge until the finish, and keep enough for it.',

@@ -23,8 +23,6 @@ export default fault({
       rule: 'tack-set',
       source: everett('(4): nothing drives on it until broken and cured'),
     },
-    { text: 'too much tack', remedy: 'a thinner film', rule: 'tack-rate', source: commonPractice },
-    { text: 'dust under it', remedy: 'sweep until tack meets stone', rule: 'tack-clean-dry', source: commonPractice },
     { text: 'trucks that turn on it', remedy: 'one path in and out, no turning', source: commonPractice },
   ],
   now: 'Trucks off it until it has broken; then one path in, and touch up the bare spots by wand.',

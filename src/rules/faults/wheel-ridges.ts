@@ -1,4 +1,3 @@
-import { commonPractice } from '../shapes.ts';
 import { fault } from '../shapes-work.ts';
 import { bladeSpreading } from '../sources-craft.ts';
 
@@ -22,7 +21,6 @@ export default fault({
       rule: 'roll-each-lift',
       source: bladeSpreading('tire tracks show as ridges unless each layer is rolled'),
     },
-    { text: 'the same wheel track on every pass', remedy: 'shift the tracks between lifts', source: commonPractice },
     {
       text: 'lugged tires on the finish',
       remedy: 'smooth tires for laying',

@@ -10,8 +10,8 @@ export default quantity({
   because:
     'Warm tack is thin enough to fan out of the nozzles and takes more room in the tank than it will at 60 degF.',
   sources: [ufcFlexible('table 3-2: SS and CSS 70 to 160 degF, RS-1 70 to 140, CRS-1 125 to 185')],
-  roles: { after: ['tack', 'tank', 'hot'], before: ['temperature', 'tack', 'at'] },
-  setting: ['tank', 'gallon', 'correct', 'net', 'stick'],
+  roles: { after: ['tank'], before: ['temperature', 'tack', 'at'] },
+  setting: ['tack', 'tank', 'gallon', 'correct', 'net', 'stick'],
   bare: false,
   plausible: { min: { number: 32, unit: 'degF' }, max: { number: 400, unit: 'degF' } },
   question: {

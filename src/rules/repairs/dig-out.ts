@@ -17,5 +17,5 @@ export default repair({
   ],
   rules: ['lift-max', 'flush-finish', 'waste-disposal'],
   caution:
-    'Locates called and marked before a shovel goes in; cutting makes silica dust; no man in a hole beside traffic or a bank.',
+    'Locates called and marked before a shovel goes in; cutting makes silica dust; nobody in a hole beside traffic or under a bank.',
 });

@@ -17,7 +17,6 @@ export default step({
   cautions: ['Nobody goes behind, between or into the swing of a machine unless its operator has seen his face.'],
   good: 'Ask anyone who spots the trucks and where the way out is: he knows.',
   rules: ['apparel', 'flagger-count', 'backing-spotter'],
-  figures: [],
   named: ['brief|briefing', 'tailgate+talk|meeting', 'safety+talk|meeting', 'toolbox+talk'],
   doneCues: ['crew brief', 'had+talk|meeting|briefing', 'tailgate+talk|meeting over|had'],
   cues: ['tailgate+talk|meeting', 'safety+talk|meeting', 'how|what brief|briefing', 'toolbox+talk', 'what tell crew'],

@@ -17,7 +17,6 @@ export default step({
   cautions: ['Traffic control stays up till the last man and machine are off. No fuel on tools or truck beds.'],
   good: 'A driver would not know that you were there.',
   rules: ['waste-disposal', 'drop-off', 'open-to-traffic', 'overnight'],
-  figures: ['edge-drop'],
   named: ['clean-up', 'pick+up+lump|chunk|stone'],
   doneCues: ['clean-up done|finished|over -not', 'all clean|pick+up -sign -cone -not'],
   cues: ['how|what clean-up', 'left|leftover lump|stone|mix what+do', 'stone all+over lane|road'],

@@ -29,7 +29,6 @@ export default step({
   ],
   good: 'Ends that cannot be felt, no roller marks, one texture.',
   rules: ['flush-finish', 'straightedge', 'roll-low-to-high', 'roller-speed', 'roller-edge', 'static-thin-lift'],
-  figures: ['roller-lanes', 'roller-coverages', 'roller-passes'],
   named: ['final|finish+roll|rolling', 'last+roll|rolling'],
   doneCues: [
     'final|finish+roll|rolling done|finished|over|through -not',

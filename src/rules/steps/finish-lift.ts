@@ -13,7 +13,7 @@ export default step({
     { on: { lifts: 'one' }, text: 'This is the only lift: both ends get their taper with it.' },
     {
       on: { lifts: 'even' },
-      text: 'The row lies on the inner lift side now: return it to the inside first, and bring it over again so that it ends at the outer edge. Count that pass.',
+      text: 'The row lies on the shoulder side now: return it to the inside first, and bring it over again so that it ends at the outer edge. Count that pass.',
     },
   ],
   craft: [
@@ -52,7 +52,6 @@ export default step({
     'lay-speed',
     'flush-finish',
   ],
-  figures: ['lift-loose', 'blade-passes', 'tons-left', 'lift-count'],
   named: ['finish|final|last|top+lift', 'finish|final|last+pass'],
   doneCues: ['finish|final|last|top+lift down|laid|done|in|blade -not -how'],
   atCues: ['on|start|lay|blade+finish|final|last|top+lift -how'],

@@ -62,7 +62,6 @@ export default step({
   ],
   good: 'Even depth, both ends from nothing, no torn or rocky streak.',
   rules: ['lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane', 'turnout-distance'],
-  figures: ['lift-loose', 'lift-thickness', 'lift-count', 'blade-passes', 'grader-speed', 'roll-down'],
   named: ['first+lift', 'first+pass', 'bottom+lift'],
   doneCues: [
     'first|1st|bottom+lift down|laid|done|in|blade -not -how',

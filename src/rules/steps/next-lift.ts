@@ -40,7 +40,6 @@ export default step({
   ],
   good: 'The row is as straight and even after it as before.',
   rules: ['roll-each-lift', 'lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane'],
-  figures: ['lift-loose', 'lift-count', 'tons-left'],
   named: ['next+lift', 'second|third|fourth|fifth|2nd|3rd|4th|5th+lift', 'middle+lift'],
   doneCues: [
     'next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift down|laid|done|in|blade -not -how',

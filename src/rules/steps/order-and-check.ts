@@ -25,7 +25,6 @@ export default step({
   cautions: ['Start an engine from the seat only; block or lower what is raised before anyone goes under it.'],
   good: 'Mix, tack, trucks and machines are there when the first load is due.',
   rules: ['air-temperature', 'no-rain', 'payload'],
-  figures: ['premix-order', 'truck-count', 'tack-volume'],
   named: ['order+mix', 'order+check', 'check+machine|grader|roller|equipment', 'pre-trip|walkaround'],
   doneCues: [
     'mix+order -not -what -how',

@@ -12,7 +12,6 @@ export default step({
   cautions: ['Write it off the road.'],
   good: 'Somebody who was not there could find the patch and tell how it was done.',
   rules: [],
-  figures: ['premix-mass', 'placed-depth', 'tack-volume'],
   named: ['record|report|paperwork|diary', 'write+up|down'],
   doneCues: ['record|report|paperwork done|finished|written|in -not', 'wrote|written+up|down'],
   cues: ['what report|record|paperwork', 'how fill|write report|record', 'what write|put report|record|down'],

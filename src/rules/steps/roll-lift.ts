@@ -45,7 +45,6 @@ export default step({
     'drum-bridges-rut',
     'roller-edge',
   ],
-  figures: ['roller-lanes', 'roller-coverages', 'roller-passes', 'rolling-time', 'time-to-roll', 'roller-overlap'],
   named: ['roll|rolling+lift', 'roll|rolling -final -finish -down', 'compact|compaction'],
   doneCues: [
     'lift rolled|compacted -not -before',

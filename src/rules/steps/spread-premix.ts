@@ -42,7 +42,6 @@ export default step({
   cautions: ['Nobody stands between truck and blade, at a tailgate, or behind anything that backs.'],
   good: 'An even line of mix, more than the tack at both ends, nothing over the shoulder.',
   rules: ['tack-set', 'end-spread', 'backing-spotter', 'payload', 'no-rain', 'air-temperature'],
-  figures: ['end-spread', 'load-length', 'truck-count', 'dump-spacing', 'premix-mass'],
   named: ['dump|tailgate|unload', 'spread+mix', 'put+mix+down'],
   doneCues: [
     'mix|load|truck dump|unload|empty -not -how',

@@ -19,7 +19,6 @@ export default step({
   cautions: ['Measuring is when people get hit: protect yourselves before the first step onto the road.'],
   good: 'Every spot is painted, sized, and figured for mix before the crew moves.',
   rules: ['traffic-control-first', 'drop-off'],
-  figures: ['patch-length', 'patch-width', 'patch-depth', 'deepest-depth', 'patch-area'],
   named: ['survey', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
   doneCues: ['patch|spot|limit mark|paint -not', 'mark+out', 'all mark|paint|measure'],
   cues: [

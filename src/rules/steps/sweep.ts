@@ -25,7 +25,6 @@ export default step({
   cautions: ['The cloud is silica, and blinds drivers: hold traffic, cab shut, nobody downwind.'],
   good: 'Stone and old mix show, dry, all over the marked area.',
   rules: ['tack-clean-dry', 'traffic-control-first'],
-  figures: [],
   named: ['sweep|swept|sweeping', 'broom', 'blow+off'],
   doneCues: ['swept -not -before', 'sweep done|finished -not', 'broom done|finished|through -not', 'clean dry ?now'],
   cues: ['how sweep|broom', 'broom|sweep cloud|dust', 'sweep wet|water|mist'],

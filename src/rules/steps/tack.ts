@@ -35,7 +35,6 @@ export default step({
   ],
   good: 'Old stone still shows through an even brown film, edge to edge.',
   rules: ['tack-clean-dry', 'tack-rate', 'air-temperature', 'no-rain'],
-  figures: ['tack-volume', 'tack-rate', 'tack-residual', 'tack-area'],
   named: ['tack', 'shoot|spray'],
   doneCues: [
     'tack+down -not -how-many',

@@ -20,7 +20,6 @@ export default step({
   ],
   good: 'Nothing stays on the road that is no longer true.',
   rules: ['traffic-control-last', 'open-to-traffic', 'overnight'],
-  figures: ['edge-drop'],
   named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
   doneCues: [
     'traffic+control down|gone -not -when -check',

@@ -29,7 +29,6 @@ export default step({
     'cone-height',
     'apparel',
   ],
-  figures: ['sign-spacing-a', 'buffer-length', 'zone-length', 'flagger-taper'],
   named: ['traffic+control -down', 'sign+up|out', 'set+up+traffic|sign|cone', 'close+lane'],
   doneCues: [
     'traffic+control up|set|place -not',

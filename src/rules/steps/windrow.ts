@@ -44,7 +44,6 @@ export default step({
   ],
   good: 'Straight, even, inside the limits, on the center-line side.',
   rules: ['windrow-side', 'machine-inside-lane', 'turnout-distance'],
-  figures: ['windrow-section', 'windrow-base', 'windrow-height', 'blade-angle'],
   named: ['windrow'],
   doneCues: [
     'windrow built|size|made|ready|straight|done|up|laid -not -how -is',

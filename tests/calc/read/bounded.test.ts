@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { read } from '../../../src/calc/read/read.ts';
 
 /** The least of several runs: what the reader needs, free of what else the machine does. */
-function milliseconds(text: string): number {
+function milliseconds(text: string, runs = 6): number {
   let least = Number.POSITIVE_INFINITY;
-  for (let run = 0; run < 6; run++) {
+  for (let run = 0; run < runs; run++) {
     const start = performance.now();
     read(text);
     least = Math.min(least, performance.now() - start);
@@ -81,7 +81,7 @@ describe('hostile texts of 2,000 characters', () => {
 
   it.each(unit)('%j: ten times the text takes no more than some thirty times as long', (piece) => {
     const once = Math.max(milliseconds(piece.repeat(Math.ceil(2000 / piece.length))), 0.3);
-    expect(milliseconds(piece.repeat(Math.ceil(20_000 / piece.length)))).toBeLessThan(30 * once);
+    expect(milliseconds(piece.repeat(Math.ceil(20_000 / piece.length)), 3)).toBeLessThan(30 * once);
   });
 });
 

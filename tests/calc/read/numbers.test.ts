@@ -167,6 +167,11 @@ describe('one of a thing', () => {
     ['10 tons an hour', '[10 ton/h]'],
     ['150 pies a pulgada y media', '[150 ft] [1.5 in]'],
     ['toneladas: 20', '[20 t tonelada?]'],
+    ['one 12 ft lane', 'one [12 ft] lane'],
+    ['a few hundred feet', 'a few hundred feet'],
+    ['a couple hundred feet', '[about 200 ft]'],
+    ['165/110 = 1.5 inches', '[165] / [110] = [1.5 in]'],
+    ['1) 12 ft wide', '<other 1> ) [12 ft] wide'],
   ])('%s', (text, want) => {
     expect(short(text)).toBe(want);
   });

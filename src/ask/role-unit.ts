@@ -1,0 +1,44 @@
+import type { Figure } from '../calc/read/reading.ts';
+import { type Unit, unitRow } from '../calc/units.ts';
+import type { QuantityRecord } from '../rules/shapes.ts';
+import type { UnitSystem } from './reply.ts';
+
+interface Circumstances {
+  readonly system: UnitSystem;
+  /** True when a word or the group gives the figure this role. */
+  readonly told: boolean;
+  /** True when the last reply asked for it. */
+  readonly asked: boolean;
+  /** All figures of the sentence. */
+  readonly all: readonly Figure[];
+}
+
+/** The unit a figure has in a role; undefined when it cannot have that role. */
+export function unitFor(figure: Figure, record: QuantityRecord, circumstances: Circumstances): Unit | undefined {
+  if (figure.form === 'ratio') return ratioUnit(figure, record);
+  return figure.unit === undefined ? bareUnit(record, circumstances) : typedUnit(figure, record, circumstances.system);
+}
+
+/** A bare number counts, or has the unit its role always has; where the role is told, that of a like figure beside it ("44 tons, 31 is down"). */
+function bareUnit(record: QuantityRecord, { system, told, asked, all }: Circumstances): Unit | undefined {
+  if (record.dimension === 'count') return '1';
+  if (record.bare) return record.bare[system];
+  const like = told ? all.find(({ unit }) => unit && unitRow(unit).dimension === record.dimension)?.unit : undefined;
+  return like ?? (asked ? record.units[system] : undefined);
+}
+
+/** The unit as typed, where it measures the quantity; one that can mean two things means what the quantity is. */
+function typedUnit({ unit, unclear }: Figure, { dimension }: QuantityRecord, system: UnitSystem): Unit | undefined {
+  if (unclear === 'yd' && dimension === 'area') return 'yd2';
+  if (unclear === 'yd' && dimension === 'volume') return 'yd3';
+  if (unclear === 'deg' && dimension === 'angle') return 'deg';
+  if (unitRow(unit!).dimension !== dimension) return undefined;
+  return system === 'us' && (unclear === 't' || unclear === 'tonelada') ? 'ton' : unit;
+}
+
+/** A ratio serves a record that reads parts; unlike parts of a whole could mean two things, so they serve none. */
+function ratioUnit({ parts }: Figure, record: QuantityRecord): Unit | undefined {
+  if (!record.parts || !parts) return undefined;
+  if (record.parts === 'share') return parts[0] === parts[1] ? '%' : undefined;
+  return parts[1] === 1 ? '1' : undefined;
+}

@@ -1,0 +1,202 @@
+import { convert, toBase } from '../calc/quantity.ts';
+import type { Figure } from '../calc/read/reading.ts';
+import { type Unit, unitRow } from '../calc/units.ts';
+import type { QuantityRecord } from '../rules/shapes.ts';
+import type { UnitSystem } from './reply.ts';
+import { unitFor } from './role-unit.ts';
+import { isSmall, type Sentence } from './sentence.ts';
+
+/** What helps to tell which role a figure has. */
+export interface Context {
+  readonly quantities: ReadonlyMap<string, QuantityRecord>;
+  /** Quantities that a word beside a figure speaks of. */
+  readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
+  /** Words that stand before any figure at all: they tell little. */
+  readonly weak: ReadonlySet<string>;
+  /** True when something is asked; `near` then has to do with that, else with the patch itself. */
+  readonly aimed: boolean;
+  /** Steps from each quantity to what is asked; absent when it has nothing to do with it. */
+  readonly near: ReadonlyMap<string, number>;
+  /** Quantities asked for: a figure is not read as the very thing asked, unless it is being checked. */
+  readonly sought: ReadonlySet<string>;
+  /** Positions of the words that say what is asked: they tell no figure its role. */
+  readonly spent: ReadonlySet<number>;
+  /** What the last reply asked for. */
+  readonly asked?: string | undefined;
+  readonly system: UnitSystem;
+}
+
+/** A role a figure could have, and how well it fits. */
+export interface Option {
+  readonly record: QuantityRecord;
+  readonly unit: Unit;
+  readonly unitAssumed: boolean;
+  readonly score: number;
+  /** True when a word or the group says so, not only what is asked. */
+  readonly told: boolean;
+}
+
+/** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
+const weights = {
+  after: 10,
+  before: 8,
+  /** Taken off for each word further away. */
+  further: 2,
+  /** For a word that stands before any figure, like "at". */
+  weak: 3,
+  /** For a quantity with a field of its own that is spoken of. */
+  setting: 4,
+  group: 6,
+  outOfGroup: -6,
+  asked: 9,
+  near: [5, 5, 4, 3, 2],
+  /** For one that has nothing to do with what is asked. */
+  far: -4,
+  implausible: -9,
+  sought: -12,
+  /** For a default that no word speaks of. */
+  untold: -1,
+  count: 3,
+  plain: 1,
+};
+/** An option must reach this, and few of them are kept. */
+const enough = 2;
+const kept = 4;
+/** Words looked at on either side. */
+const reach = 4;
+/** A number with neither unit nor word can be only what lies this near to what is asked. */
+const nearEnough = 3;
+
+interface Words {
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
+/** The roles that the figure at a place of a sentence could have, best first. */
+export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[], context: Context): Option[] {
+  const { figure } = sentence.tokens[at] as { figure: Figure };
+  const counted = countedAt(sentence, at, figure);
+  const words = wordsBeside(sentence, counted ?? at, context.spent);
+  const options: Option[] = [];
+  for (const record of candidates(words, context)) {
+    if (counted !== undefined && record.dimension !== 'count') continue;
+    const option = optionOf(sentence, figure, words, record, all, context);
+    if (option && option.score >= enough) options.push(option);
+  }
+  return options.sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1)).slice(0, kept);
+}
+
+function optionOf(sentence: Sentence, figure: Figure, words: Words, record: QuantityRecord, all: readonly Figure[], context: Context): Option | undefined {
+  const near = context.near.get(record.id);
+  const asked = context.asked === record.id;
+  if (near !== 0 && !asked && !(isSayable(record) && (near === 1 || isInSetting(record, sentence)))) return undefined;
+  const { word, weak } = wordScore(words, record, context.weak);
+  const group = groupScore(figure, all, record);
+  const told = word > 0 || group > 0;
+  const unit = unitFor(figure, record, { system: context.system, told, asked, all });
+  if (!unit || (record.counted && !Number.isInteger(figure.number))) return undefined;
+  const plausible = isPlausible(asRole(figure, record), unit, record);
+  if (!told && !asked && !(plausible && (figure.unit || mayBeBare(record, near, context.aimed)))) return undefined;
+  const score =
+    word +
+    weak +
+    group +
+    (near === undefined ? (context.aimed ? weights.far : 0) : (weights.near[near] ?? 0)) +
+    (asked ? weights.asked : 0) +
+    (context.sought.has(record.id) ? weights.sought : 0) +
+    (plausible ? 0 : weights.implausible) +
+    (record.plain ? weights.plain : 0) +
+    (figure.unit === undefined && record.dimension === 'count' && word > 0 ? weights.count : 0) +
+    (record.default && !told && !asked ? weights.untold : 0);
+  return { record, unit, unitAssumed: figure.unit === undefined && unit !== '1', score, told };
+}
+
+/** The only quantities a figure could be: those near what is asked, and those that a word beside it speaks of. */
+function candidates({ before, after }: Words, { quantities, byWord, near, asked }: Context): Set<QuantityRecord> {
+  const found = new Set<QuantityRecord>();
+  const add = (id: string): void => {
+    const record = quantities.get(id);
+    if (record) found.add(record);
+  };
+  for (const id of near.keys()) add(id);
+  if (asked) add(asked);
+  for (const word of [...before, ...after]) for (const record of byWord.get(word) ?? []) found.add(record);
+  return found;
+}
+
+/** True for a quantity that people give figures for, rather than one that is only worked out. */
+const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boolean(roles ?? question ?? inGroup);
+
+/** True where the field of a quantity that has one is spoken of. */
+const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean => setting?.some((word) => places.has(word)) ?? true;
+
+/** "Two 20 ft feathers", "three 10 x 20 patches": a number right before a figure counts what that figure is of. The place of the last such figure. */
+function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | undefined {
+  const next = tokens[at + 1];
+  if (figure.unit || figure.group !== undefined || figure.form === 'ratio' || next?.kind !== 'figure') return undefined;
+  let last = at + 1;
+  while (tokens[last + 1]?.kind === 'figure') last++;
+  return last;
+}
+
+/** True when a number with neither unit nor word beside it can still be this: what is asked depends on it closely, and people are asked for it. */
+const mayBeBare = ({ bare, plain, question }: QuantityRecord, near: number | undefined, aimed: boolean): boolean =>
+  aimed && Boolean(bare) && near !== undefined && near <= nearEnough && Boolean(plain ?? question);
+
+/** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
+function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {
+  const collect = (step: 1 | -1): string[] => {
+    const words: string[] = [];
+    for (let i = at + step; words.length < reach; i += step) {
+      const token = sentence.tokens[i];
+      if (token?.kind !== 'word') break;
+      const next = step === 1 && words.length === 0;
+      if (!isSmall(token, sentence.small)) words.push(spent.has(i) && !next ? '' : token.head);
+    }
+    return words;
+  };
+  return { before: collect(-1), after: collect(1) };
+}
+
+/** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
+function wordScore(words: Words, { roles, setting }: QuantityRecord, weakWords: ReadonlySet<string>): { word: number; weak: number } {
+  const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
+    const at = found.findIndex((word) => !weakWords.has(word) && wanted?.includes(word));
+    return at < 0 ? 0 : most - weights.further * at;
+  };
+  const word = Math.max(best(words.after, roles?.after, weights.after), best(words.before, roles?.before, weights.before));
+  if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };
+  const [next] = words.before;
+  return { word, weak: next && weakWords.has(next) && roles?.before?.includes(next) ? weights.weak : 0 };
+}
+
+/** In 12 x 300 x 2 the longest is the length, the next the width, and a third the depth; the third stands last where it can. */
+function groupScore(figure: Figure, all: readonly Figure[], { inGroup }: QuantityRecord): number {
+  if (figure.group === undefined) return 0;
+  if (!inGroup) return weights.outOfGroup;
+  const size = (f: Figure): number => (f.unit ? toBase(f.number, f.unit) : f.number * 12);
+  const group = all.filter((f) => f.group === figure.group);
+  const last = group.length === 3 && isThin(group[2]!, group) ? group[2] : undefined;
+  const sorted = group.filter((f) => f !== last).sort((a, b) => size(b) - size(a));
+  const place = (last ? [...sorted, last] : sorted).indexOf(figure);
+  return place === { longest: 0, next: 1, thinnest: 2 }[inGroup] ? weights.group : weights.outOfGroup;
+}
+
+/** True when the last of three can be the depth: in inches or millimetres, or the smallest, or a bare one that is no length of the other two. */
+function isThin(last: Figure, group: readonly Figure[]): boolean {
+  if (last.unit) return unitRow(last.unit).dimension === 'length' && (last.unit === 'in' || last.unit === 'mm' || last.unit === 'cm');
+  return group.every((f) => f === last || f.number >= last.number) || group.some((f) => f !== last && !Number.isInteger(f.number) && f.number < last.number);
+}
+
+/** The figure as its role has it: a ratio becomes the one number it stands for. */
+export function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figure {
+  const { parts } = figure;
+  if (figure.form !== 'ratio' || !parts || !reading) return figure;
+  return { ...figure, number: reading === 'share' ? (100 * parts[0]) / (parts[0] + parts[1]) : parts[0] / parts[1] };
+}
+
+function isPlausible(figure: Figure, unit: Unit, { plausible }: QuantityRecord): boolean {
+  if (!plausible) return true;
+  const { min, max } = plausible;
+  return figure.number >= convert(min.number, min.unit, unit) * (1 - 1e-9) && figure.number <= convert(max.number, max.unit, unit) * (1 + 1e-9);
+}
