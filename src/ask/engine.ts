@@ -76,21 +76,18 @@ function roleIndex({ quantities }: Knowledge): Map<string, QuantityRecord[]> {
 /** With nothing asked, figures are of the patch itself. */
 const plainOnes = ({ quantities }: Knowledge): Map<string, number> => new Map([...quantities.values()].filter(({ plain }) => plain).map(({ id }) => [id, 1]));
 
+/** Steps outward through the relations; one that has to be turned round counts for two. */
 function distancesFrom({ network }: Knowledge, starts: readonly string[]): Map<string, number> {
   const distance = new Map(starts.map((id) => [id, 0]));
-  let edge = [...starts];
-  for (let steps = 1; steps <= farthest; steps++) {
-    const next: string[] = [];
-    for (const id of edge) {
-      for (const at of network.finding.get(id) ?? []) {
-        for (const need of network.methods[at]!.needs) {
-          if (distance.has(need)) continue;
-          distance.set(need, steps);
-          next.push(need);
-        }
+  for (let steps = 0; steps < farthest; steps++) {
+    for (const [id, at] of [...distance]) {
+      if (at !== steps) continue;
+      for (const each of network.finding.get(id) ?? []) {
+        const { finds, needs, relation } = network.methods[each]!;
+        const there = steps + (finds === relation.finds.id ? 1 : 2);
+        for (const need of needs) if (there < (distance.get(need) ?? farthest + 1)) distance.set(need, there);
       }
     }
-    edge = next;
   }
   return distance;
 }

@@ -1,5 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { convert, toBase } from '../calc/quantity.ts';
+import type { Figure } from '../calc/read/reading.ts';
 import { sayFigure } from '../calc/wording.ts';
 import { unitRow } from '../calc/units.ts';
 import { conflicts } from '../rules/conflicts.ts';
@@ -8,7 +9,7 @@ import { clarifying } from './clarify.ts';
 import { compared } from './enough.ts';
 import { startsOf } from './engine.ts';
 import type { Fact } from './facts.ts';
-import type { Choice, Reply } from './reply.ts';
+import type { Choice, Reply, UnitSystem } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
 import { isSmall } from './sentence.ts';
@@ -16,7 +17,7 @@ import { en } from './wording/en.ts';
 
 /** What stands in the way of working with the figures given: a reply that asks back, or undefined when nothing does. */
 export function problemWith(scene: Scene): Reply | undefined {
-  return unlikely(scene) ?? wrongUnit(scene) ?? conflict(scene);
+  return unlikely(scene) ?? wrongUnit(scene) ?? conflict(scene) ?? leftOver(scene);
 }
 
 /** A figure that is nothing, less than nothing, or far from what its role can be. One that is to be judged is let through. */
@@ -73,6 +74,32 @@ function wrongUnit(scene: Scene): Reply | undefined {
     return clarifying(scene, record.id, 'unit-wrong', { quantity: record.id, text, choices: [] }, record.id);
   }
   return undefined;
+}
+
+/** A figure that found no role, where the answer would rest on a default that it could replace: which of them it is must be asked. */
+function leftOver(scene: Scene): Reply | undefined {
+  const { goal, unbound, system } = scene.understood;
+  const { knowledge, solved } = scene.voice;
+  if (!goal) return undefined;
+  const assumed = startsOf(knowledge, goal).flatMap((id) => solved.get(id)?.assumed ?? []);
+  for (const figure of unbound) {
+    const record = assumed.map((id) => knowledge.quantities.get(id)).find((each) => each && couldBe(figure, each, system));
+    if (!record) continue;
+    const typed = scene.request.question.slice(...figure.at);
+    const text = en.whatIs(typed, record.title);
+    const send = en.fact(record.title, typed);
+    return clarifying(scene, record.id, 'ambiguous', { quantity: record.id, text, choices: [{ text: send, send }] }, record.id);
+  }
+  return undefined;
+}
+
+function couldBe({ unit, form, number }: Figure, record: QuantityRecord, system: UnitSystem): boolean {
+  if (form === 'ratio') return record.parts !== undefined;
+  const meant = unit ?? (record.bare ? record.bare[system] : undefined);
+  if (!meant || unitRow(meant).dimension !== record.dimension) return false;
+  const { plausible } = record;
+  const at = toBase(number, meant);
+  return !plausible || (at >= toBase(plausible.min.number, plausible.min.unit) && at <= toBase(plausible.max.number, plausible.max.unit));
 }
 
 /** Figures that cannot all be so. */

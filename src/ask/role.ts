@@ -1,6 +1,6 @@
 import { convert, toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
-import { type Unit, unitRow } from '../calc/units.ts';
+import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import type { UnitSystem } from './reply.ts';
 import { unitFor } from './role-unit.ts';
@@ -96,7 +96,7 @@ function optionOf(sentence: Sentence, figure: Figure, words: Words, record: Quan
   const unit = unitFor(figure, record, { system: context.system, told, asked, all });
   if (!unit || (record.counted && !Number.isInteger(figure.number))) return undefined;
   const plausible = isPlausible(asRole(figure, record), unit, record);
-  if (!told && !asked && !(plausible && (figure.unit || mayBeBare(record, near, context.aimed)))) return undefined;
+  if (!told && !asked && !(plausible && (figure.unit || figure.form === 'ratio' || mayBeBare(record, near, weak, context.aimed)))) return undefined;
   const score =
     word +
     weak +
@@ -140,8 +140,8 @@ function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | u
 }
 
 /** True when a number with neither unit nor word beside it can still be this: what is asked depends on it closely, and people are asked for it. */
-const mayBeBare = ({ bare, plain, question }: QuantityRecord, near: number | undefined, aimed: boolean): boolean =>
-  aimed && Boolean(bare) && near !== undefined && near <= nearEnough && Boolean(plain ?? question);
+const mayBeBare = ({ bare, plain, question }: QuantityRecord, near: number | undefined, weak: number, aimed: boolean): boolean =>
+  aimed && Boolean(bare) && near !== undefined && near <= nearEnough && (weak > 0 || near <= 1 || Boolean(plain ?? question));
 
 /** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
 function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {
@@ -178,15 +178,19 @@ function groupScore(figure: Figure, all: readonly Figure[], { inGroup }: Quantit
   const group = all.filter((f) => f.group === figure.group);
   const last = group.length === 3 && isThin(group[2]!, group) ? group[2] : undefined;
   const sorted = group.filter((f) => f !== last).sort((a, b) => size(b) - size(a));
+  if (group.length === 2 && isInThin(group[1]!)) return figure === group[1] ? (inGroup === 'thinnest' ? weights.group : weights.outOfGroup) : 0;
   const place = (last ? [...sorted, last] : sorted).indexOf(figure);
   return place === { longest: 0, next: 1, thinnest: 2 }[inGroup] ? weights.group : weights.outOfGroup;
 }
 
 /** True when the last of three can be the depth: in inches or millimetres, or the smallest, or a bare one that is no length of the other two. */
 function isThin(last: Figure, group: readonly Figure[]): boolean {
-  if (last.unit) return unitRow(last.unit).dimension === 'length' && (last.unit === 'in' || last.unit === 'mm' || last.unit === 'cm');
+  if (last.unit) return isInThin(last);
   return group.every((f) => f === last || f.number >= last.number) || group.some((f) => f !== last && !Number.isInteger(f.number) && f.number < last.number);
 }
+
+/** True for a figure in a unit that depths are given in. */
+const isInThin = ({ unit }: Figure): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';
 
 /** The figure as its role has it: a ratio becomes the one number it stands for. */
 export function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figure {

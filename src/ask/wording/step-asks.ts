@@ -19,8 +19,9 @@ export const stepAsks = {
     'next+step',
     'then+what',
     'what then -how -if',
-    'what after+that|this',
-    'what need|do now',
+    'what after that|this',
+    'what do+now',
+    'what need now',
     'where go|from+here',
     'next -lift -patch -pass -load -truck -day -week -year -lane -sign -time',
   ],
@@ -29,7 +30,6 @@ export const stepAsks = {
     "that's+done",
     'finished -when -how -check -patch -mat -surface',
     'all+done',
-    'did that|it -what -how -why -did+you',
   ],
 } as const;
 

@@ -60,17 +60,15 @@ function standsApart(tokens: Tokens, next: number, whole: number, options: Numbe
 
 /** `1.1/2` and `1,1/2`: mixed numbers typed with a point or a comma; the comma may part a list. */
 function readDotted(tokens: Tokens, i: number): NumberRead | undefined {
-  const first = at(tokens, i);
+  const { raw, style, value } = at(tokens, i);
+  const slash = at(tokens, i + 1);
   const under = at(tokens, i + 2);
-  if ((first.style !== 'decimal' && first.style !== 'comma') || at(tokens, i + 1).text !== '/' || at(tokens, i + 1).gap)
-    return undefined;
-  const comma = first.style === 'comma';
-  const point = first.raw.indexOf(comma ? ',' : '.');
-  const over = Number(first.raw.slice(point + 1));
-  if (point === 0 || under.gap || !plainWhole(under) || !denominators.has(under.value)) return undefined;
+  if ((style !== 'decimal' && style !== 'comma') || slash.text !== '/' || slash.gap || under.gap) return undefined;
+  const over = Number(raw.slice(Math.max(raw.lastIndexOf('.'), raw.lastIndexOf(',')) + 1));
+  if (raw[0] === '.' || !plainWhole(under) || !denominators.has(under.value)) return undefined;
   if (over === 0 || over >= under.value) return undefined;
-  const number = Number(first.raw.slice(0, point)) + over / under.value;
-  return numberRead(number, i + 3, 'fraction', comma ? `${first.raw}/${under.raw}` : undefined);
+  const unclear = style === 'comma' ? `${raw}/${under.raw}` : undefined;
+  return numberRead(Math.trunc(value) + over / under.value, i + 3, 'fraction', unclear);
 }
 
 /** `1 200 m`: thousands set off by blanks, read so only before a metric unit. */

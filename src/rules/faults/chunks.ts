@@ -9,7 +9,7 @@ export default fault({
   because: 'A lump does not pack: the mix round it stays loose, and the lump works out.',
   sources: [commonPractice],
   cues: [
-    'chunk -dig -haul -waste -where -what+do -go -cut+out',
+    'chunk -dig -haul -waste -where -what -go -cut+out',
     'lump|clod|clump|ball mix|mat|patch|lift|windrow|hard|cold -left -edge -clean',
     'hard+lump|piece|spot mix|mat|windrow',
     'piece old+road|pavement|mix mix|mat|windrow|patch',

@@ -9,7 +9,7 @@ export default fault({
   because: 'A drum that stands or turns on warm mix sinks in, and mix gone cold no longer gives the line back.',
   sources: [navyBasic('ch. 11, rolling techniques'), commonPractice],
   cues: [
-    'roller|drum mark|line|dent|edge|print|imprint -paint -up+to -center',
+    'roller|drum mark|line|dent|edge|print|imprint -paint -to -center',
     'roller sat|sit|park|parked|stop|stopped|stand|stood dent|mark|mat|sink|low|spot',
     'roller|drum dent|print',
     "line|mark wont|won't|not come|roll|go out|away",

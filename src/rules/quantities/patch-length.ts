@@ -11,7 +11,7 @@ export default quantity({
   sources: [commonPractice],
   cues: ['how+long patch', 'patch+length', 'how-many road|lane|feet cover|do|patch -load -truck'],
   roles: {
-    after: ['long', 'length', 'run', 'stretch', 'road', 'patch', 'spot', 'hole'],
+    after: ['long', 'length', 'run', 'stretch', 'patch', 'spot', 'hole'],
     before: ['length', 'long', 'distance'],
   },
   inGroup: 'longest',

@@ -19,5 +19,5 @@ export default step({
   rules: ['waste-disposal', 'drop-off', 'open-to-traffic', 'overnight'],
   named: ['clean-up', 'pick+up+lump|chunk|stone'],
   doneCues: ['clean-up done|finished|over -not', 'all clean|pick+up -sign -cone -not'],
-  cues: ['how|what clean-up', 'left|leftover lump|stone|mix what+do', 'stone all+over lane|road'],
+  cues: ['how|what clean-up', 'left|leftover lump|stone|mix what where|do', 'stone all+over lane|road'],
 });
