@@ -41,16 +41,17 @@ for (const name of names) {
       test(`line ${turn.line}: ${Object.values(turn.said)[0]}`, async () => {
         const before = last;
         last = undefined;
+        const wanting: string[] = [];
+        if ('presses' in turn.said && !buttonsOf(before).has(turn.said.presses)) wanting.push(`no button "${turn.said.presses}"`);
         const request = requestOf(turn, before, settings);
         const reply = ask(request);
         last = reply;
         expect(await overHttp(request)).toEqual(JSON.parse(JSON.stringify(reply)));
         expect(replySchema.safeParse(reply).error).toBeUndefined();
         soundReply(reply, request.question);
-        for (const want of turn.wants) {
-          if (!gaps.has(name)) holds(want, reply);
-          else faults.push(...faultOf(want, reply));
-        }
+        wanting.push(...turn.wants.flatMap((want) => faultOf(want, reply)));
+        if (gaps.has(name)) faults.push(...wanting);
+        else expect(wanting.join('\n\n'), reply.text).toBe('');
       });
     }
     if (gaps.has(name)) {
@@ -64,7 +65,7 @@ function faultOf(want: string, reply: Reply): string[] {
     holds(want, reply);
     return [];
   } catch (fault) {
-    return [String(fault)];
+    return [`${want}: ${fault instanceof Error ? fault.message : fault}`];
   }
 }
 
@@ -74,11 +75,13 @@ function requestOf({ said, sends }: Turn, before: Reply | undefined, settings: o
 
 /** What is sent: the words typed, or what stands behind a button of the last reply. */
 function questionOf(said: Said, before: Reply | undefined): string {
-  if ('types' in said) return said.types;
-  const buttons = [...(before?.clarify?.choices ?? []), ...(before?.next ?? []).map((text) => ({ text, send: text }))];
-  const button = buttons.find(({ text }) => text === said.presses);
-  // A talk on the list of gaps may not get its buttons; the words themselves are then sent.
-  return button?.send ?? said.presses;
+  return 'types' in said ? said.types : (buttonsOf(before).get(said.presses) ?? said.presses);
+}
+
+/** The buttons under a reply, by their words: the choices of what it asks, and the questions it offers next. */
+function buttonsOf(reply: Reply | undefined): ReadonlyMap<string, string> {
+  const choices = reply?.clarify?.choices ?? [];
+  return new Map([...(reply?.next ?? []).map((text) => [text, text] as const), ...choices.map(({ text, send }) => [text, send] as const)]);
 }
 
 async function overHttp(request: Request): Promise<unknown> {

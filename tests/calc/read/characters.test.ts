@@ -80,6 +80,11 @@ describe('characters that mean the same', () => {
     expect(figures('12\u200950 ft').map((f) => f.number)).toEqual([12, 50]);
   });
 
+  it('a glyph after a point does not run into the number before it', () => {
+    expect(figures('1,250.½').map((f) => f.number)).toEqual([1250.5]);
+    expect(figures('½3,5').map((f) => f.number)).toEqual([0.5, 3.5]);
+  });
+
   it('a raised digit is never glued to the number before it', () => {
     expect(figures('10⁵').map((f) => f.number)).toEqual([10, 5]);
     expect(figures('10⁰5').map((f) => f.number)).toEqual([10, 5]);
