@@ -1,23 +1,26 @@
-import { AgencyFault, overlay, readAgency } from '../rules/agency.ts';
+import { AgencyFault, readAgency } from '../rules/agency.ts';
+import { agencyWords } from '../rules/agency-words.ts';
 import { knowledgeOf } from '../rules/knowledge.ts';
+import { overlay } from '../rules/overlay.ts';
 import { type Engine, engineOf } from './engine.ts';
 
 /** Engines made for the last few agency files, so that a crew's own is laid over once. */
-const made = new Map<string, Engine>();
+const made = new WeakMap<Engine, Map<string, Engine>>();
 const mostKept = 4;
 const longestFile = 64 * 1024;
 
 /** The engine with an agency's rules laid over its records, or what is wrong with the file and where. */
 export function withAgency(engine: Engine, sent: unknown): Engine | AgencyFault {
   const text = JSON.stringify(sent) ?? '';
-  if (text.length > longestFile) return new AgencyFault('', `the file is over ${longestFile} characters`);
-  const before = made.get(text);
+  if (text.length > longestFile) return new AgencyFault('', agencyWords.tooLong(longestFile));
+  const kept = made.get(engine) ?? new Map<string, Engine>();
+  const before = kept.get(text);
   if (before) return before;
   try {
     const agency = readAgency(sent, engine.knowledge);
     const own = engineOf(knowledgeOf(overlay(engine.knowledge.records, agency)));
-    if (made.size >= mostKept) made.delete(made.keys().next().value!);
-    made.set(text, own);
+    if (kept.size >= mostKept) kept.delete(kept.keys().next().value!);
+    made.set(engine, kept.set(text, own));
     return own;
   } catch (fault) {
     if (fault instanceof AgencyFault) return fault;

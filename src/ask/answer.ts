@@ -1,6 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { blank } from './refusal.ts';
-import { askFor, askWhat } from './clarify.ts';
+import { askFor, askNeed, askWhat } from './clarify.ts';
 import { compared } from './enough.ts';
 import { faultReply } from './faults.ts';
 import { givenOf, keptOf } from './facts.ts';
@@ -40,6 +40,8 @@ function verdictReply(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
   const rule = knowledge.limits.get(id) ?? knowledge.practices.get(id)!;
   const verdict = verdictOf(rule, scene.voice);
+  const open = verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check') ? askNeed(scene, id, verdict.needs) : undefined;
+  if (open) return open;
   const about = rule.kind === 'limit' ? startsOf(knowledge, { kind: 'limit', id }).filter((each) => scene.voice.solved.has(each)) : [];
   return { ...body(scene, about, verdict), kind: 'verdict', topic: id, verdict };
 }

@@ -2,10 +2,8 @@ import { compare, toBase } from '../calc/quantity.ts';
 import { systemOf } from '../calc/units.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
-import type { Cue } from './cue.ts';
 import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
-import type { Span } from './reply.ts';
 import type { Sentence } from './sentence.ts';
 
 /** An option of a choice; `within` for a cue that chooses it only while a figure lies within its ends. */
@@ -29,9 +27,9 @@ export function optionIndex({ choices }: Knowledge, head: (word: string) => stri
 /** Choices a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
 export function choicesIn(knowledge: Knowledge, options: CueIndex<OptionHeard>, sentence: Sentence, facts: readonly Fact[], turn: number): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
-  for (const { of: { choice, option, within }, cue, score } of heardIn(options, sentence)) {
+  for (const { of: { choice, option, within }, score } of heardIn(options, sentence)) {
     if (score <= (best.get(choice.id)?.score ?? 0) || (within && !isWithin(option, facts))) continue;
-    best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, from: placeOf(cue, sentence) } });
+    best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, fresh: true } });
   }
   return [...byUnit(knowledge, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
 }
@@ -44,16 +42,11 @@ function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
   return (!within.min || compare(at, base(within.min)) >= 0) && (!within.max || compare(at, base(within.max)) <= 0);
 }
 
-function placeOf(cue: Cue, { places, tokens }: Sentence): Span {
-  const word = cue.needs.flat(2).find((each) => places.has(each));
-  return tokens[places.get(word ?? '')?.[0] ?? 0]?.at ?? [0, 0];
-}
-
 /** Choices that the unit of a figure settles, where the figure was said in this turn. */
 function byUnit({ choices }: Knowledge, facts: readonly Fact[], turn: number): Fact[] {
   return [...choices.values()].flatMap((choice): Fact[] => {
-    const fact = facts.find(({ quantity, from }) => from && quantity === choice.settledByUnitOf?.id);
+    const fact = facts.find(({ quantity, fresh }) => fresh && quantity === choice.settledByUnitOf?.id);
     const system = fact && 'unit' in fact ? systemOf(fact.unit) : undefined;
-    return fact?.from && system ? [{ quantity: choice.id, choice: system, turn, from: fact.from }] : [];
+    return system ? [{ quantity: choice.id, choice: system, turn, fresh: true }] : [];
   });
 }

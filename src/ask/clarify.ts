@@ -39,6 +39,15 @@ function tableEnd(scene: Scene, id: string, seen = new Set<string>()): string | 
   return undefined;
 }
 
+/** Asks for the first of what would settle a rule, where somebody can say it. */
+export function askNeed(scene: Scene, topic: string, needs: readonly string[] = []): Reply | undefined {
+  for (const need of needs) {
+    const clarify = askFigure(scene, need) ?? askOption(scene, `${need}=`);
+    if (clarify) return clarifying(scene, topic, 'missing-fact', clarify, clarify.quantity);
+  }
+  return undefined;
+}
+
 /** Asks for a figure, with a few that are common. */
 export function askFigure(scene: Scene, id: string): Clarify | undefined {
   const record = scene.engine.knowledge.quantities.get(id);

@@ -6,6 +6,7 @@ import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex } from './goal.ts';
 import { workGoals } from './work-goals.ts';
+import { type WordFigure, wordFigures } from './said-as.ts';
 import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
 
 /** A knowledge base with all that understanding needs of it, worked out once. */
@@ -16,6 +17,7 @@ export interface Engine {
   readonly weak: ReadonlySet<string>;
   readonly goals: CueIndex<Goal>;
   readonly options: CueIndex<OptionHeard>;
+  readonly inWords: CueIndex<WordFigure>;
   /** Quantities by the words that give a figure their role. */
   readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
   /** Steps from every quantity to those a goal is about. */
@@ -32,16 +34,18 @@ export function engineOf(knowledge: Knowledge): Engine {
   const asked = [...quantities.values(), ...limits.values(), ...practices.values()].filter((record) => record.cues);
   const goals = goalIndex([...asked, ...workGoals()], head);
   const options = optionIndex(knowledge, head);
+  const inWords = wordFigures(knowledge, head);
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   return {
     knowledge,
-    vocabulary: vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...commandWords, ...smallWords, ...weakWords, ...plainWords]),
+    vocabulary: vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...inWords.words, ...commandWords, ...smallWords, ...weakWords, ...plainWords]),
     small: new Set(smallWords),
     weak: new Set(weakWords),
     goals,
     byWord,
     options,
+    inWords,
     near: (goal) => {
       const key = goal ? `${goal.kind}/${goal.id}` : '';
       const before = distances.get(key);

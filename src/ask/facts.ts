@@ -9,7 +9,8 @@ import type { GivenFact, Job, JobFact, KeptFact, Span } from './reply.ts';
 export type Fact = {
   readonly quantity: string;
   readonly turn: number;
-  /** Where it stands in this question; absent for one that was kept. */
+  /** True for one said in this question, and where it stands there; a choice, or a figure in words, is heard in the whole of it. */
+  readonly fresh?: true;
   readonly from?: Span;
   readonly unitAssumed?: boolean;
 } & ({ readonly number: number; readonly unit: Unit; readonly low?: number; readonly high?: number } | { readonly choice: string });
@@ -17,7 +18,7 @@ export type Fact = {
 /** The fact a bound figure says. A range keeps both its ends. */
 export function factOf({ record, figure, unit, unitAssumed }: Bound, turn: number): Fact {
   const ends = figure.low !== undefined && figure.high !== undefined ? { low: figure.low, high: figure.high } : {};
-  return { quantity: record.id, number: figure.number, unit, ...ends, turn, from: figure.at, unitAssumed };
+  return { quantity: record.id, number: figure.number, unit, ...ends, turn, fresh: true, from: figure.at, unitAssumed };
 }
 
 /** New facts over old ones: what is said again replaces what was said before. */
@@ -45,23 +46,23 @@ export function factsOfJob({ facts }: Job, { quantities, choices }: Knowledge): 
 }
 
 /** Facts as the next job carries them. */
-export const jobFacts = (facts: readonly Fact[]): JobFact[] => facts.map(({ from: _from, unitAssumed: _assumed, ...fact }) => fact as JobFact);
+export const jobFacts = (facts: readonly Fact[]): JobFact[] => facts.map(({ from: _from, fresh: _fresh, unitAssumed: _assumed, ...fact }) => fact as JobFact);
 
 /** What was read in this question. */
 export function givenOf(facts: readonly Fact[]): GivenFact[] {
   return facts.flatMap((fact): GivenFact[] => {
-    if (!fact.from) return [];
+    if (!fact.fresh) return [];
     if ('choice' in fact) return [{ quantity: fact.quantity, choice: fact.choice }];
     const { number, unit } = shown(fact.number, fact.unit);
     const ends = fact.low !== undefined && fact.high !== undefined ? { low: shown(fact.low, fact.unit).number, high: shown(fact.high, fact.unit).number } : {};
-    return [{ quantity: fact.quantity, number, unit, ...ends, from: fact.from }];
+    return [{ quantity: fact.quantity, number, unit, ...ends, ...(fact.from ? { from: fact.from } : {}) }];
   });
 }
 
 /** Facts of earlier turns that an answer used. */
 export function keptOf(facts: readonly Fact[], used: ReadonlySet<string>): KeptFact[] {
   return facts.flatMap((fact): KeptFact[] => {
-    if (fact.from) return [];
+    if (fact.fresh) return [];
     if ('choice' in fact) return used.has(optionFact(fact.quantity, fact.choice)) ? [{ quantity: fact.quantity, choice: fact.choice, turn: fact.turn }] : [];
     return used.has(fact.quantity) ? [{ quantity: fact.quantity, ...shown(fact.number, fact.unit), turn: fact.turn }] : [];
   });

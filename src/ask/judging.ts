@@ -1,28 +1,18 @@
 import { toBase } from '../calc/quantity.ts';
-import type { Solved } from '../calc/solve.ts';
-import type { Unit } from '../calc/units.ts';
 import { byGravity, type Judgement, judgeLimit, judgePractice } from '../rules/judge.ts';
-import type { Knowledge } from '../rules/knowledge.ts';
-import { isQuantity, type LimitRecord, type PracticeRecord, type QuantityRecord } from '../rules/shapes.ts';
+import { isQuantity, type LimitRecord, type PracticeRecord } from '../rules/shapes.ts';
 import type { Check, Verdict } from './reply.ts';
 import { fill, say, saySource } from './say.ts';
+import type { Voice } from './voice.ts';
+import { type Owner, ownerOf, withoutOwn } from './whose.ts';
 import { en } from './wording/en.ts';
 
-/** How figures of an answer are worded: in its units. */
-export interface Voice {
-  readonly knowledge: Knowledge;
-  readonly solved: ReadonlyMap<string, Solved>;
-  readonly unit: (id: string) => Unit;
-  /** True for a figure the asker gave: it is echoed as typed. */
-  readonly isGiven: (id: string) => boolean;
-}
+export type { Voice } from './voice.ts';
 
 /** What a rule says here, as a verdict; a bound that is an agency's or the asker's own is named as theirs. */
 export function verdictOf(rule: LimitRecord | PracticeRecord, voice: Voice): Verdict {
-  const judged = judge(rule, voice);
-  const owner = ownerOf(rule, voice);
-  const text = textOf(judged, voice);
-  return { rule: rule.id, status: judged.status, text: owner ? en.byRuleOf(text, owner) : text, ...(judged.needs.length ? { needs: judged.needs } : {}) };
+  const { source: _source, ...verdict } = checkedBy(rule, voice)[0];
+  return verdict;
 }
 
 /** Every rule that bears on the quantities named, worst first. Where an agency or the asker has another figure, the general rule stands beside it. */
@@ -30,36 +20,37 @@ export function checksOn(about: ReadonlySet<string>, voice: Voice): Check[] {
   const { limits, practices } = voice.knowledge;
   const bearing = [...limits.values(), ...practices.values()].filter((rule) => about.has(rule.on.id));
   return bearing
-    .flatMap((rule) => [checkOf(rule, voice), ...generalCheck(rule, voice)])
+    .flatMap((rule) => checkedBy(rule, voice))
     .filter((check) => check.status !== 'not-applicable')
     .sort((a, b) => byGravity.indexOf(a.status) - byGravity.indexOf(b.status) || (a.rule < b.rule ? -1 : 1));
 }
 
-const checkOf = (rule: LimitRecord | PracticeRecord, voice: Voice): Check => ({ ...verdictOf(rule, voice), source: saySource(rule.sources[0]) });
-
-/** Whose figure a limit is held against, when it is not the general one. */
-function ownerOf(rule: LimitRecord | PracticeRecord, voice: Voice): string | undefined {
-  if (rule.kind !== 'limit') return undefined;
-  if (rule.agency) return rule.agency.name;
-  const bound = boundOf(rule, voice);
-  return bound && (bound.agency?.name ?? (bound.default && voice.isGiven(bound.id) ? en.yourRule : undefined));
+/** What a rule says here; where its bound is not the general one, what the rules it stands in place of say comes after. */
+function checkedBy(rule: LimitRecord | PracticeRecord, voice: Voice): readonly [Check, ...Check[]] {
+  const judged = judge(rule, voice);
+  const owner = judged.rule.kind === 'limit' ? ownerOf(judged.rule, voice) : undefined;
+  if (rule.kind !== 'limit' || !owner) return [checkOf(judged, voice)];
+  const general = generalCheck(rule, voice);
+  if (!owner.asker) return [checkOf(judged, voice, owner, general.bound), general.check];
+  const agency = withoutOwn(rule, voice, 'agency');
+  const theirs = ownerOf(judgeLimit(rule, agency.solved).rule as LimitRecord, agency);
+  return [checkOf(judged, voice, owner), ...(theirs ? checkedBy(rule, agency) : [general.check])];
 }
 
-/** The quantity a limit is held against, as the knowledge in use has it. */
-function boundOf({ max, min }: LimitRecord, { knowledge }: Voice): QuantityRecord | undefined {
-  const bound = max ?? min;
-  return bound && isQuantity(bound) ? knowledge.quantities.get(bound.id) : undefined;
+function checkOf(judged: Judgement, voice: Voice, owner?: Owner, general?: string): Check {
+  const { rule, status, needs } = judged;
+  const text = textOf(judged, voice);
+  const said = !owner ? text : en.byRuleOf(text, owner.asker ? en.yourRule : en.agencyFigure(owner.name, general));
+  const source = !owner ? saySource(rule.sources[0]) : owner.asker ? en.yourRule : saySource(owner.source);
+  return { rule: rule.id, status, text: said, source, ...(needs.length ? { needs } : {}) };
 }
 
-/** The general rule, where another figure stands in its place. */
-function generalCheck(rule: LimitRecord | PracticeRecord, voice: Voice): Check[] {
-  if (rule.kind !== 'limit' || !ownerOf(rule, voice)) return [];
-  const bound = boundOf(rule, voice);
-  const figure = bound?.agency?.general ?? bound?.default;
-  const general = rule.agency?.general ?? (figure && { ...rule, [rule.max ? 'max' : 'min']: figure });
-  if (!general) return [];
-  const judged = judgeLimit(general, voice.solved);
-  return [{ rule: rule.id, status: judged.status, text: en.generally(textOf(judged, voice)), source: saySource(rule.sources.at(-1)!) }];
+/** The general rule, where another figure stands in its place: what it says of the same figure, and its bound in words. */
+function generalCheck(rule: LimitRecord, voice: Voice): { check: Check; bound: string | undefined } {
+  const general = withoutOwn(rule, voice, 'general');
+  const judged = judgeLimit(rule.agency?.general ?? rule, general.solved);
+  const check = checkOf(judged, general);
+  return { check: { ...check, text: en.generally(check.text) }, bound: boundInWords(judged, general) };
 }
 
 const judge = (rule: LimitRecord | PracticeRecord, { solved }: Voice): Judgement => (rule.kind === 'limit' ? judgeLimit(rule, solved) : judgePractice(rule, solved));
@@ -71,16 +62,24 @@ function textOf(judged: Judgement, voice: Voice): string {
   return en.judged(en.status[status], body, broken ? rule.fix : undefined);
 }
 
-function limitText(rule: LimitRecord, { status, on, bound }: Judgement, voice: Voice): string {
+function limitText(rule: LimitRecord, judged: Judgement, voice: Voice): string {
   const { text } = rule;
+  const { status, on } = judged;
   if (status === 'not-applicable') return text.notApplicable ?? rule.title;
   const template = status === 'ok' ? text.ok : status === 'cannot-tell' ? text.cannotTell : ((status === 'stop' ? (text.stop ?? text.caution) : (text.caution ?? text.stop)) ?? text.ok);
-  const words = (base: number | undefined): string | undefined => (base === undefined ? undefined : say(rule.on, base, voice.unit(rule.on.id), voice.isGiven(rule.on.id)));
   return fill(template, (name) => {
-    if (name === 'on') return words(on);
-    if (name === 'limit') return words(bound ?? firstBound(rule, voice));
+    if (name === 'on') return inWordsOf(rule, on, voice);
+    if (name === 'limit') return boundInWords(judged, voice);
     return figureOf(name, voice);
   });
+}
+
+const inWordsOf = ({ on }: LimitRecord, base: number | undefined, voice: Voice): string | undefined =>
+  base === undefined ? undefined : say(on, base, voice.unit(on.id), voice.isGiven(on.id));
+
+/** The bound a limit was held against; of one that could not be judged, its first. */
+function boundInWords({ rule, bound }: Judgement, voice: Voice): string | undefined {
+  return rule.kind === 'limit' ? inWordsOf(rule, bound ?? firstBound(rule, voice), voice) : undefined;
 }
 
 /** The bound of a rule that could not be judged, when it is known all the same. */

@@ -34,9 +34,9 @@ export interface Value {
   readonly high?: number;
 }
 
-/** A fact read in the question. A choice is heard in the whole of it; a figure stands at one place. */
+/** A fact read in the question. A figure stands at one place; a choice, and a figure said in words, is heard in the whole of it. */
 export type GivenFact = { readonly quantity: string } & (
-  | { readonly number: number; readonly unit: Unit; readonly from: Span; readonly low?: number; readonly high?: number }
+  | { readonly number: number; readonly unit: Unit; readonly from?: Span; readonly low?: number; readonly high?: number }
   | { readonly choice: string }
 );
 export type KeptFact = { readonly quantity: string; readonly turn: number } & Said;

@@ -105,7 +105,7 @@ function optionOf(sentence: Sentence, figure: Figure, words: Words, record: Quan
     (asked ? weights.asked : 0) +
     (context.sought.has(record.id) ? weights.sought : 0) +
     (plausible ? 0 : weights.implausible) +
-    (record.plain ? weights.plain : 0) +
+    (record.plain && (near ?? 0) <= 2 ? weights.plain : 0) +
     (figure.unit === undefined && record.dimension === 'count' && word > 0 ? weights.count : 0) +
     (record.default && !told && !asked ? weights.untold : 0);
   return { record, unit, unitAssumed: figure.unit === undefined && unit !== '1', score, told };

@@ -33,6 +33,7 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
     if (token.kind === 'figure') {
       figures.push(at);
       put('#figure', at);
+      if (token.figure.trend) put(token.figure.trend, at);
       if (token.figure.unit) put(`#${unitRow(token.figure.unit).dimension}`, at);
       else if (token.figure.form === 'ratio') put('#parts', at);
       else put('#number', at);

@@ -62,7 +62,7 @@ export function body({ scene, said, lift }: Asked, views: readonly Viewed[], nam
   const figures = [...new Set(views.flatMap((shown) => shown.figures))];
   const rests = restsOn(voice.solved, figures);
   const used: Span[] = lift ? [lift.from] : [];
-  const stage: GivenFact[] = said ? [{ quantity: 'stage', choice: said.step, from: said.from }] : [];
+  const stage: GivenFact[] = said ? [{ quantity: 'stage', choice: said.step }] : [];
   return {
     ...blank,
     kind: 'steps',

@@ -2,16 +2,17 @@ import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
-import type { QuantityRecord } from '../rules/shapes.ts';
 import { bind } from './bind.ts';
 import { type Cue, placesOf } from './cue.ts';
-import { needOf } from './need.ts';
+import { checkedGoal, impliedGoal } from './implied.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Engine, startsOf } from './engine.ts';
 import { type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { suits, workGoals } from './work-goals.ts';
+import { figuresInWords } from './said-as.ts';
+import type { Taken } from './taken.ts';
 import { emptyJob } from './job.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
@@ -52,27 +53,23 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const found = goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence));
   const turn = past.turn + 1;
   const take = (goal: Goal | undefined, cue?: Cue): Taken => takeFigures(engine, sentence, { goal, cue, past, kept, system, turn });
-  const sought = found.length > 1 ? notYetSaid(engine, sentence, found, take) : found[0];
-  const goal = sought ?? checkedGoal(engine, sentence, take) ?? goalFrom(past.goal, engine);
-  return { goal, goalKept: goal !== undefined && found.length === 0, turn, stage: past.stage, units, system, sentence, named: namedUnits(items), commands, ...take(goal, sought?.cue) };
+  const sought = notYetSaid(engine, sentence, found, take, past.goal !== undefined);
+  const named = namedUnits(items);
+  const goal = sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? goalFrom(past.goal, engine);
+  return { goal, goalKept: goal !== undefined && found.length === 0, turn, stage: past.stage, units, system, sentence, named, commands, ...take(goal, sought?.cue) };
 }
 
-/** The best goal that the question does not itself give a figure for: "residue 60 %, what do I shoot" is not after the residue. */
-function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[], take: (goal: undefined) => Taken): Scored | undefined {
+/**
+ * The best goal that the question does not itself give a figure for: "residue 60 %, what do I shoot" is not after the
+ * residue, and "what if I shoot .1" goes on with what was asked before.
+ */
+function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[], take: (goal: undefined) => Taken, goesOn: boolean): Scored | undefined {
   const [best] = found;
-  if (best?.kind !== 'quantity' || sentence.figures.length === 0 || sentence.places.has('@check')) return best;
+  if (best?.kind !== 'quantity' || sentence.figures.length === 0 || sentence.places.has('@check') || !(found.length > 1 || goesOn)) return best;
   const { dimension, bare } = engine.knowledge.quantities.get(best.id)!;
   if (!sentence.places.has(`#${dimension}`) && !(bare && sentence.places.has('#number'))) return best;
-  const told = take(undefined).told;
-  return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? best;
-}
-
-interface Taken {
-  /** Quantities that a word gives a figure for. */
-  readonly told: ReadonlySet<string>;
-  readonly fresh: readonly Fact[];
-  readonly facts: readonly Fact[];
-  readonly unbound: readonly Figure[];
+  const { told } = take(undefined);
+  return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? (goesOn ? undefined : best);
 }
 
 interface Taking {
@@ -97,25 +94,11 @@ function takeFigures(engine: Engine, sentence: Sentence, { goal, cue, past, kept
     asked: past.asked,
     system,
   });
-  const figures = bound.map((each) => factOf(each, turn));
+  const typed = bound.map((each) => factOf(each, turn));
+  const figures = [...typed, ...figuresInWords(engine.inWords, sentence, typed, turn)];
   const fresh = [...figures, ...choicesIn(engine.knowledge, engine.options, sentence, merge(kept, figures), turn)];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: merge(kept, fresh) };
-}
-
-/** "Is 12 ton right for 12 x 150 at 1 in?" names no goal but a figure: the quantity that the other figures lead to is meant. */
-function checkedGoal(engine: Engine, sentence: Sentence, take: (goal: Goal | undefined) => Taken): Goal | undefined {
-  if (!sentence.places.has('@check') || sentence.figures.length < 2) return undefined;
-  const { quantities } = engine.knowledge;
-  const first = ({ dimension }: QuantityRecord): number => sentence.places.get(`#${dimension}`)![0]!;
-  const askable = [...quantities.values()].filter(({ cues, dimension }) => cues && sentence.places.has(`#${dimension}`));
-  return askable
-    .sort((a, b) => first(a) - first(b) || Number(b.plain ?? false) - Number(a.plain ?? false))
-    .map(({ id }): Goal => ({ kind: 'quantity', id }))
-    .find((goal) => {
-      const { facts, fresh } = take(goal);
-      return fresh.some(({ quantity }) => quantity === goal.id) && needOf(engine, facts, goal.id) !== undefined;
-    });
 }
 
 /** The goal a job carries, where there is such a record. */

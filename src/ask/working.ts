@@ -1,12 +1,12 @@
 import { fromBase, toBase } from '../calc/quantity.ts';
-import { inWords } from '../calc/expression.ts';
+import { evaluate, inWords } from '../calc/expression.ts';
 import { derivation, type Solved } from '../calc/solve.ts';
 import type { Unit } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
-import type { Figure } from '../rules/shapes.ts';
+import type { Figure, RelationRecord, Source } from '../rules/shapes.ts';
 import type { AssumedFact, Value, Working } from './reply.ts';
 import type { Voice } from './judging.ts';
-import { asValue, say, sayEnds, sayPlain, saySource, tidy } from './say.ts';
+import { asValue, capital, say, sayEnds, sayPlain, saySource, tidy } from './say.ts';
 import { en } from './wording/en.ts';
 
 /** A quantity's value in the units of the answer. */
@@ -45,14 +45,30 @@ function plainFigure(id: string, { knowledge, solved, unit, isGiven }: Voice): s
   return record && fact ? sayPlain(record, fact.value, unit(id), isGiven(id)) : id;
 }
 
+/** Whose figure it is, from what, and the general one. */
+function ownedBy(name: string, { issuer: _issuer, ...source }: Source, general: string | undefined): string {
+  return `${en.agencyFigure(name, general)}; ${saySource(source)}`;
+}
+
+/** A figure that an agency's rule gave, with whose it is and the general one. */
+function agencyNote({ id, value }: Solved, { agency, sources }: RelationRecord, { knowledge, solved, unit }: Voice): string | undefined {
+  const record = knowledge.quantities.get(id);
+  if (!agency || !record) return undefined;
+  const general = evaluate(agency.general, (need) => solved.get(need)?.value ?? Number.NaN);
+  const beside = Number.isNaN(general) ? undefined : say(record, general, unit(id));
+  return capital(en.figure(record.title, say(record, value, unit(id)), ownedBy(agency.name, sources[0], beside)));
+}
+
 /** What must be said with the quantities: their own notes, and those of the relations that led to the first. */
-export function notesOn(ids: readonly string[], { knowledge, solved }: Voice): string[] {
+export function notesOn(ids: readonly string[], voice: Voice): string[] {
+  const { knowledge, solved } = voice;
   const first = ids[0] === undefined ? [] : derivation(solved, ids[0]);
-  const ways = first.flatMap(({ id, value, by }) => {
+  const ways = first.flatMap((fact) => {
+    const { id, value, by } = fact;
     const relation = by && knowledge.relations.get(by.relation.id);
     if (!by || !relation) return [];
     const only = by.by.op === 'round-up' || by.by.op === 'lookup' ? relation.noteIfRounded : undefined;
-    return [relation.note, only && by.needs.every((need) => solved.get(need)?.value !== value) ? only : undefined, id === ids[0] ? knowledge.quantities.get(id)?.note : undefined];
+    return [agencyNote(fact, relation, voice), relation.note, only && by.needs.every((need) => solved.get(need)?.value !== value) ? only : undefined, id === ids[0] ? knowledge.quantities.get(id)?.note : undefined];
   });
   return [...new Set(ways.filter((note) => note !== undefined))];
 }
@@ -74,7 +90,7 @@ export function assumedBy(ids: readonly string[], voice: Voice): AssumedFact[] {
     const range = sayEnds(record, fact, unit);
     const { agency } = record;
     const general = agency?.general && say(record, toBase(agency.general.number, agency.general.unit), unit, true);
-    const beside = agency ? en.agencyFigure(agency.name, general) : range;
+    const beside = agency ? ownedBy(agency.name, record.sources[0], general) : range;
     const text = en.fact(record.title, say(record, fact.value, unit, isShort(record.default, unit))) + (beside ? ` (${beside})` : '');
     return [{ quantity: id, number: tidy(fromBase(fact.value, unit)), unit, rule: `quantity/${id}`, text }];
   });

@@ -1,8 +1,9 @@
-import { convert } from '../calc/quantity.ts';
+import { compare, convert, toBase } from '../calc/quantity.ts';
 import { isUnit, type Unit, unitRow } from '../calc/units.ts';
-import type { Knowledge, Records } from './knowledge.ts';
+import { agencyWords as words } from './agency-words.ts';
+import type { Knowledge } from './knowledge.ts';
 import { nearest } from './nearest.ts';
-import { type ChoiceTable, type Figure, isQuantity, type LimitRecord, type QuantityRecord, type Source, type Sources } from './shapes.ts';
+import type { ChoiceTable, Figure, QuantityRecord } from './shapes.ts';
 
 /** An agency's own rules, read and found to fit the records they are laid over. */
 export interface Agency {
@@ -10,8 +11,20 @@ export interface Agency {
   readonly source: string;
   readonly date?: string;
   readonly defaults: ReadonlyMap<string, Figure>;
-  readonly limits: ReadonlyMap<string, { readonly min?: Figure; readonly max?: Figure }>;
-  readonly tables: ReadonlyMap<string, ReadonlyMap<string, readonly number[]>>;
+  readonly limits: ReadonlyMap<string, Bounds>;
+  /** Rows of its own by table and option. */
+  readonly tables: ReadonlyMap<string, ReadonlyMap<string, readonly OwnRow[]>>;
+}
+
+export interface Bounds {
+  readonly min?: Figure;
+  readonly max?: Figure;
+}
+
+/** Figures in the units of the table's columns. With `upTo` they hold while that quantity is at most this, in rising rows. */
+export interface OwnRow {
+  readonly figures: readonly number[];
+  readonly upTo?: { readonly of: QuantityRecord; readonly max: Figure };
 }
 
 /** What is wrong with an agency's file: the place as a path, and what to do. */
@@ -23,122 +36,170 @@ export class AgencyFault extends Error {
   }
 }
 
-type Shelf = Pick<Knowledge, 'quantities' | 'limits' | 'tables'>;
+type Shelf = Pick<Knowledge, 'quantities' | 'limits' | 'tables' | 'relations'>;
+type Entry = readonly [key: string, value: unknown, place: string];
+
+const longestLine = 200;
 
 /** Reads an agency's rules. Throws AgencyFault, with the place and the nearest right name, at the first thing that does not fit. */
 export function readAgency(sent: unknown, shelf: Shelf): Agency {
   const file = object(sent, '');
-  const known = ['name', 'source', 'date', 'defaults', 'limits', 'tables'];
-  for (const key of Object.keys(file)) if (!known.includes(key)) throw new AgencyFault(key, unknownName(key, known));
-  const text = (key: string): string => {
-    const value = file[key];
-    if (typeof value !== 'string' || value.trim() === '' || value.length > 200) throw new AgencyFault(key, `${key} must be a line of text, 200 characters at most`);
-    return value;
-  };
+  only(file, ['name', 'source', 'date', 'defaults', 'limits', 'tables'], '');
+  const part = <T>(key: string, read: (entry: Entry, shelf: Shelf) => T): Map<string, T> =>
+    new Map(
+      file[key] === undefined ? [] : entriesOf(file[key], key).map((entry) => [entry[0], read(entry, shelf)] as const),
+    );
   return {
-    name: text('name'),
-    source: text('source'),
-    ...(file['date'] === undefined ? {} : { date: text('date') }),
-    defaults: new Map(entries(file['defaults'], 'defaults').map(([id, value, place]) => [id, defaultFigure(id, value, place, shelf)])),
-    limits: new Map(entries(file['limits'], 'limits').map(([id, value, place]) => [id, bounds(id, value, place, shelf)])),
-    tables: new Map(entries(file['tables'], 'tables').map(([id, value, place]) => [id, rows(id, value, place, shelf)])),
+    name: line(file, 'name'),
+    source: line(file, 'source'),
+    ...(file['date'] === undefined ? {} : { date: line(file, 'date') }),
+    defaults: part('defaults', defaultFigure),
+    limits: part('limits', boundsOf),
+    tables: part('tables', rowsOf),
   };
 }
 
-function defaultFigure(id: string, value: unknown, place: string, { quantities }: Shelf): Figure {
-  const record = quantities.get(id);
-  if (!record) throw new AgencyFault(place, unknownName(id, [...quantities.keys()]));
-  return figure(value, record, place);
+/** A default must be one that can be used: a figure that a rule always works out would stand in the general rule's shadow. */
+function defaultFigure([id, value, place]: Entry, { quantities, relations }: Shelf): Figure {
+  const record = named(id, quantities, place);
+  const rule = [...relations.values()].some(({ finds, bothWays }) => finds.id === id && bothWays === false);
+  const tabled = [...relations.values()].some(({ finds, by }) => finds.id === id && by.op === 'constant');
+  if (!record.default && (rule || tabled)) throw new AgencyFault(place, words.workedOut(id));
+  return figureOf(value, record, place);
 }
 
-function bounds(id: string, value: unknown, place: string, { limits }: Shelf): { min?: Figure; max?: Figure } {
-  const rule = limits.get(id);
-  if (!rule) throw new AgencyFault(place, unknownName(id, [...limits.keys()]));
+function boundsOf([id, value, place]: Entry, { limits }: Shelf): Bounds {
+  const rule = named(id, limits, place);
+  const sent = object(value, place);
+  only(sent, ['min', 'max'], place);
+  const ends = (['min', 'max'] as const).filter((end) => sent[end] !== undefined);
+  if (ends.length === 0) throw new AgencyFault(place, words.noBound(id));
   const found: { min?: Figure; max?: Figure } = {};
-  for (const [end, sent, where] of entries(value, place)) {
-    if (end !== 'min' && end !== 'max') throw new AgencyFault(where, unknownName(end, ['min', 'max']));
-    if (!rule[end] && !rule.cases) throw new AgencyFault(where, `${id} has no ${end}: give its ${end === 'min' ? 'max' : 'min'}`);
-    found[end] = figure(sent, rule.on, where);
+  for (const end of ends) {
+    const has = [rule, ...(rule.cases ?? [])].some((each) => each[end]);
+    if (!has) throw new AgencyFault(`${place}.${end}`, words.noSuchEnd(id, end, end === 'min' ? 'max' : 'min'));
+    found[end] = figureOf(sent[end], rule.on, `${place}.${end}`);
   }
+  if (found.min && found.max && above(found.min, found.max))
+    throw new AgencyFault(place, words.crossed(inShort(found.min), inShort(found.max)));
   return found;
 }
 
-function rows(id: string, value: unknown, place: string, { tables }: Shelf): ReadonlyMap<string, readonly number[]> {
+function rowsOf([id, value, place]: Entry, { tables, quantities }: Shelf): ReadonlyMap<string, readonly OwnRow[]> {
   const table = tables.get(id);
-  if (table?.kind !== 'choice-table') throw new AgencyFault(place, unknownName(id, [...tables.values()].filter(({ kind }) => kind === 'choice-table').map((each) => each.id)));
-  if (!Array.isArray(value)) throw new AgencyFault(place, 'a table is a list of rows');
-  return new Map(value.map((row, i) => tableRow(object(row, `${place}[${i}]`), `${place}[${i}]`, table)));
-}
-
-function tableRow(row: Record<string, unknown>, place: string, { by, columns, rows: printed }: ChoiceTable): [string, number[]] {
-  const option = row[by.id];
-  if (typeof option !== 'string' || !Object.hasOwn(printed, option)) throw new AgencyFault(`${place}.${by.id}`, unknownName(String(option), Object.keys(printed)));
-  const unit = row['unit'];
-  const figures = columns.map(({ name, finds, unit: own }) => {
-    const { number, unit: said } = figure({ number: row[name], unit }, finds, `${place}.${name}`);
-    return convert(number, said, own);
+  if (table?.kind !== 'choice-table') {
+    const byChoice = [...tables.values()].filter(({ kind }) => kind === 'choice-table').map((each) => each.id);
+    throw new AgencyFault(place, unknownName(id, byChoice));
+  }
+  if (!Array.isArray(value)) throw new AgencyFault(place, words.mustBeRows);
+  const found = new Map<string, OwnRow[]>();
+  value.forEach((sent, i) => {
+    const at = `${place}[${i}]`;
+    const [option, row] = rowOf(object(sent, at), at, table, quantities);
+    const before = found.get(option) ?? [];
+    checkRise(option, before.at(-1), row, at);
+    found.set(option, [...before, row]);
   });
-  return [option, figures];
+  return found;
 }
 
-function figure(value: unknown, record: QuantityRecord, place: string): Figure {
-  const { number, unit } = object(value, place);
-  if (typeof number !== 'number' || !Number.isFinite(number)) throw new AgencyFault(`${place}.number`, 'number must be a number');
-  if (typeof unit !== 'string' || !isUnit(unit)) throw new AgencyFault(`${place}.unit`, unknownName(String(unit), Object.values(record.units)));
+function rowOf(
+  row: Record<string, unknown>,
+  place: string,
+  { by, columns, rows }: ChoiceTable,
+  quantities: Shelf['quantities'],
+): [string, OwnRow] {
+  const option = row[by.id];
+  if (typeof option !== 'string' || !Object.hasOwn(rows, option))
+    throw new AgencyFault(`${place}.${by.id}`, unknownName(String(option), Object.keys(rows)));
+  const own = [by.id, 'unit', ...columns.map(({ name }) => name)];
+  const others = Object.keys(row).filter((key) => !own.includes(key));
+  const [key] = others;
+  const stray = others.find((other) => other !== key || !quantities.has(other));
+  if (stray !== undefined)
+    throw new AgencyFault(`${place}.${stray}`, unknownName(stray, [...own, ...quantities.keys()]));
+  const figures = columns.map(({ name, finds, unit }) => {
+    const said = figureOf({ number: row[name], unit: row['unit'] }, finds, place, name);
+    return convert(said.number, said.unit, unit);
+  });
+  return [option, { figures, ...(key === undefined ? {} : { upTo: upToOf(row[key], key, place, quantities) }) }];
+}
+
+function upToOf(value: unknown, key: string, place: string, quantities: Shelf['quantities']): OwnRow['upTo'] {
+  const of = quantities.get(key)!;
+  const sent = object(value, `${place}.${key}`);
+  only(sent, ['max'], `${place}.${key}`);
+  return { of, max: figureOf(sent['max'], of, `${place}.${key}.max`) };
+}
+
+function checkRise(option: string, before: OwnRow | undefined, row: OwnRow, place: string): void {
+  if (!before) return;
+  if (!before.upTo && !row.upTo) throw new AgencyFault(place, words.twice(option));
+  const rises =
+    before.upTo &&
+    (!row.upTo || (row.upTo.of.id === before.upTo.of.id && above(row.upTo.max, before.upTo.max)));
+  if (!rises) throw new AgencyFault(place, words.risingRows(option));
+}
+
+/** A figure with its unit, that can be what the record is. `key` names the number where it is not called that. */
+function figureOf(value: unknown, record: QuantityRecord, place: string, key = 'number'): Figure {
+  const sent = object(value, place);
+  only(sent, ['number', 'unit'], place);
+  const { number, unit } = sent;
+  if (typeof number !== 'number' || !Number.isFinite(number))
+    throw new AgencyFault(`${place}.${key}`, words.mustBeNumber(key));
+  if (typeof unit !== 'string' || !isUnit(unit))
+    throw new AgencyFault(`${place}.unit`, unknownName(String(unit), Object.values(record.units)));
   const { dimension } = unitRow(unit);
-  if (dimension !== record.dimension) throw new AgencyFault(`${place}.unit`, `${record.id} is a ${record.dimension}, as in ${record.units.us}; ${unit} is a ${dimension}`);
-  if (record.plausible && !plausible(number, unit, record)) throw new AgencyFault(`${place}.number`, `${number} ${unit} is outside what ${record.id} can be`);
-  return { number, unit } as Figure;
+  if (dimension !== record.dimension)
+    throw new AgencyFault(
+      `${place}.unit`,
+      words.otherDimension(record.id, record.dimension, record.units.us, unit, dimension),
+    );
+  if (!plausible(number, unit, record))
+    throw new AgencyFault(`${place}.${key}`, words.implausible(`${number} ${unit}`, record.id));
+  return { number, unit };
 }
 
-function plausible(number: number, unit: Unit, { plausible: ends }: QuantityRecord): boolean {
-  return number >= convert(ends!.min.number, ends!.min.unit, unit) && number <= convert(ends!.max.number, ends!.max.unit, unit);
+function plausible(number: number, unit: Unit, { plausible: ends, dimension }: QuantityRecord): boolean {
+  const within = (end: Figure, side: 1 | -1): boolean =>
+    compare(toBase(number, unit), toBase(end.number, end.unit)) * side >= 0;
+  return ends ? within(ends.min, 1) && within(ends.max, -1) : number > 0 || dimension === 'temperature';
+}
+
+const above = (a: Figure, b: Figure): boolean => compare(toBase(a.number, a.unit), toBase(b.number, b.unit)) > 0;
+
+const inShort = ({ number, unit }: Figure): string => `${number} ${unit}`;
+
+function line(file: Record<string, unknown>, key: string): string {
+  const value = file[key];
+  if (typeof value !== 'string' || value.trim() === '' || value.length > longestLine || /\p{C}|\p{Zl}|\p{Zp}/u.test(value))
+    throw new AgencyFault(key, words.mustBeText(key, longestLine));
+  return value;
 }
 
 function object(value: unknown, place: string): Record<string, unknown> {
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) return value as Record<string, unknown>;
-  throw new AgencyFault(place, `${place || 'the file'} must be an object`);
+  throw new AgencyFault(place, words.mustBeObject(place || words.theFile));
 }
 
-function entries(value: unknown, place: string): [string, unknown, string][] {
-  return value === undefined ? [] : Object.entries(object(value, place)).map(([key, each]) => [key, each, `${place}.${key}`]);
+const entriesOf = (value: unknown, place: string): Entry[] =>
+  Object.entries(object(value, place)).map(([key, each]) => [key, each, `${place}.${key}`]);
+
+function only(sent: Record<string, unknown>, known: readonly string[], place: string): void {
+  const stray = Object.keys(sent).find((key) => !known.includes(key));
+  if (stray !== undefined) throw new AgencyFault(place ? `${place}.${stray}` : stray, unknownName(stray, known));
 }
+
+function named<R>(id: string, shelf: ReadonlyMap<string, R>, place: string): R {
+  const record = shelf.get(id);
+  if (!record) throw new AgencyFault(place, unknownName(id, [...shelf.keys()]));
+  return record;
+}
+
+const longestName = 60;
 
 function unknownName(name: string, known: readonly string[]): string {
-  const other = nearest(name, known);
-  return `there is no ${name} here${other ? `; did you mean ${other}?` : ''}`;
-}
-
-/** Lays an agency's rules over records: its figures stand in their place, its source before theirs, the general figure kept beside. */
-export function overlay(records: Records, agency: Agency): Records {
-  const source: Source = { document: agency.source, issuer: agency.name, ...(agency.date ? { edition: agency.date } : {}), seen: 'read' };
-  const before = (sources: Sources): Sources => [source, ...sources];
-  const figures = new Map(agency.defaults);
-  for (const [id, { min, max }] of agency.limits) {
-    const rule = records.limits.find((each) => each.id === id)!;
-    for (const [bound, own] of [[rule.min, min], [rule.max, max]] as const) if (bound && own && isQuantity(bound)) figures.set(bound.id, own);
-  }
-  const quantities = new Map(records.quantities.map((record) => [record.id, record]));
-  for (const [id, own] of figures) {
-    const record = quantities.get(id)!;
-    quantities.set(id, { ...record, default: own, sources: before(record.sources), agency: { name: agency.name, ...(record.default ? { general: record.default } : {}) } });
-  }
-  return {
-    ...records,
-    quantities: [...quantities.values()],
-    limits: records.limits.map((rule) => limitOf(rule, agency, before)),
-    tables: records.tables.map((table) => {
-      const own = agency.tables.get(table.id);
-      return own && table.kind === 'choice-table' ? { ...table, rows: { ...table.rows, ...Object.fromEntries(own) }, sources: before(table.sources), agency: { name: agency.name } } : table;
-    }),
-  };
-}
-
-function limitOf(rule: LimitRecord, { limits, name }: Agency, before: (sources: Sources) => Sources): LimitRecord {
-  const own = limits.get(rule.id);
-  if (!own) return rule;
-  const { cases, ...plain } = rule;
-  if (cases) return { ...plain, ...own, sources: before(rule.sources), agency: { name, general: rule } };
-  const bound = (end: 'min' | 'max') => (rule[end] && own[end] && !isQuantity(rule[end]) ? { [end]: own[end] } : {});
-  return { ...rule, ...bound('min'), ...bound('max'), sources: before(rule.sources), agency: { name, general: rule } };
+  const short = name.length > longestName ? `${name.slice(0, longestName)}…` : name;
+  return words.noSuchName(short, name.length > longestName ? undefined : nearest(name, known));
 }

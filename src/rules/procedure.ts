@@ -40,12 +40,12 @@ export function sequence(liftCount?: number): Entry[] {
   return [...plain(before), ...lifts, { id: 'finish-lift', lift: liftCount }, ...plain(after)];
 }
 
-/** An entry as a job carries it: `sweep`, `roll-lift:2`. */
-export const stageText = ({ id, lift }: Entry): string => (lift === undefined ? id : `${id}:${lift}`);
+/** An entry as a job carries it: `sweep`, `roll-lift/2`. */
+export const stageText = ({ id, lift }: Entry): string => (lift === undefined ? id : `${id}/${lift}`);
 
 /** Reads a stage that a job carries. Undefined for one that names no step of the sequence. */
 export function readStage(text: string | undefined): Entry | undefined {
-  const parts = /^([a-z-]{1,40})(?::([0-9]{1,2}))?$/.exec(text ?? '');
+  const parts = /^([a-z-]{1,40})(?:[/:]([0-9]{1,2}))?$/.exec(text ?? '');
   if (!parts) return undefined;
   const [, id, lift] = parts;
   if (!sequence().some((entry) => entry.id === id)) return undefined;

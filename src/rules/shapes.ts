@@ -42,6 +42,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly setting?: readonly string[];
   /** What a figure of this kind is of when nothing tells: the patch itself. */
   readonly plain?: true;
+  /** Words that stand for a figure: "no waste", "undiluted", "both wheel paths", "per ton". */
+  readonly saidAs?: readonly (Figure<D> & { readonly cues: readonly string[] })[];
   /** How "1:1" and "6:1" are read: the first part's share in the whole (alike only: else which part is which must be asked), or so many to one. */
   readonly parts?: 'share' | 'to-one';
   /** Its place in a group like 12 x 300 x 2, where no word tells. */
@@ -116,6 +118,8 @@ export interface RelationRecord extends Base {
   readonly note?: string;
   /** Said only where the figure found is another than the one it was rounded from. */
   readonly noteIfRounded?: string;
+  /** Set when an agency's figure stands in place of the general one, or beside it. */
+  readonly agency?: { readonly name: string; readonly general: Expression };
 }
 
 export interface RelationExample {

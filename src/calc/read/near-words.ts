@@ -101,18 +101,7 @@ export const materials = new Set([
 ]);
 
 /** Before "a ton" or "an hour", these show a rate: how many loads an hour, how much a ton. */
-export const countedWords = new Set([
-  'loads',
-  'passes',
-  'times',
-  'trucks',
-  'much',
-  'once',
-  'twice',
-  'dollars',
-  'per',
-  'lifts',
-]);
+export const countedWords = new Set(['loads', 'passes', 'times', 'trucks', 'much', 'once', 'twice', 'dollars', 'per']);
 
 /** Words that stand for a whole end of thought, where a number ends before it: `one of them`, `which one is`. */
 export const afterPronoun = new Set([

@@ -92,19 +92,28 @@ function readUnitFirst(tokens: Tokens, i: number): Measured | undefined {
     return whole;
   }
   if (!article) return readLabelled(tokens, i, unit);
-  return isRate(tokens, i) || isIdiom(tokens, unit) ? undefined : whole;
+  return isRate(tokens, i, unit) || isIdiom(tokens, unit) ? undefined : whole;
 }
 
 const unitMarks = new Set(["'", '"', '#', '%']);
 
 /** "How many loads an hour", "20 tons a mile": a rate of something else, not one hour and one mile. */
-function isRate(tokens: Tokens, i: number): boolean {
+function isRate(tokens: Tokens, i: number, unit: UnitRead): boolean {
   if (i === 0) return false;
   const before = at(tokens, i - 1);
   if (before.kind === 'letters') {
+    if (ofRates.has(unit.unit) && isCounted(tokens, i - 1)) return true;
     return countedWords.has(before.text) || (before.text !== 'in' && isUnitWord(before.text));
   }
   return before.kind === 'number' || unitMarks.has(before.text);
+}
+
+const ofRates: ReadonlySet<string> = new Set(['h', 'mi', 'ton']);
+
+/** "200 cars", "how many patches": things counted, before an hour or a mile. */
+function isCounted(tokens: Tokens, i: number): boolean {
+  const number = at(tokens, i - 1);
+  return at(tokens, i).text.endsWith('s') && (number.kind === 'number' || number.text === 'many');
 }
 
 /** "A ton of cracks" is many cracks. */

@@ -72,7 +72,7 @@ function readTo(tokens: Tokens, i: number, a: number): Measured | undefined {
   }
   const join = at(tokens, next).text;
   const b = join === 'to' || join === 'a' ? count(at(tokens, next + 1)) : undefined;
-  if (!b || !Number.isInteger(a) || !Number.isInteger(b) || a === 0) return undefined;
+  if (!b || !Number.isInteger(b) || a === 0 || !(Number.isInteger(a) || b === 1)) return undefined;
   const after = at(tokens, next + 2);
   const parts = after.text.startsWith('part');
   if (after.text === '/' || after.text === ':' || after.text === '+') return undefined;

@@ -6,7 +6,11 @@ export default fault({
   title: 'bleeding',
   seen: 'black, shiny, sticky spots in the new patch',
   because: 'Binder that the stone cannot hold is squeezed up, and leaves a slick film.',
-  sources: [ufcRepair('3.2.2 to 3.3.4, pp. 8-10'), navyBasic('ch. 16, spray bar overlap at section ends')],
+  sources: [
+    ufcRepair('3.2.2 to 3.3.4, pp. 8-10'),
+    navyBasic('ch. 16, spray bar overlap at section ends'),
+    bladeSpreading('fat clusters'),
+  ],
   cues: [
     'bleed|bled -water',
     'flush patch|mat|black|tar|spot|up -edge -finish -old',

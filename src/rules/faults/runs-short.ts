@@ -15,7 +15,7 @@ export default fault({
     'short mix|ton|feet|end|of -lift -hand -cut -sign -taper',
     'not check mix|windrow finish|reach|end|left -will -is',
     'windrow gave|give+out early|before|short',
-    'out of mix|windrow -how -way -coming',
+    'out+mix|windrow -how -way -come',
     'ran dry',
   ],
   causes: [

@@ -14,6 +14,10 @@ export default quantity({
   alsoCalled: ['cut with water', 'watered down', '1:1'],
   roles: { after: ['dilute', 'dilution', 'tack'], before: ['dilute', 'dilution', 'cut', 'mixed'] },
   parts: 'share',
+  saidAs: [
+    { cues: ['undiluted', 'no+water', 'without+water', 'not+dilute', 'straight -asphalt -binder'], number: 100, unit: '%' },
+    { cues: ['half+water', 'half+and+half', 'half+half'], number: 50, unit: '%' },
+  ],
   bare: false,
   default: { number: 100, unit: '%' },
   plausible: { min: { number: 20, unit: '%' }, max: { number: 100, unit: '%' } },

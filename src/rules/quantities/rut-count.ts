@@ -10,5 +10,6 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['rut', 'ruts', 'wheel', 'path', 'wheelpath', 'track'] },
   setting: ['rut', 'ruts', 'rutted'],
+  saidAs: [{ cues: ['both|two wheel+path', 'both rut', 'both+wheel'], number: 2, unit: '1' }],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 50, unit: '1' } },
 });

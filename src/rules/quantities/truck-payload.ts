@@ -15,6 +15,7 @@ export default quantity({
     after: ['load', 'truck', 'payload', 'go', 'cover', 'reach'],
     before: ['truck', 'load', 'haul', 'carry', 'payload'],
   },
+  saidAs: [{ cues: ['feet|far|foot|long|road per+ton', 'feet|far|foot|road ton cover|go'], number: 1, unit: 'ton' }],
   bare: false,
   default: { number: 15, unit: 'ton', low: 10, high: 15 },
   plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 60, unit: 'ton' } },

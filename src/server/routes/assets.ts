@@ -14,8 +14,13 @@ interface Asset {
   readonly body: string;
 }
 
-const stylesheet = asset('bladehand.css', 'text/css; charset=utf-8');
-const icon = asset('bladehand.svg', 'image/svg+xml');
+const stylesheet = asset('bladehand.css', 'text/css; charset=utf-8', [
+  'base.css',
+  'page.css',
+  'answer.css',
+  'media.css',
+]);
+const icon = asset('bladehand.svg', 'image/svg+xml', ['bladehand.svg']);
 
 /** What pages are drawn with. */
 export const dress: Dress = { stylesheet: stylesheet.address, icon: icon.address };
@@ -34,8 +39,9 @@ export function assetRoutes(app: App): void {
   }
 }
 
-function asset(name: string, type: string): Asset {
-  const body = readFileSync(fromRoot(`src/server/assets/${name}`), 'utf8');
+/** An asset made of these files, in this order. */
+function asset(name: string, type: string, files: readonly string[]): Asset {
+  const body = files.map((file) => readFileSync(fromRoot(`src/server/assets/${file}`), 'utf8')).join('\n');
   const hash = createHash('sha256').update(body).digest('hex').slice(0, 12);
   const path = `/assets/${name}`;
   return { address: `${path}?v=${hash}`, path, hash, type, body };

@@ -89,6 +89,7 @@ describe('ratios, spans and manner', () => {
     ['dilute 1 to 3', 'dilute [1:3]'],
     ['3 to 1 slope', '[3:1] slope'],
     ['half and half', '[1:1]'],
+    ['1.25 to 1', '[1.25:1]'],
     ['1:30', '[1:30]'],
     ['1 to 3 lifts', '[1..3] lifts'],
     ['12+50 to 14+00', '[150 ft]'],

@@ -1,0 +1,78 @@
+import { evaluate } from '../calc/expression.ts';
+import { toBase } from '../calc/quantity.ts';
+import type { Solved } from '../calc/solve.ts';
+import { isQuantity, type LimitRecord, type QuantityRecord, type RelationRecord, type Source } from '../rules/shapes.ts';
+import type { Voice } from './voice.ts';
+
+/** Whose bound a limit is held against, when it is not the general one: the asker's, or an agency's with its source. */
+export type Owner =
+  | { readonly asker: true }
+  | { readonly asker: false; readonly name: string; readonly source: Source };
+
+/** The quantities a limit is held against, as the knowledge in use has them. */
+function boundsOf({ max, min }: LimitRecord, { knowledge }: Voice): QuantityRecord[] {
+  return [max, min].flatMap((bound) =>
+    bound && isQuantity(bound) ? (knowledge.quantities.get(bound.id) ?? []) : [],
+  );
+}
+
+/** The owner of the bound of a rule as it was judged, its case taken. */
+export function ownerOf(rule: LimitRecord, voice: Voice): Owner | undefined {
+  const bounds = boundsOf(rule, voice);
+  if (bounds.some((bound) => isOwn(bound, voice))) return { asker: true };
+  if (rule.agency) return { asker: false, name: rule.agency.name, source: rule.sources[0] };
+  for (const bound of bounds) {
+    const relation = relationTo(bound.id, voice);
+    const record = relation ?? bound;
+    if (record.agency && voice.solved.has(bound.id) && !voice.isGiven(bound.id))
+      return { asker: false, name: record.agency.name, source: record.sources[0] };
+  }
+  return undefined;
+}
+
+/** A bound that has a default, and for which the asker gave another figure. */
+const isOwn = (bound: QuantityRecord, { isGiven }: Voice): boolean => bound.default !== undefined && isGiven(bound.id);
+
+/** The relation that found a figure. */
+export function relationTo(id: string, { knowledge, solved }: Voice): RelationRecord | undefined {
+  const by = solved.get(id)?.by;
+  return by && knowledge.relations.get(by.relation.id);
+}
+
+/**
+ * The same figures without the asker's own bound, and generally without any agency's: what rests on them is worked out
+ * again on the same way. The figure judged stays what it is.
+ */
+export function withoutOwn(rule: LimitRecord, voice: Voice, level: 'agency' | 'general'): Voice {
+  const own = new Set(boundsOf(rule, voice).filter((bound) => isOwn(bound, voice)).map(({ id }) => id));
+  const values = new Map<string, number>();
+  const valueOf = (id: string): number => {
+    const before = values.get(id);
+    if (before !== undefined) return before;
+    const value = reckon(id);
+    values.set(id, value);
+    return value;
+  };
+  const reckon = (id: string): number => {
+    const fact = voice.solved.get(id);
+    if (!fact) return Number.NaN;
+    if (id === rule.on.id) return fact.value;
+    const record = voice.knowledge.quantities.get(id);
+    if (own.has(id) || (fact.assumed.includes(id) && !fact.by)) return defaultOf(record, level) ?? fact.value;
+    if (!fact.by) return fact.value;
+    const general = level === 'general' ? relationTo(id, voice)?.agency?.general : undefined;
+    return evaluate(general ?? fact.by.by, valueOf);
+  };
+  const solved = [...voice.solved].flatMap(([id, fact]): (readonly [string, Solved])[] => {
+    const value = valueOf(id);
+    return Number.isNaN(value) ? [] : [[id, { ...fact, value }]];
+  });
+  return { ...voice, solved: new Map(solved), isGiven: (id) => !own.has(id) && voice.isGiven(id) };
+}
+
+/** The default of a quantity in base units; generally, the one an agency's stands in place of. */
+function defaultOf(record: QuantityRecord | undefined, level: 'agency' | 'general'): number | undefined {
+  const figure = level === 'general' && record?.agency ? record.agency.general : record?.default;
+  if (!figure) return level === 'general' && record?.agency ? Number.NaN : undefined;
+  return toBase(figure.number, figure.unit);
+}

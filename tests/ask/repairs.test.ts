@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { choicesIn } from '../../src/ask/choices.ts';
+import { engine } from '../../src/ask/engine.ts';
+import { knowledge } from '../../src/rules/knowledge.ts';
+import { work } from '../../src/rules/work.ts';
+import { last, sentence, talk } from './work.ts';
+
+/** Choices that a reply about the work may ask for. */
+const asked = [
+  'base-state water-state crack-state rut-edges defect-extent edge-break-state ravel-state defect',
+  'tack-state weather-state traffic-control-state wave-place chunk-look soft-place ridge-place streak-look crack-look stick-place',
+].flatMap((line) => line.split(' '));
+const answers = asked.flatMap((id) =>
+  knowledge.choices.get(id)!.options.map((option) => [id, option.id, option.title] as const),
+);
+
+describe('an answer that is offered is understood', () => {
+  test.each(answers)('%s=%s: "%s"', (choice, option, title) => {
+    const heard = choicesIn(engine.knowledge, engine.options, sentence(title), [], 1);
+    expect(heard.find(({ quantity }) => quantity === choice)).toMatchObject({ choice: option });
+  });
+});
+
+describe('which repair is answered', () => {
+  test('alligator cracking over a pumping base is no blade patch', () => {
+    const reply = last('alligator cracking and the base pumps water, blade patch it?');
+    expect(reply).toMatchObject({ kind: 'repair', topic: 'dig-out' });
+    expect(reply.text).toMatch(/^No blade patch here/);
+    expect(reply.text).toMatch(/engineer/);
+  });
+
+  test('one question at a time, each that decides, then the repair with its reason and severity', () => {
+    const replies = talk(
+      'alligator cracking in the wheelpath, which fix',
+      'firm',
+      'dry and drained',
+      'a network, still tight',
+    );
+    expect(replies.slice(0, 3).map(({ kind, clarify }) => [kind, clarify?.quantity])).toEqual([
+      ['clarify', 'base-state'],
+      ['clarify', 'water-state'],
+      ['clarify', 'crack-state'],
+    ]);
+    const reply = replies[3]!;
+    expect(reply).toMatchObject({ kind: 'repair', topic: 'blade-patch' });
+    expect(reply.text).toMatch(/holding repair/i);
+    expect(reply.text).toMatch(/moderate by LTPP .*as restated/);
+    expect(reply.assumed.map(({ quantity }) => quantity)).toEqual(
+      expect.arrayContaining(['recurring', 'defect-place']),
+    );
+  });
+
+  test('no defect named: asks what is wrong, with every defect to choose from', () => {
+    const reply = last('is this a blade patch job');
+    expect(reply).toMatchObject({ kind: 'clarify', clarify: { quantity: 'defect' } });
+    expect(reply.clarify?.choices).toHaveLength(work.defects.size);
+    expect(last('is this a blade patch job', 'bleeding of the old road')).toMatchObject({
+      kind: 'repair',
+      topic: 'blot-or-mill',
+    });
+  });
+
+  test.each([
+    ['shoving at stop sign', 'cut-then-blade'],
+    ['the old road is bleeding, can we blade over it', 'blot-or-mill'],
+    ['shoulder drop off 4 in', 'shoulder-pull'],
+  ])('%s: %s', (question, topic) => {
+    expect(last(question)).toMatchObject({ kind: 'repair', topic });
+  });
+
+  test('a deep drop-off is a stop', () => {
+    expect(last('shoulder drop off 4 in').checks.find(({ rule }) => rule === 'drop-off')?.status).toBe('stop');
+  });
+
+  test('a repair asked about by itself is explained', () => {
+    expect(last('how do I do a hand patch')).toMatchObject({ kind: 'repair', topic: 'hand-patch' });
+  });
+});
