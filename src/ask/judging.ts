@@ -53,7 +53,8 @@ function generalCheck(rule: LimitRecord, voice: Voice): { check: Check; bound: s
   return { check: { ...check, text: en.generally(check.text) }, bound: boundInWords(judged, general) };
 }
 
-const judge = (rule: LimitRecord | PracticeRecord, { solved }: Voice): Judgement => (rule.kind === 'limit' ? judgeLimit(rule, solved) : judgePractice(rule, solved));
+const judge = (rule: LimitRecord | PracticeRecord, { solved }: Voice): Judgement =>
+  rule.kind === 'limit' ? judgeLimit(rule, solved) : judgePractice(rule, solved);
 
 function textOf(judged: Judgement, voice: Voice): string {
   const { rule, status } = judged;
@@ -66,7 +67,12 @@ function limitText(rule: LimitRecord, judged: Judgement, voice: Voice): string {
   const { text } = rule;
   const { status, on } = judged;
   if (status === 'not-applicable') return text.notApplicable ?? rule.title;
-  const template = status === 'ok' ? text.ok : status === 'cannot-tell' ? text.cannotTell : ((status === 'stop' ? (text.stop ?? text.caution) : (text.caution ?? text.stop)) ?? text.ok);
+  const template =
+    status === 'ok'
+      ? text.ok
+      : status === 'cannot-tell'
+        ? text.cannotTell
+        : ((status === 'stop' ? (text.stop ?? text.caution) : (text.caution ?? text.stop)) ?? text.ok);
   return fill(template, (name) => {
     if (name === 'on') return inWordsOf(rule, on, voice);
     if (name === 'limit') return boundInWords(judged, voice);

@@ -13,11 +13,12 @@ import type { Choice, Reply, UnitSystem } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
 import { isSmall } from './sentence.ts';
+import { unclearFigure } from './unclear.ts';
 import { en } from './wording/en.ts';
 
 /** What stands in the way of working with the figures given: a reply that asks back, or undefined when nothing does. */
 export function problemWith(scene: Scene): Reply | undefined {
-  return unlikely(scene) ?? wrongUnit(scene) ?? conflict(scene) ?? leftOver(scene);
+  return unclearFigure(scene) ?? unlikely(scene) ?? wrongUnit(scene) ?? conflict(scene) ?? leftOver(scene);
 }
 
 /** A figure that is nothing, less than nothing, or far from what its role can be. One that is to be judged is let through. */

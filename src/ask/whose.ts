@@ -1,7 +1,13 @@
 import { evaluate } from '../calc/expression.ts';
 import { toBase } from '../calc/quantity.ts';
 import type { Solved } from '../calc/solve.ts';
-import { isQuantity, type LimitRecord, type QuantityRecord, type RelationRecord, type Source } from '../rules/shapes.ts';
+import {
+  isQuantity,
+  type LimitRecord,
+  type QuantityRecord,
+  type RelationRecord,
+  type Source,
+} from '../rules/shapes.ts';
 import type { Voice } from './voice.ts';
 
 /** Whose bound a limit is held against, when it is not the general one: the asker's, or an agency's with its source. */
@@ -11,9 +17,7 @@ export type Owner =
 
 /** The quantities a limit is held against, as the knowledge in use has them. */
 function boundsOf({ max, min }: LimitRecord, { knowledge }: Voice): QuantityRecord[] {
-  return [max, min].flatMap((bound) =>
-    bound && isQuantity(bound) ? (knowledge.quantities.get(bound.id) ?? []) : [],
-  );
+  return [max, min].flatMap((bound) => (bound && isQuantity(bound) ? (knowledge.quantities.get(bound.id) ?? []) : []));
 }
 
 /** The owner of the bound of a rule as it was judged, its case taken. */
@@ -44,9 +48,13 @@ export function relationTo(id: string, { knowledge, solved }: Voice): RelationRe
  * again on the same way. The figure judged stays what it is.
  */
 export function withoutOwn(rule: LimitRecord, voice: Voice, level: 'agency' | 'general'): Voice {
-  const own = new Set(boundsOf(rule, voice).filter((bound) => isOwn(bound, voice)).map(({ id }) => id));
+  const own = new Set(
+    boundsOf(rule, voice)
+      .filter((bound) => isOwn(bound, voice))
+      .map(({ id }) => id),
+  );
   const values = new Map<string, number>();
-  const valueOf = (id: string): number => {
+  const generally = (id: string): number => {
     const before = values.get(id);
     if (before !== undefined) return before;
     const value = reckon(id);
@@ -61,11 +69,11 @@ export function withoutOwn(rule: LimitRecord, voice: Voice, level: 'agency' | 'g
     if (own.has(id) || (fact.assumed.includes(id) && !fact.by)) return defaultOf(record, level) ?? fact.value;
     if (!fact.by) return fact.value;
     const general = level === 'general' ? relationTo(id, voice)?.agency?.general : undefined;
-    return evaluate(general ?? fact.by.by, valueOf);
+    return evaluate(general ?? fact.by.by, generally);
   };
   const solved = [...voice.solved].flatMap(([id, fact]): (readonly [string, Solved])[] => {
-    const value = valueOf(id);
-    return Number.isNaN(value) ? [] : [[id, { ...fact, value }]];
+    const value = generally(id);
+    return Number.isNaN(value) ? [] : [[id, { ...fact, value, ...(own.has(id) ? { assumed: [id] } : {}) }]];
   });
   return { ...voice, solved: new Map(solved), isGiven: (id) => !own.has(id) && voice.isGiven(id) };
 }

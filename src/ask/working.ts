@@ -1,11 +1,11 @@
-import { fromBase, toBase } from '../calc/quantity.ts';
 import { evaluate, inWords } from '../calc/expression.ts';
+import { fromBase, toBase } from '../calc/quantity.ts';
 import { derivation, type Solved } from '../calc/solve.ts';
 import type { Unit } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
 import type { Figure, RelationRecord, Source } from '../rules/shapes.ts';
-import type { AssumedFact, Value, Working } from './reply.ts';
 import type { Voice } from './judging.ts';
+import type { AssumedFact, Value, Working } from './reply.ts';
 import { asValue, capital, say, sayEnds, sayPlain, saySource, tidy } from './say.ts';
 import { en } from './wording/en.ts';
 
@@ -51,7 +51,11 @@ function ownedBy(name: string, { issuer: _issuer, ...source }: Source, general: 
 }
 
 /** A figure that an agency's rule gave, with whose it is and the general one. */
-function agencyNote({ id, value }: Solved, { agency, sources }: RelationRecord, { knowledge, solved, unit }: Voice): string | undefined {
+function agencyNote(
+  { id, value }: Solved,
+  { agency, sources }: RelationRecord,
+  { knowledge, solved, unit }: Voice,
+): string | undefined {
   const record = knowledge.quantities.get(id);
   if (!agency || !record) return undefined;
   const general = evaluate(agency.general, (need) => solved.get(need)?.value ?? Number.NaN);
@@ -68,7 +72,12 @@ export function notesOn(ids: readonly string[], voice: Voice): string[] {
     const relation = by && knowledge.relations.get(by.relation.id);
     if (!by || !relation) return [];
     const only = by.by.op === 'round-up' || by.by.op === 'lookup' ? relation.noteIfRounded : undefined;
-    return [agencyNote(fact, relation, voice), relation.note, only && by.needs.every((need) => solved.get(need)?.value !== value) ? only : undefined, id === ids[0] ? knowledge.quantities.get(id)?.note : undefined];
+    return [
+      agencyNote(fact, relation, voice),
+      relation.note,
+      only && by.needs.every((need) => solved.get(need)?.value !== value) ? only : undefined,
+      id === ids[0] ? knowledge.quantities.get(id)?.note : undefined,
+    ];
   });
   return [...new Set(ways.filter((note) => note !== undefined))];
 }
@@ -91,12 +100,16 @@ export function assumedBy(ids: readonly string[], voice: Voice): AssumedFact[] {
     const { agency } = record;
     const general = agency?.general && say(record, toBase(agency.general.number, agency.general.unit), unit, true);
     const beside = agency ? ownedBy(agency.name, record.sources[0], general) : range;
-    const text = en.fact(record.title, say(record, fact.value, unit, isShort(record.default, unit))) + (beside ? ` (${beside})` : '');
+    const text =
+      en.fact(record.title, say(record, fact.value, unit, isShort(record.default, unit))) +
+      (beside ? ` (${beside})` : '');
     return [{ quantity: id, number: tidy(fromBase(fact.value, unit)), unit, rule: `quantity/${id}`, text }];
   });
 }
 
 /** True for a default that is echoed as it stands: few digits, in the unit of the answer. */
-const isShort = (figure: Figure | undefined, unit: Unit): boolean => figure?.unit === unit && Number(figure.number.toFixed(3)) === figure.number;
+const isShort = (figure: Figure | undefined, unit: Unit): boolean =>
+  figure?.unit === unit && Number(figure.number.toFixed(3)) === figure.number;
 
-const constant = (leaf: { number: number; unit: Unit }): string => sayFigure(toBase(leaf.number, leaf.unit), leaf.unit, { given: true });
+const constant = (leaf: { number: number; unit: Unit }): string =>
+  sayFigure(toBase(leaf.number, leaf.unit), leaf.unit, { given: true });

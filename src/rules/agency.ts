@@ -52,7 +52,7 @@ export function readAgency(sent: unknown, shelf: Shelf): Agency {
   return {
     name: line(file, 'name'),
     source: line(file, 'source'),
-    ...(file['date'] === undefined ? {} : { date: line(file, 'date') }),
+    ...(file.date === undefined ? {} : { date: line(file, 'date') }),
     defaults: part('defaults', defaultFigure),
     limits: part('limits', boundsOf),
     tables: part('tables', rowsOf),
@@ -119,25 +119,29 @@ function rowOf(
   if (stray !== undefined)
     throw new AgencyFault(`${place}.${stray}`, unknownName(stray, [...own, ...quantities.keys()]));
   const figures = columns.map(({ name, finds, unit }) => {
-    const said = figureOf({ number: row[name], unit: row['unit'] }, finds, place, name);
+    const said = figureOf({ number: row[name], unit: row.unit }, finds, place, name);
     return convert(said.number, said.unit, unit);
   });
   return [option, { figures, ...(key === undefined ? {} : { upTo: upToOf(row[key], key, place, quantities) }) }];
 }
 
-function upToOf(value: unknown, key: string, place: string, quantities: Shelf['quantities']): OwnRow['upTo'] {
+function upToOf(
+  value: unknown,
+  key: string,
+  place: string,
+  quantities: Shelf['quantities'],
+): NonNullable<OwnRow['upTo']> {
   const of = quantities.get(key)!;
   const sent = object(value, `${place}.${key}`);
   only(sent, ['max'], `${place}.${key}`);
-  return { of, max: figureOf(sent['max'], of, `${place}.${key}.max`) };
+  return { of, max: figureOf(sent.max, of, `${place}.${key}.max`) };
 }
 
 function checkRise(option: string, before: OwnRow | undefined, row: OwnRow, place: string): void {
   if (!before) return;
   if (!before.upTo && !row.upTo) throw new AgencyFault(place, words.twice(option));
   const rises =
-    before.upTo &&
-    (!row.upTo || (row.upTo.of.id === before.upTo.of.id && above(row.upTo.max, before.upTo.max)));
+    before.upTo && (!row.upTo || (row.upTo.of.id === before.upTo.of.id && above(row.upTo.max, before.upTo.max)));
   if (!rises) throw new AgencyFault(place, words.risingRows(option));
 }
 
@@ -173,7 +177,12 @@ const inShort = ({ number, unit }: Figure): string => `${number} ${unit}`;
 
 function line(file: Record<string, unknown>, key: string): string {
   const value = file[key];
-  if (typeof value !== 'string' || value.trim() === '' || value.length > longestLine || /\p{C}|\p{Zl}|\p{Zp}/u.test(value))
+  if (
+    typeof value !== 'string' ||
+    value.trim() === '' ||
+    value.length > longestLine ||
+    /\p{C}|\p{Zl}|\p{Zp}/u.test(value)
+  )
     throw new AgencyFault(key, words.mustBeText(key, longestLine));
   return value;
 }

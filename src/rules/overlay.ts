@@ -83,7 +83,12 @@ function relationOf(relation: RelationRecord, limits: readonly LimitRecord[], ag
   if (!min && !max) return relation;
   const floor = min ? larger(relation.by, constant(min.number, min.unit)) : relation.by;
   const by = max ? smaller(floor, constant(max.number, max.unit)) : floor;
-  return { ...relation, by, sources: before(relation.sources, agency), agency: { name: agency.name, general: relation.by } };
+  return {
+    ...relation,
+    by,
+    sources: before(relation.sources, agency),
+    agency: { name: agency.name, general: relation.by },
+  };
 }
 
 function limitOf(rule: LimitRecord, limits: readonly LimitRecord[], agency: Agency): LimitRecord {

@@ -50,6 +50,7 @@ export const en = {
     `${capitalOf(figure)} is unlikely for the ${title}: I work from ${low} to ${high}. Say it again with its unit, or the figure you meant.`,
   wrongUnit: (figure: string, title: string, wanted: string) => `${capitalOf(figure)} cannot be the ${title}: that is measured in ${wanted}. Which figure did you mean?`,
   noUnit: (typed: string) => `What is ${typed}: feet, inches, tons? Say the unit or what it is of.`,
+  whichReading: (typed: string, readings: readonly string[]) => `${typed} can be read two ways: ${readings.join(', or ')}. Which is it?`,
   whatIs: (typed: string, title: string) => `What is ${typed}? Without it I would take the usual ${title}. Say what it is of.`,
   conflict: (stated: string, implied: string) => `These figures do not agree: you gave ${stated}, but the others make it ${implied}. Which one is off?`,
   ignoredFigure: 'not used: nothing here tells what it is of',

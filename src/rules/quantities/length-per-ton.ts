@@ -9,9 +9,7 @@ export default quantity({
   rounding: { us: 'hundredth', metric: 'hundredth' },
   because: 'Feet to the ton tells the spotter from the ticket alone where a truck runs empty.',
   sources: [virginia('ch. 9, p. 9-2')],
-  cues: ['feet|foot|length per ton', 'feet|foot+ton'],
   bare: false,
-  asks: 'How many feet per ton?',
   beside: ['load-length', 'area-per-ton'],
   note: 'A short ton is 2,000 lb.',
 });

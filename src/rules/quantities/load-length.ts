@@ -14,6 +14,8 @@ export default quantity({
     'how-far #mass -apart -past -beyond',
     'how-many feet|foot #mass -square -cubic',
     'feet|foot+load',
+    'feet|foot|length|far per+ton',
+    'feet|foot+ton',
     'how+long load',
     'load cover|reach -#mass -how-many',
   ],

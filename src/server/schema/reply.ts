@@ -26,7 +26,10 @@ const step = z
   .meta({ id: 'Step' });
 
 const given = z
-  .union([z.strictObject({ ...quantity, ...figure, from: z.exactOptional(span), ...ends }), z.strictObject({ ...quantity, ...word })])
+  .union([
+    z.strictObject({ ...quantity, ...figure, from: z.exactOptional(span), ...ends }),
+    z.strictObject({ ...quantity, ...word }),
+  ])
   .meta({ id: 'GivenFact' });
 const kept = fact({ ...quantity, ...turn }).meta({ id: 'KeptFact' });
 const assumed = fact({ ...quantity, rule: text, text }).meta({ id: 'AssumedFact' });
