@@ -3,6 +3,8 @@ import { agencyWords } from '../rules/agency-words.ts';
 import { knowledgeOf } from '../rules/knowledge.ts';
 import { overlay } from '../rules/overlay.ts';
 import { type Engine, engineOf } from './engine.ts';
+import type { Reply } from './reply.ts';
+import { en } from './wording/en.ts';
 
 /** Engines made for the last few agency files, so that a crew's own is laid over once. */
 const made = new WeakMap<Engine, Map<string, Engine>>();
@@ -26,4 +28,16 @@ export function withAgency(engine: Engine, sent: unknown): Engine | AgencyFault 
     if (fault instanceof AgencyFault) return fault;
     throw fault;
   }
+}
+
+/** The reply with a line that names the agency, where it used one of its rules and its text does not say so yet. */
+export function namingAgency(reply: Reply, sent: unknown): Reply {
+  const { name } = sent as { readonly name: string };
+  const names = (text: string): boolean => text.includes(name);
+  if (names(reply.text)) return reply;
+  const assumed = reply.assumed.map(({ text }) => text).filter(names);
+  const check = reply.checks.find(({ status, text }) => status !== 'cannot-tell' && names(text))?.text;
+  const source = reply.working.map((step) => step.source).find(names);
+  const line = assumed.length ? en.assumed(assumed) : (check ?? (source && en.sources([source])));
+  return line ? { ...reply, text: `${reply.text}\n${line}` } : reply;
 }

@@ -1,7 +1,7 @@
 import { solve } from '../calc/solve.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { AgencyFault } from '../rules/agency.ts';
-import { withAgency } from './agency.ts';
+import { namingAgency, withAgency } from './agency.ts';
 import { answer } from './answer.ts';
 import { type Engine, engine as shipped } from './engine.ts';
 import { jobFacts, knownFrom } from './facts.ts';
@@ -32,9 +32,16 @@ export function ask(request: Request): Reply {
 export function askWith(engine: Engine, request: Request): Reply {
   const job = readJob(request.job);
   const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter((note) => note !== undefined);
-  const ruling = request.agency === undefined || request.agency === null ? engine : withAgency(engine, request.agency);
-  const reply = ruling instanceof AgencyFault ? refuse('no-rule', en.agencyFault(ruling.place, ruling.message), job ?? emptyJob, engine) : answered(ruling, request, job ?? emptyJob);
+  const reply = ruledBy(engine, request, job ?? emptyJob);
   return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;
+}
+
+/** By the agency's rules where the request brings them; a file with a fault is answered with the fault alone. */
+function ruledBy(engine: Engine, request: Request, job: Job): Reply {
+  if (request.agency === undefined || request.agency === null) return answered(engine, request, job);
+  const own = withAgency(engine, request.agency);
+  if (own instanceof AgencyFault) return refuse('no-rule', en.agencyFault(own.place, own.message), job, engine);
+  return namingAgency(answered(own, request, job), request.agency);
 }
 
 function answered(engine: Engine, request: Request, job: Job): Reply {

@@ -24,14 +24,27 @@ export function optionIndex({ choices }: Knowledge, head: (word: string) => stri
   );
 }
 
+/** What choices are read from. */
+export interface Said {
+  readonly sentence: Sentence;
+  readonly facts: readonly Fact[];
+  readonly turn: number;
+  readonly question: string;
+  /** What the last reply asked for. */
+  readonly asked: string | undefined;
+}
+
 /** Choices a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
-export function choicesIn(knowledge: Knowledge, options: CueIndex<OptionHeard>, sentence: Sentence, facts: readonly Fact[], turn: number): Fact[] {
+export function choicesIn(knowledge: Knowledge, options: CueIndex<OptionHeard>, { sentence, facts, turn, question, asked }: Said): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
   for (const { of: { choice, option, within }, score } of heardIn(options, sentence)) {
     if (score <= (best.get(choice.id)?.score ?? 0) || (within && !isWithin(option, facts))) continue;
     best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, fresh: true } });
   }
-  return [...byUnit(knowledge, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
+  const named = byTitle(knowledge, question, asked, turn);
+  const settled = new Set(named.map(({ quantity }) => quantity));
+  const heard = [...byUnit(knowledge, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
+  return [...named, ...heard.filter(({ quantity }) => !settled.has(quantity))];
 }
 
 function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
@@ -40,6 +53,16 @@ function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
   const at = toBase(fact.number, fact.unit);
   const base = ({ number, unit }: Figure): number => toBase(number, unit);
   return (!within.min || compare(at, base(within.min)) >= 0) && (!within.max || compare(at, base(within.max)) <= 0);
+}
+
+/** Options said by their own titles: alone, where the choice was asked for, or after the title of the choice. */
+function byTitle({ choices }: Knowledge, question: string, asked: string | undefined, turn: number): Fact[] {
+  const text = question.trim().toLowerCase();
+  return [...choices.values()].flatMap((choice): Fact[] => {
+    if (choice.id !== asked && !text.includes(choice.title)) return [];
+    const option = choice.options.find(({ title }) => (choice.id === asked && text === title.toLowerCase()) || text.includes(`${choice.title} ${title}`.toLowerCase()));
+    return option ? [{ quantity: choice.id, choice: option.id, turn, fresh: true }] : [];
+  });
 }
 
 /** Choices that the unit of a figure settles, where the figure was said in this turn. */

@@ -7,6 +7,7 @@ import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex } from './goal.ts';
 import { workGoals } from './work-goals.ts';
 import { type WordFigure, wordFigures } from './said-as.ts';
+import { type Titles, titlesOf } from './titles.ts';
 import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
 
 /** A knowledge base with all that understanding needs of it, worked out once. */
@@ -18,6 +19,7 @@ export interface Engine {
   readonly goals: CueIndex<Goal>;
   readonly options: CueIndex<OptionHeard>;
   readonly inWords: CueIndex<WordFigure>;
+  readonly titles: Titles;
   /** Quantities by the words that give a figure their role. */
   readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
   /** Steps from every quantity to those a goal is about. */
@@ -37,11 +39,14 @@ export function engineOf(knowledge: Knowledge): Engine {
   const inWords = wordFigures(knowledge, head);
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
+  const small = new Set(smallWords);
+  const vocabulary = vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...inWords.words, ...commandWords, ...smallWords, ...weakWords, ...plainWords]);
   return {
     knowledge,
-    vocabulary: vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...inWords.words, ...commandWords, ...smallWords, ...weakWords, ...plainWords]),
-    small: new Set(smallWords),
+    vocabulary,
+    small,
     weak: new Set(weakWords),
+    titles: titlesOf(quantities.values(), vocabulary, small),
     goals,
     byWord,
     options,

@@ -41,9 +41,15 @@ export function knownFrom(facts: readonly Fact[]): Known[] {
 export function factsOfJob({ facts }: Job, { quantities, choices }: Knowledge): Fact[] {
   return facts.filter((fact) => {
     if ('choice' in fact) return choices.get(fact.quantity)?.options.some((option) => option.id === fact.choice);
-    return quantities.get(fact.quantity)?.dimension === unitRow(fact.unit).dimension;
+    const record = quantities.get(fact.quantity);
+    return record?.dimension === unitRow(fact.unit).dimension && [fact.number, fact.low, fact.high].every((number) => number === undefined || isSane(number, fact.unit));
   });
 }
+
+/** Beyond this no figure of a road job lies, in base units. */
+const farBeyond = 1e12;
+
+const isSane = (number: number, unit: Unit): boolean => Math.abs(toBase(number, unit)) < farBeyond;
 
 /** Facts as the next job carries them. */
 export const jobFacts = (facts: readonly Fact[]): JobFact[] => facts.map(({ from: _from, fresh: _fresh, unitAssumed: _assumed, ...fact }) => fact as JobFact);

@@ -5,12 +5,15 @@ import type { QuantityRecord } from '../rules/shapes.ts';
 import type { UnitSystem } from './reply.ts';
 import { unitFor } from './role-unit.ts';
 import { isSmall, type Sentence } from './sentence.ts';
+import { type Titles, titledBefore } from './titles.ts';
 
 /** What helps to tell which role a figure has. */
 export interface Context {
   readonly quantities: ReadonlyMap<string, QuantityRecord>;
   /** Quantities that a word beside a figure speaks of. */
   readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
+  /** Quantities by their whole titles, in head words. */
+  readonly titles: Titles;
   /** Words that stand before any figure at all: they tell little. */
   readonly weak: ReadonlySet<string>;
   /** True when something is asked; `near` then has to do with that, else with the patch itself. */
@@ -38,6 +41,8 @@ export interface Option {
 
 /** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
 const weights = {
+  /** For the whole title of a quantity right before the figure. */
+  title: 30,
   after: 10,
   before: 8,
   /** Taken off for each word further away. */
@@ -77,6 +82,9 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const { figure } = sentence.tokens[at] as { figure: Figure };
   const counted = countedAt(sentence, at, figure);
   const words = wordsBeside(sentence, counted ?? at, context.spent);
+  const named = titledBefore(sentence, at, context.titles);
+  const unit = named && unitFor(figure, named, { system: context.system, told: true, asked: false, all });
+  if (named && unit) return [{ record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true }];
   const options: Option[] = [];
   for (const record of candidates(words, context)) {
     if (counted !== undefined && record.dimension !== 'count') continue;

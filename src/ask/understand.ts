@@ -12,6 +12,7 @@ import { type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { suits, workGoals } from './work-goals.ts';
 import { figuresInWords } from './said-as.ts';
+import { assigned } from './titles.ts';
 import type { Taken } from './taken.ts';
 import { emptyJob } from './job.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
@@ -52,11 +53,13 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const system = units ?? request.units ?? systemSaid(sentence, kept);
   const found = goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence));
   const turn = past.turn + 1;
-  const take = (goal: Goal | undefined, cue?: Cue): Taken => takeFigures(engine, sentence, { goal, cue, past, kept, system, turn });
-  const sought = notYetSaid(engine, sentence, found, take, past.goal !== undefined);
+  const take = (goal: Goal | undefined, cue?: Cue): Taken => takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn });
+  const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
+  const sought = only ? undefined : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
   const named = namedUnits(items);
-  const goal = sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? goalFrom(past.goal, engine);
-  return { goal, goalKept: goal !== undefined && found.length === 0, turn, stage: past.stage, units, system, sentence, named, commands, ...take(goal, sought?.cue) };
+  const old = goalFrom(past.goal, engine);
+  const goal = only ? old : (sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? old);
+  return { goal, goalKept: goal !== undefined && (only !== undefined || found.length === 0), turn, stage: past.stage, units, system, sentence, named, commands, ...take(goal, sought?.cue) };
 }
 
 /**
@@ -73,6 +76,7 @@ function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[]
 }
 
 interface Taking {
+  readonly question: string;
   readonly goal: Goal | undefined;
   readonly cue: Cue | undefined;
   readonly past: Job;
@@ -82,11 +86,12 @@ interface Taking {
 }
 
 /** Gives the figures of a sentence their roles in the light of a goal, and joins them to what was kept. */
-function takeFigures(engine: Engine, sentence: Sentence, { goal, cue, past, kept, system, turn }: Taking): Taken {
+function takeFigures(engine: Engine, sentence: Sentence, { question, goal, cue, past, kept, system, turn }: Taking): Taken {
   const { bound, unbound } = bind(sentence, {
     quantities: engine.knowledge.quantities,
     byWord: engine.byWord,
     weak: engine.weak,
+    titles: engine.titles,
     aimed: goal !== undefined,
     near: engine.near(goal),
     sought: new Set(goal?.kind === 'quantity' && !sentence.places.has('@check') ? startsOf(engine.knowledge, goal) : []),
@@ -95,8 +100,9 @@ function takeFigures(engine: Engine, sentence: Sentence, { goal, cue, past, kept
     system,
   });
   const typed = bound.map((each) => factOf(each, turn));
+  if (assigned(sentence, engine.titles)) return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
   const figures = [...typed, ...figuresInWords(engine.inWords, sentence, typed, turn)];
-  const fresh = [...figures, ...choicesIn(engine.knowledge, engine.options, sentence, merge(kept, figures), turn)];
+  const fresh = [...figures, ...choicesIn(engine.knowledge, engine.options, { sentence, facts: merge(kept, figures), turn, question, asked: past.asked })];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: merge(kept, fresh) };
 }

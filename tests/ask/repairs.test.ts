@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { choicesIn } from '../../src/ask/choices.ts';
-import { engine } from '../../src/ask/engine.ts';
+import { ask } from '../../src/ask/ask.ts';
 import { knowledge } from '../../src/rules/knowledge.ts';
 import { work } from '../../src/rules/work.ts';
-import { last, sentence, talk } from './work.ts';
+import { last, talk } from './work.ts';
 
 /** Choices that a reply about the work may ask for. */
 const asked = [
@@ -16,8 +15,8 @@ const answers = asked.flatMap((id) =>
 
 describe('an answer that is offered is understood', () => {
   test.each(answers)('%s=%s: "%s"', (choice, option, title) => {
-    const heard = choicesIn(engine.knowledge, engine.options, sentence(title), [], 1);
-    expect(heard.find(({ quantity }) => quantity === choice)).toMatchObject({ choice: option });
+    const reply = ask({ question: title, job: { v: 1, turn: 1, facts: [], asked: choice } });
+    expect(reply.job.facts.find(({ quantity }) => quantity === choice)).toMatchObject({ choice: option });
   });
 });
 

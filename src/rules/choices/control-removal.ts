@@ -22,7 +22,7 @@ export default choice({
       title: 'it comes down while the crew is still on the road',
       cues: [
         'pull|pick|remove|down sign|control|flagger|cone still|while|during',
-        'sign|control|cone down|pick|pull|remove before clean|cleanup|final|roll|finish',
+        'sign|control|cone down|pick|pull|remove before clean|clean-up|final|roll|finish',
         'flagger home before|early',
       ],
     },

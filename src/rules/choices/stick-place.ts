@@ -7,7 +7,7 @@ export default choice({
   sources: [commonPractice],
   question: { text: 'Is mix sticking to the drum, or tack to the tires?', ease: 1 },
   options: [
-    { id: 'drum', title: 'mix to the drum', cues: ['mix drum stick|stuck', 'stick drum'] },
+    { id: 'drum', title: 'mix to the drum', cues: ['mix drum stick|stuck', 'stick drum', 'mix+drum'] },
     { id: 'tires', title: 'tack to the tires', cues: ['tack tire|wheel|boot|shoe', 'stick tire'] },
   ],
 });

@@ -40,8 +40,9 @@ export default choice({
     },
     {
       id: 'broken',
-      title: 'broken',
+      title: 'black and tacky',
       cues: [
+        'black+tacky',
         "tack broke|broken|black|tacky|cure -not -hasn't -ain't -isn't -didn't -before -brown -if -when",
         "tack+set -not -hasn't -before -brown -rate -if -when",
         "tack+dry -not -hasn't -before -brown -if -when",

@@ -23,7 +23,7 @@ export default choice({
     },
     {
       id: 'up',
-      title: 'up',
+      title: 'signs and flaggers up',
       cues: [
         "traffic+control up|set|place -not -isn't -ain't -before -no -when -how -need",
         "sign|cone up|out -not -isn't -ain't -aren't -before -no -when -how -pick -pull -far -come -which -what -blow",

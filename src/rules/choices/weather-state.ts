@@ -24,6 +24,7 @@ export default choice({
       id: 'raining',
       title: 'raining',
       cues: [
+        'raining -if -when -no -not',
         'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -tack',
         'drizzle|sprinkle|pour',
         'in|through+rain',

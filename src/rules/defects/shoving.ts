@@ -14,6 +14,7 @@ export default defect({
   because: 'A mix too soft or too rich has no grip of its own, and moves with the wheels that push it.',
   sources: [texasDistress, armyPci('appendix B, corrugation and shoving'), ltpp('shoving')],
   cues: [
+    'shove corrugation|corrugated',
     'shove stop-sign|intersection|road|light|brake|hump|old|repair|fix -roller -drum',
     'hump|wave|ripple|washboard|heave|bump stop-sign|intersection|brake|old',
     'push hump|wave|road|mix stop-sign|intersection|brake|truck',

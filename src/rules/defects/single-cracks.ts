@@ -14,7 +14,7 @@ export default defect({
   cues: [
     'crack across|along|long|longitudinal|transverse|straight|single road|lane|old|repair|fix|seal|pavement -mat -fresh -new -edge',
     'long|single|straight+crack',
-    'crack repair|fix|seal|fill -alligator -edge -slip -network -mat -half-moon -crescent',
+    'crack repair|fix|seal|fill -alligator -edge -slip -network -mat -half-moon',
     'thermal|transverse|longitudinal|block+crack',
   ],
   decisions: [

@@ -13,6 +13,7 @@ export default defect({
   cues: [
     'slip|slippage crack|surface|road|overlay repair|fix|old|road|overlay -new -fresh -mat',
     'half-moon repair|fix|old|road|overlay',
+    'slippage surface',
     'overlay|surface slid|slide|peel|delaminate',
     'slip+crack repair|fix|old|road|overlay',
   ],

@@ -5,7 +5,7 @@ import shortest from './short-taper-min.ts';
 
 export default quantity({
   id: 'flagger-taper',
-  title: 'one-lane two-way (flagger) taper',
+  title: 'flagger taper',
   dimension: 'length',
   units: { us: 'ft', metric: 'm' },
   rounding: { us: 'whole', metric: 'tenth' },

@@ -3,7 +3,7 @@ import { federalWeights } from '../sources-craft.ts';
 
 export default quantity({
   id: 'truck-payload',
-  title: 'load on one truck',
+  title: 'load on a truck',
   dimension: 'mass',
   units: { us: 'ton', metric: 't' },
   rounding: { us: 'tenth', metric: 'tenth' },

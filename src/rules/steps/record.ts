@@ -13,6 +13,11 @@ export default step({
   good: 'Somebody who was not there could find the patch and tell how it was done.',
   rules: [],
   named: ['record|report|paperwork|diary', 'write+up|down'],
-  doneCues: ['record|report|paperwork done|finished|written|in -not', 'wrote|written+up|down'],
-  cues: ['what report|record|paperwork', 'how fill|write report|record', 'what write|put report|record|down'],
+  doneCues: ['record|report|paperwork done|finished|written -not', 'wrote|written+up|down'],
+  cues: [
+    'what report|record|paperwork',
+    'what go|goes+in report|record',
+    'how fill|write report|record',
+    'what write|put report|record|down',
+  ],
 });

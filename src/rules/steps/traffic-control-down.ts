@@ -23,7 +23,8 @@ export default step({
   named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
   doneCues: [
     'traffic+control down|gone -not -when -check',
-    'sign|cone down|pick+up|in -not -when -check -before -blow|blown',
+    'sign|cone down|in -not -when -check -before -blow|blown -fell',
+    'sign|cone pick+up -not -when -check -before -first',
     'road|lane open -not -check -when',
   ],
   cues: [

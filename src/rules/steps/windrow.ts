@@ -46,7 +46,7 @@ export default step({
   rules: ['windrow-side', 'machine-inside-lane', 'turnout-distance'],
   named: ['windrow'],
   doneCues: [
-    'windrow built|size|made|ready|straight|done|up|laid -not -how -is',
+    'windrow built|size|made|ready|straight|done|up|laid -not -how',
     'windrow+in -not',
     'have|got windrow -how',
   ],

@@ -1,0 +1,51 @@
+import { read } from '../calc/read/read.ts';
+import type { QuantityRecord } from '../rules/shapes.ts';
+import { isSmall, type Sentence, sentenceOf, type Token } from './sentence.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+/** Quantities by their titles in head words, found by the last word; made when first asked for. */
+export type Titles = () => ReadonlyMap<string, readonly { readonly words: readonly string[]; readonly record: QuantityRecord }[]>;
+
+/** The titles of quantities, longest first: "width of the roller drum 5 ft" is the drum, not the patch. */
+export function titlesOf(quantities: Iterable<QuantityRecord>, vocabulary: Vocabulary, small: ReadonlySet<string>): Titles {
+  let made: Map<string, { words: string[]; record: QuantityRecord }[]> | undefined;
+  return () => {
+    if (made) return made;
+    made = new Map();
+    for (const record of quantities) {
+      const { tokens } = sentenceOf(read(record.title), vocabulary, small);
+      const words = tokens.flatMap((token) => (token.kind === 'word' && !isSmall(token, small) ? [token.head] : []));
+      const last = words.at(-1);
+      if (last === undefined) continue;
+      made.set(last, [...(made.get(last) ?? []), { words, record }].sort((a, b) => b.words.length - a.words.length));
+    }
+    return made;
+  };
+}
+
+/** The quantity whose whole title stands right before a figure. */
+export function titledBefore({ tokens, small }: Sentence, at: number, titles: Titles): QuantityRecord | undefined {
+  const before: string[] = [];
+  for (let i = at - 1; i >= 0 && before.length < 8; i--) {
+    const token = tokens[i]!;
+    if (token.kind === 'mark' && token.text === ',') continue;
+    if (token.kind !== 'word') break;
+    if (!isSmall(token, small)) before.push(token.head);
+  }
+  const found = before.length === 0 ? undefined : titles().get(before[0]!)?.find(({ words }) => words.every((word, i) => before[words.length - 1 - i] === word));
+  return found && (found.words.length > 1 || isAssignment(tokens, small, found.words.length)) ? found.record : undefined;
+}
+
+/** The quantity of a sentence that says nothing but a title and its figure: "grade 6 %". */
+export function assigned(sentence: Sentence, titles: Titles): QuantityRecord | undefined {
+  const [at] = sentence.figures;
+  const record = at === undefined || sentence.figures.length > 1 ? undefined : titledBefore(sentence, at, titles);
+  const words = record && titles().size ? [...titles().values()].flat().find((each) => each.record === record)?.words.length : undefined;
+  return words !== undefined && isAssignment(sentence.tokens, sentence.small, words) ? record : undefined;
+}
+
+/** True when a sentence holds one figure, this many words before it, and nothing after. */
+function isAssignment(tokens: readonly Token[], small: ReadonlySet<string>, words: number): boolean {
+  const told = tokens.filter((token) => token.kind !== 'mark' && !isSmall(token, small));
+  return told.length === words + 1 && told.at(-1)?.kind === 'figure';
+}
