@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { generateCards } from './cards.mjs';
 import { kinds } from './kinds.mjs';
 
 const widest = 120;
@@ -7,8 +8,9 @@ const widest = 120;
 /** Where the index of all records is, from the root of the project. */
 export const indexPath = 'src/rules/index.generated.ts';
 
-/** `npm run generate`: writes the index of records, when it is not already right. */
+/** `npm run generate`: writes the index of records, and the cards, when they are not already right. */
 export function generate(root) {
+  generateCards(root, recordIds);
   const text = renderIndex(root);
   const path = join(root, indexPath);
   if (existsSync(path) && readFileSync(path, 'utf8') === text) {

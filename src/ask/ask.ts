@@ -4,7 +4,7 @@ import { AgencyFault } from '../rules/agency.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer } from './answer.ts';
 import { type Engine, engine as shipped } from './engine.ts';
-import { jobFacts, knownFrom } from './facts.ts';
+import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
 import { emptyJob, readJob } from './job.ts';
 import { problemWith } from './problems.ts';
 import { conversion } from './convert.ts';
@@ -30,7 +30,8 @@ export function ask(request: Request): Reply {
 
 /** The same over another knowledge base. */
 export function askWith(engine: Engine, request: Request): Reply {
-  const job = readJob(request.job);
+  const sent = readJob(request.job);
+  const job = sent && { ...sent, facts: jobFacts(factsOfJob(sent, engine.knowledge)) };
   const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter((note) => note !== undefined);
   const reply = ruledBy(engine, request, job ?? emptyJob);
   return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;

@@ -18,16 +18,30 @@ export interface CueIndex<T> {
 export function cueIndex<T>(lines: readonly { readonly text: string; readonly of: T }[], head: (word: string) => string = (word) => word): CueIndex<T> {
   const entries = lines.map(({ text, of }): Entry<T> => ({ cue: readCue(text, head), of }));
   const spoken = new Map<string, number>();
-  for (const { cue } of entries) for (const word of new Set(wordsOf(cue))) spoken.set(word, (spoken.get(word) ?? 0) + 1);
+  for (const { cue } of entries) for (const word of wordsOf(cue)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
   const weights = new Map([...spoken].map(([word, times]) => [word, isSign(word) ? 1 : 1 + Math.log2(entries.length / times)]));
   const weight = (word: string): number => weights.get(word) ?? 1;
   const byWord = new Map<string, Entry<T>[]>();
-  const rarity = (words: readonly string[]): number => Math.min(...words.map(weight));
   for (const entry of entries) {
-    const rarest = entry.cue.needs.map((term) => term[0]!).reduce((a, b) => (rarity(b) > rarity(a) ? b : a));
-    for (const word of rarest) byWord.set(word, [...(byWord.get(word) ?? []), entry]);
+    for (const word of rarest(entry.cue, weight)) {
+      const list = byWord.get(word);
+      if (list) list.push(entry);
+      else byWord.set(word, [entry]);
+    }
   }
   return { byWord, weight, words: new Set([...spoken.keys()].filter((word) => !isSign(word))) };
+}
+
+/** The alternatives, at the head of one of the terms a cue needs, that are rarest: one of them must be heard. */
+function rarest({ needs }: Cue, weight: (word: string) => number): readonly string[] {
+  let best: readonly string[] = [];
+  let most = -1;
+  for (const [first] of needs) {
+    let least = Number.POSITIVE_INFINITY;
+    for (const word of first!) least = Math.min(least, weight(word));
+    if (least > most) [best, most] = [first!, least];
+  }
+  return best;
 }
 
 const isSign = (word: string): boolean => word.startsWith('@') || word.startsWith('#');

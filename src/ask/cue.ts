@@ -21,18 +21,28 @@ export interface Heard {
   readonly after: (position: number) => number;
 }
 
-/** Reads a cue line. Throws SyntaxError when it has no word that must be there. */
+/** Reads a cue line; `head` gives the head word of a word. Throws SyntaxError when it has no word that must be there. */
 export function readCue(text: string, head: (word: string) => string = (word) => word): Cue {
-  const terms = text.split(' ').filter(Boolean);
-  const readTerm = (term: string): Term => term.split('+').map((place) => place.split('|').map(head));
-  const pick = (sign: string): Term[] => terms.filter((term) => term.startsWith(sign)).map((term) => readTerm(term.slice(1)));
-  const cue = { text, needs: terms.filter((term) => !/^[?-]/.test(term)).map((term) => readTerm(term)), helps: pick('?'), bars: pick('-') };
-  if (cue.needs.length === 0) throw new SyntaxError(`the cue "${text}" has no word that must be there`);
-  return cue;
+  const needs: Term[] = [];
+  const helps: Term[] = [];
+  const bars: Term[] = [];
+  for (const term of text.split(' ')) {
+    if (term === '') continue;
+    const sign = term[0];
+    const list = sign === '?' ? helps : sign === '-' ? bars : needs;
+    const body = list === needs ? term : term.slice(1);
+    list.push(body.split('+').map((place) => place.split('|').map(head)));
+  }
+  if (needs.length === 0) throw new SyntaxError(`the cue "${text}" has no word that must be there`);
+  return { text, needs, helps, bars };
 }
 
 /** Every word a cue speaks of. */
-export const wordsOf = (cue: Cue): string[] => [...cue.needs, ...cue.helps, ...cue.bars].flat(2);
+export function wordsOf({ needs, helps, bars }: Cue): Set<string> {
+  const words = new Set<string>();
+  for (const terms of [needs, helps, bars]) for (const term of terms) for (const place of term) for (const word of place) words.add(word);
+  return words;
+}
 
 /** Where a question says the words a cue must have: the first place of each. */
 export const placesOf = (cue: Cue, heard: Heard): number[] => cue.needs.flat(2).flatMap((word) => heard.places.get(word)?.[0] ?? []);

@@ -28,12 +28,12 @@ export function checksOn(about: ReadonlySet<string>, voice: Voice): Check[] {
 /** What a rule says here; where its bound is not the general one, what the rules it stands in place of say comes after. */
 function checkedBy(rule: LimitRecord | PracticeRecord, voice: Voice): readonly [Check, ...Check[]] {
   const judged = judge(rule, voice);
-  const owner = judged.rule.kind === 'limit' ? ownerOf(judged.rule, voice) : undefined;
+  const owner = ownerOf(judged, voice);
   if (rule.kind !== 'limit' || !owner) return [checkOf(judged, voice)];
   const general = generalCheck(rule, voice);
   if (!owner.asker) return [checkOf(judged, voice, owner, general.bound), general.check];
   const agency = withoutOwn(rule, voice, 'agency');
-  const theirs = ownerOf(judgeLimit(rule, agency.solved).rule as LimitRecord, agency);
+  const theirs = ownerOf(judgeLimit(rule, agency.solved), agency);
   return [checkOf(judged, voice, owner), ...(theirs ? checkedBy(rule, agency) : [general.check])];
 }
 

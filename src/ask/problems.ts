@@ -49,8 +49,8 @@ function outOfRange(scene: Scene, record: QuantityRecord, text: string): Reply {
 }
 
 /** True unless a figure is below nothing, or nothing where that is no figure. Temperatures have no nothing. */
-function mayBe(number: number, { dimension, plausible }: QuantityRecord): boolean {
-  return number > 0 || dimension === 'temperature' || (number === 0 && plausible?.min.number === 0);
+function mayBe(number: number, { dimension, plausible, default: usual }: QuantityRecord): boolean {
+  return number > 0 || dimension === 'temperature' || (number === 0 && (usual?.number === 0 || (plausible !== undefined && plausible.min.number <= 0)));
 }
 
 /** The scene with a figure that cannot be taken out of the job again. */

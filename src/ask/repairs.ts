@@ -30,13 +30,12 @@ export interface RepairAsk {
  */
 export function repairReply(scene: Scene, ask: RepairAsk): Reply {
   const { solved, knowledge } = scene.voice;
+  const asked = ask.kind === 'repair' ? work.repairs.get(ask.id) : undefined;
+  if (asked) return explained(scene, asked);
   const about = knowledge.choices.get('defect');
   const id = ask.kind === 'defect' ? ask.id : about && settled(about, solved);
   const defect = work.defects.get(id ?? '');
-  if (!defect)
-    return ask.kind === 'repair' && work.repairs.has(ask.id)
-      ? explained(scene, work.repairs.get(ask.id)!)
-      : askDefect(scene, work);
+  if (!defect) return askDefect(scene, work);
   const chosen = decide(defect, solved);
   if ('missing' in chosen) return asking(scene, defect, chosen);
   return decided(scene, defect, chosen);

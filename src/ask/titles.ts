@@ -1,6 +1,5 @@
-import { read } from '../calc/read/read.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { isSmall, type Sentence, sentenceOf, type Token } from './sentence.ts';
+import { isSmall, type Sentence, type Token } from './sentence.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** Quantities by their titles in head words, found by the last word; made when first asked for. */
@@ -13,8 +12,7 @@ export function titlesOf(quantities: Iterable<QuantityRecord>, vocabulary: Vocab
     if (made) return made;
     made = new Map();
     for (const record of quantities) {
-      const { tokens } = sentenceOf(read(record.title), vocabulary, small);
-      const words = tokens.flatMap((token) => (token.kind === 'word' && !isSmall(token, small) ? [token.head] : []));
+      const words = record.title.toLowerCase().split(/[ ,()]+/).map(vocabulary.head).filter((word) => word && !small.has(word));
       const last = words.at(-1);
       if (last === undefined) continue;
       made.set(last, [...(made.get(last) ?? []), { words, record }].sort((a, b) => b.words.length - a.words.length));

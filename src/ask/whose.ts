@@ -20,18 +20,29 @@ function boundsOf({ max, min }: LimitRecord, { knowledge }: Voice): QuantityReco
   return [max, min].flatMap((bound) => (bound && isQuantity(bound) ? (knowledge.quantities.get(bound.id) ?? []) : []));
 }
 
-/** The owner of the bound of a rule as it was judged, its case taken. */
-export function ownerOf(rule: LimitRecord, voice: Voice): Owner | undefined {
+/** The owner of the bound that a rule was held against, its case taken. */
+export function ownerOf(judged: Judgement, voice: Voice): Owner | undefined {
+  const { rule } = judged;
+  if (rule.kind !== 'limit') return undefined;
   const bounds = boundsOf(rule, voice);
   if (bounds.some((bound) => isOwn(bound, voice))) return { asker: true };
-  if (rule.agency) return { asker: false, name: rule.agency.name, source: rule.sources[0] };
+  if (rule.agency)
+    return brokeGeneralEnd(judged, rule.agency.ends, voice) ? undefined : ofAgency(rule.agency.name, rule);
   for (const bound of bounds) {
-    const relation = relationTo(bound.id, voice);
-    const record = relation ?? bound;
+    const record = relationTo(bound.id, voice) ?? bound;
     if (record.agency && voice.solved.has(bound.id) && !voice.isGiven(bound.id))
-      return { asker: false, name: record.agency.name, source: record.sources[0] };
+      return ofAgency(record.agency.name, record);
   }
   return undefined;
+}
+
+const ofAgency = (name: string, { sources }: Base): Owner => ({ asker: false, name, source: sources[0] });
+
+/** True where a rule with bounds at both ends was broken at the one that is not the agency's. */
+function brokeGeneralEnd({ rule, status, bound }: Judgement, own: readonly string[], { solved }: Voice): boolean {
+  if (rule.kind !== 'limit' || !rule.min || !rule.max || (status !== 'caution' && status !== 'stop')) return false;
+  const least = isQuantity(rule.min) ? solved.get(rule.min.id)?.value : toBase(rule.min.number, rule.min.unit);
+  return !own.includes(bound === least ? 'min' : 'max');
 }
 
 /** A bound that has a default, and for which the asker gave another figure. */
@@ -66,7 +77,8 @@ export function withoutOwn(rule: LimitRecord, voice: Voice, level: 'agency' | 'g
     if (!fact) return Number.NaN;
     if (id === rule.on.id) return fact.value;
     const record = voice.knowledge.quantities.get(id);
-    if (own.has(id) || (fact.assumed.includes(id) && !fact.by)) return defaultOf(record, level) ?? fact.value;
+    const isAgencys = record?.agency && !fact.by && fact.assumed.includes(id);
+    if (own.has(id) || isAgencys) return defaultOf(record, level, voice) ?? fact.value;
     if (!fact.by) return fact.value;
     const general = level === 'general' ? relationTo(id, voice)?.agency?.general : undefined;
     return evaluate(general ?? fact.by.by, generally);
@@ -79,8 +91,14 @@ export function withoutOwn(rule: LimitRecord, voice: Voice, level: 'agency' | 'g
 }
 
 /** The default of a quantity in base units; generally, the one an agency's stands in place of. */
-function defaultOf(record: QuantityRecord | undefined, level: 'agency' | 'general'): number | undefined {
-  const figure = level === 'general' && record?.agency ? record.agency.general : record?.default;
+function defaultOf(record: QuantityRecord | undefined, level: 'agency' | 'general', voice: Voice): number | undefined {
+  const figure = level === 'general' && record?.agency ? generalDefault(record, voice) : record?.default;
   if (!figure) return level === 'general' && record?.agency ? Number.NaN : undefined;
   return toBase(figure.number, figure.unit);
+}
+
+/** The default that an agency's stands in place of, as it would be with the choices settled. */
+export function generalDefault({ agency }: QuantityRecord, { solved }: Voice): Figure | undefined {
+  const holds = ({ choice, is }: Condition): boolean => is.some((option) => solved.has(optionFact(choice.id, option)));
+  return agency?.generalWhen?.find(({ when }) => when.every(holds))?.figure ?? agency?.general;
 }

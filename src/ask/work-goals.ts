@@ -42,7 +42,7 @@ export function workGoals({ steps, faults, defects, repairs }: Work = shipped): 
 
 /** What asks for a figure. */
 const figureAsks = ['how-many', 'how-far', 'how-fast'];
-/** What a defect is only the setting of: "tons to fill two ruts". */
+/** What a defect or a fault is only the setting of: "tons to fill two ruts". */
 const amounts = ['ton', 'gallon', 'cost'];
 
 /**
@@ -56,7 +56,7 @@ export function suits(
   if (!isWork(kind)) return true;
   const needs = cue.needs.flat(2);
   if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
-  if (kind === 'defect') return !amounts.some((word) => places.has(word));
+  if (kind === 'defect' || kind === 'fault') return !amounts.some((word) => places.has(word) && !needs.includes(word));
   const framed = id === 'done' || /^(?:before|after|done)-/.test(id);
   return !(kind === 'step' && framed && (places.has('@check') || places.has('@why')));
 }

@@ -7,6 +7,7 @@ import type { Figure, RelationRecord, Source } from '../rules/shapes.ts';
 import type { Voice } from './judging.ts';
 import type { AssumedFact, Value, Working } from './reply.ts';
 import { asValue, capital, say, sayEnds, sayPlain, saySource, tidy } from './say.ts';
+import { generalDefault } from './whose.ts';
 import { en } from './wording/en.ts';
 
 /** A quantity's value in the units of the answer. */
@@ -52,13 +53,15 @@ function ownedBy(name: string, { issuer: _issuer, ...source }: Source, general: 
 
 /** A figure that an agency's rule gave, with whose it is and the general one. */
 function agencyNote(
-  { id, value }: Solved,
+  { id, value, by }: Solved,
   { agency, sources }: RelationRecord,
   { knowledge, solved, unit }: Voice,
 ): string | undefined {
   const record = knowledge.quantities.get(id);
   if (!agency || !record) return undefined;
   const general = evaluate(agency.general, (need) => solved.get(need)?.value ?? Number.NaN);
+  // A floor or a cap that does not bite gave nothing.
+  if (general === value && (by?.by.op === 'larger' || by?.by.op === 'smaller')) return undefined;
   const beside = Number.isNaN(general) ? undefined : say(record, general, unit(id));
   return capital(en.figure(record.title, say(record, value, unit(id)), ownedBy(agency.name, sources[0], beside)));
 }
@@ -98,7 +101,8 @@ export function assumedBy(ids: readonly string[], voice: Voice): AssumedFact[] {
     const unit = voice.unit(id);
     const range = sayEnds(record, fact, unit);
     const { agency } = record;
-    const general = agency?.general && say(record, toBase(agency.general.number, agency.general.unit), unit, true);
+    const figure = generalDefault(record, voice);
+    const general = figure && say(record, toBase(figure.number, figure.unit), unit, true);
     const beside = agency ? ownedBy(agency.name, record.sources[0], general) : range;
     const text =
       en.fact(record.title, say(record, fact.value, unit, isShort(record.default, unit))) +

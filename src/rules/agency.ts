@@ -116,8 +116,7 @@ function rowOf(
   const others = Object.keys(row).filter((key) => !own.includes(key));
   const [key] = others;
   const stray = others.find((other) => other !== key || !quantities.has(other));
-  if (stray !== undefined)
-    throw new AgencyFault(`${place}.${stray}`, unknownName(stray, [...own, ...quantities.keys()]));
+  if (stray !== undefined) throw new AgencyFault(`${place}.${short(stray)}`, unknownName(stray, own));
   const figures = columns.map(({ name, finds, unit }) => {
     const said = figureOf({ number: row[name], unit: row.unit }, finds, place, name);
     return convert(said.number, said.unit, unit);
@@ -147,23 +146,25 @@ function checkRise(option: string, before: OwnRow | undefined, row: OwnRow, plac
 
 /** A figure with its unit, that can be what the record is. `key` names the number where it is not called that. */
 function figureOf(value: unknown, record: QuantityRecord, place: string, key = 'number'): Figure {
-  const sent = object(value, place);
+  const sent = object(value, place, words.mustBeFigure(record.units.us));
   only(sent, ['number', 'unit'], place);
   const { number, unit } = sent;
   if (typeof number !== 'number' || !Number.isFinite(number))
     throw new AgencyFault(`${place}.${key}`, words.mustBeNumber(key));
-  if (typeof unit !== 'string' || !isUnit(unit))
-    throw new AgencyFault(`${place}.unit`, unknownName(String(unit), Object.values(record.units)));
+  if (typeof unit !== 'string') throw new AgencyFault(`${place}.unit`, words.mustBeFigure(record.units.us));
+  if (!isUnit(unit)) throw new AgencyFault(`${place}.unit`, unknownName(unit, unitsOf(record)));
   const { dimension } = unitRow(unit);
   if (dimension !== record.dimension)
     throw new AgencyFault(
       `${place}.unit`,
-      words.otherDimension(record.id, record.dimension, record.units.us, unit, dimension),
+      words.otherDimension(record.id, record.dimension, unitsOf(record), unit, dimension),
     );
   if (!plausible(number, unit, record))
     throw new AgencyFault(`${place}.${key}`, words.implausible(`${number} ${unit}`, record.id));
   return { number, unit };
 }
+
+const unitsOf = ({ units }: QuantityRecord): string[] => [...new Set([units.us, units.metric])];
 
 function plausible(number: number, unit: Unit, { plausible: ends, dimension }: QuantityRecord): boolean {
   const within = (end: Figure, side: 1 | -1): boolean =>
@@ -187,17 +188,18 @@ function line(file: Record<string, unknown>, key: string): string {
   return value;
 }
 
-function object(value: unknown, place: string): Record<string, unknown> {
+function object(value: unknown, place: string, fault?: string): Record<string, unknown> {
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) return value as Record<string, unknown>;
-  throw new AgencyFault(place, words.mustBeObject(place || words.theFile));
+  throw new AgencyFault(place, fault ?? words.mustBeObject(place || words.theFile));
 }
 
 const entriesOf = (value: unknown, place: string): Entry[] =>
-  Object.entries(object(value, place)).map(([key, each]) => [key, each, `${place}.${key}`]);
+  Object.entries(object(value, place)).map(([key, each]) => [key, each, `${place}.${short(key)}`]);
 
 function only(sent: Record<string, unknown>, known: readonly string[], place: string): void {
   const stray = Object.keys(sent).find((key) => !known.includes(key));
-  if (stray !== undefined) throw new AgencyFault(place ? `${place}.${stray}` : stray, unknownName(stray, known));
+  if (stray !== undefined)
+    throw new AgencyFault(place ? `${place}.${short(stray)}` : short(stray), unknownName(stray, known));
 }
 
 function named<R>(id: string, shelf: ReadonlyMap<string, R>, place: string): R {
@@ -206,9 +208,14 @@ function named<R>(id: string, shelf: ReadonlyMap<string, R>, place: string): R {
   return record;
 }
 
+/** Names of other things are shown when there are no more than this. */
+const mostShown = 8;
 const longestName = 60;
 
 function unknownName(name: string, known: readonly string[]): string {
-  const short = name.length > longestName ? `${name.slice(0, longestName)}…` : name;
-  return words.noSuchName(short, name.length > longestName ? undefined : nearest(name, known));
+  // A letter or two is near to everything.
+  const near = name.length > 2 && name.length <= longestName ? nearest(name, known) : undefined;
+  return words.noSuchName(short(name), near, known.length <= mostShown ? known : []);
 }
+
+const short = (name: string): string => (name.length > longestName ? `${name.slice(0, longestName)}…` : name);

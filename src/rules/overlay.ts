@@ -67,12 +67,16 @@ function quantityOf(record: QuantityRecord, limits: readonly LimitRecord[], agen
   const { min, max } = bounding(record, limits, agency);
   const own = agency.defaults.get(record.id) ?? (record.default && (max ?? min));
   if (!own) return record;
-  const { defaultWhen: _general, default: general, ...rest } = record;
+  const { defaultWhen, default: general, ...rest } = record;
   return {
     ...rest,
     default: { ...own, ...(general?.last ? { last: true } : {}) },
     sources: before(record.sources, agency),
-    agency: { name: agency.name, ...(general ? { general } : {}) },
+    agency: {
+      name: agency.name,
+      ...(general ? { general } : {}),
+      ...(defaultWhen ? { generalWhen: defaultWhen } : {}),
+    },
   };
 }
 
@@ -107,7 +111,7 @@ function limitOf(rule: LimitRecord, limits: readonly LimitRecord[], agency: Agen
     // One bound for all cases; where they have another as well, each keeps that one.
     ...(left ? { cases: cases!.map((each) => ({ ...each, ...bounds })) } : bounds),
     sources: before(rule.sources, agency),
-    agency: { name: agency.name, general: rule },
+    agency: { name: agency.name, ends: ends.filter((end) => own[end]), general: rule },
   };
 }
 

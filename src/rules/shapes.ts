@@ -67,8 +67,12 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   /** A sentence that must go with it: what it leaves out, what it is taken from. */
   readonly note?: string;
   readonly caution?: string;
-  /** Set when an agency's figure stands in place of the general one. */
-  readonly agency?: { readonly name: string; readonly general?: Figure };
+  /** Set when an agency's figure stands in place of the general ones. */
+  readonly agency?: {
+    readonly name: string;
+    readonly general?: Figure;
+    readonly generalWhen?: QuantityRecord['defaultWhen'];
+  };
 }
 
 /** A fact that is one of a few words, not a figure. */
@@ -175,8 +179,12 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
   };
   /** What to do when it is broken. */
   readonly fix: string;
-  /** Set when an agency's bound stands in place of the general rule's. */
-  readonly agency?: { readonly name: string; readonly general: LimitRecord };
+  /** Set when an agency's bounds, at these ends, stand in place of the general rule's. */
+  readonly agency?: {
+    readonly name: string;
+    readonly ends: readonly ('min' | 'max')[];
+    readonly general: LimitRecord;
+  };
   readonly examples: {
     readonly holds: Facts;
     readonly boundary: Facts;

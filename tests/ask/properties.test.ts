@@ -15,7 +15,7 @@ import { feet, inches, inchesIn } from './spelled.ts';
  */
 const seed = Number(process.env['ASK_SEED'] ?? 20260301);
 const times = Number(process.env['ASK_RUNS'] ?? 1);
-const runs = (numRuns: number) => ({ numRuns: Math.round(numRuns * times), seed });
+const runs = (numRuns: number) => ({ numRuns: Math.round(numRuns * times), seed, includeErrorInReport: true });
 
 test('the seed', () => {
   console.info(`properties of understanding: ASK_SEED=${seed} ASK_RUNS=${times}`);

@@ -65,7 +65,8 @@ export const verbs: Readonly<Record<string, (words: string[], reply: Reply) => v
     expect([verdict, ...checks].find((each) => each?.rule === rule)?.needs, `needs of ${rule}`).toContain(quantity),
   source: ([rule, ...text], { checks, working, assumed }) => {
     const lines = [...checks, ...working, ...assumed].filter((each) => each.rule === rule || each.rule.endsWith(`/${rule}`));
-    expect(lines.map((each) => ('source' in each ? each.source : '') + each.text).join(' ')).toContain(text.join(' '));
+    const words = lines.flatMap((each) => ['source' in each ? each.source : '', 'text' in each ? each.text : '']);
+    expect(words.join(' '), `what is said of ${rule}`).toContain(text.join(' '));
   },
   says: (words, { text }) => {
     const any = words.join(' ').split(' | ');

@@ -16,7 +16,7 @@ export default choice({
     {
       id: 'bridge-deck',
       title: 'on a bridge deck',
-      cues: ['on|onto|across+bridge', 'bridge+deck', 'bridge has|crack|rut|hole', 'on|onto+overpass'],
+      cues: ['on|onto|across+bridge', 'bridge+deck', 'bridge+crack|rut|hole', 'on|onto+overpass'],
     },
     { id: 'curb', title: 'beside a curb', cues: ['curb', 'gutter', 'kerb'] },
     {

@@ -16,7 +16,7 @@ export default choice({
     {
       id: 'light',
       title: 'only the fines gone',
-      cues: ['only|just+fines', 'fines gone', 'light|lightly ravel|worn', 'surface dry|gray|grey|dull'],
+      cues: ['only|just+fines', 'fines gone', 'light|lightly ravel|worn', 'surface gray|grey|dull'],
     },
   ],
 });

@@ -12,12 +12,11 @@ export default choice({
       title: 'came back within a year',
       cues: [
         'fail|broke|broken|come|came|back again',
-        'keep fail|come|coming|break',
+        'keep|keeps+fail|break|come|coming',
         'came|come+back',
         'every+year|spring',
         'same+spot|place again|fail|year',
         'third|second+time',
-        'patch before',
         'patch last+year|spring|fall',
         'back within+year',
       ],

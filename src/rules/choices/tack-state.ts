@@ -11,19 +11,23 @@ export default choice({
     {
       id: 'rained-on',
       title: 'rained on before it broke',
-      cues: ['rain tack -come -forecast -due -if -chance -later', 'rain before broke|break|broken', 'rain tack|spray'],
+      cues: [
+        'rain tack -come -coming -forecast -due -if -chance -later -soon -hour -in -#time -@check',
+        'rain before broke|break|broken',
+        'rain hit|got tack',
+      ],
     },
     {
       id: 'fouled',
       title: 'dusty or driven on',
       cues: [
         'tack dust|dusty|dirty|mud|muddy -before',
-        'tack drove|driven',
-        'tack drive+over',
+        'tack drove|driven -not',
+        'on|onto|over+tack drive|car|traffic|truck -mix -dump -check',
         'tack since+morning|yesterday',
         'tack yesterday',
         'tack last+night',
-        'car|traffic tack sneak|run|drive|over',
+        'car|traffic tack sneak',
         'dusty driven',
       ],
     },

@@ -11,7 +11,7 @@ export default choice({
     {
       id: 'braking',
       title: 'braking and turning wheels',
-      cues: ['stop-sign', 'intersection', 'turn+lane', 'crossroad', 'brake'],
+      cues: ['stop-sign', 'intersection', 'turn+lane', 'crossroad', 'car|truck|where brake', 'brake turn'],
     },
     {
       id: 'heavy',

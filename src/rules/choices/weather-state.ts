@@ -25,10 +25,10 @@ export default choice({
       title: 'raining',
       cues: [
         'raining -if -when -no -not',
-        'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -tack',
+        'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -hit -got -wash -tack',
         'drizzle|sprinkle|pour',
         'in|through+rain',
-        'rain hit|fall|got',
+        'rain fall',
       ],
     },
     { id: 'dry', title: 'no rain', cues: ['no+rain -if', 'weather dry|clear|fair', 'clear+sky', 'dry+day', 'sunny'] },

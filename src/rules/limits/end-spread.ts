@@ -10,7 +10,12 @@ export default limit({
   breaks: 'caution',
   because: 'Too little and the ends starve; too much lies on bare road, does not stick, and is thrown off by traffic.',
   sources: [commonPractice],
-  cues: ['@check past|beyond tack|end', '@check dump|mix past|beyond', 'why past|beyond'],
+  cues: [
+    '@check past|beyond tack|end',
+    '@check dump|mix past|beyond',
+    'why past|beyond',
+    'dump|mix|spread|run past|beyond end|tack|patch #length -ton -how-many -order',
+  ],
   text: {
     ok: '{on} past each end is right.',
     caution: '{on} past each end: keep to {limit}.',

@@ -9,7 +9,7 @@ export default quantity({
   because: 'All the costs of the job, shared out over the tons laid.',
   sources: [geometry],
   cues: [
-    'ton+cost ?place ?how-many',
+    'ton+cost ?place ?how-many -a+ton -at+#number',
     'cost+per+ton',
     'unit+cost',
     'how-many ton cost place|lay|down',

@@ -9,7 +9,13 @@ export default quantity({
   because:
     'The blade picks up and lets go of mix at the ends; without some beyond the tack the ends starve and come out low.',
   sources: [commonPractice],
-  cues: ['how-far past|beyond', 'far past|beyond tack|end|patch', 'dump|mix past|beyond end|tack|patch', 'overrun'],
+  cues: [
+    'how-far past|beyond',
+    'far past|beyond tack|end|patch',
+    'dump|mix past|beyond end|tack|patch -how-many -ton -order -@check -#length',
+    'overrun',
+    'past|beyond tack|end|patch how-far|what|where',
+  ],
   roles: { after: ['past', 'beyond', 'overrun'], before: ['past', 'beyond'] },
   bare: false,
   default: { number: 2, unit: 'ft' },

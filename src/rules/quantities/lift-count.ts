@@ -10,7 +10,15 @@ export default quantity({
   because:
     'Each lift is only as thick as a roller packs and a blade lays true, so the deepest spot takes as many as it holds of those.',
   sources: [commonPractice],
-  cues: ['how-many lift -ton -mix', 'lift+count', 'number lift', 'how-many pass+mix'],
+  cues: [
+    'how-many lift -ton -mix',
+    'lift+count',
+    'number lift',
+    'how-many pass+mix',
+    'lift -roll -rolled -next -loose -thick -thickness -max -min -stone -vibrate -vibration',
+    'lift #length fill|bring|level -roll -rolled -loose',
+    'one+lift or two',
+  ],
   roles: { after: ['lift'] },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 24, unit: '1' } },
   asks: 'How many lifts is that?',

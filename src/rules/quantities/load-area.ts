@@ -14,7 +14,7 @@ export default quantity({
     'square+yard|feet load -#mass',
     'how-many load cover -#mass',
     'how-many #mass -feet -foot -order -extra -load -truck -more',
-    'what #mass',
+    'what #mass -left -need -more -still -at -remaining -price -cost -cover+ton',
   ],
   bare: false,
   beside: ['load-length', 'area-per-ton'],

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'Loads counted at the patch are the quickest tally when the tickets are still in the trucks.',
   sources: [commonPractice],
-  roles: { after: ['load'], before: ['put', 'place', 'dump', 'use', 'down'] },
+  roles: { after: ['load', 'used'], before: ['put', 'place', 'dump', 'use', 'down', 'used', 'laid'] },
   setting: ['put', 'place', 'laid', 'use', 'dump', 'down'],
   plausible: { min: { number: 0.1, unit: '1' }, max: { number: 2000, unit: '1' } },
 });

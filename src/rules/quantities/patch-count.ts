@@ -11,4 +11,5 @@ export default quantity({
   roles: { after: ['patch', 'spot'] },
   default: { number: 1, unit: '1' },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 500, unit: '1' } },
+  counted: true,
 });

@@ -11,7 +11,7 @@ export default quantity({
   sources: [commonPractice],
   cues: ['what depth|thick|thickness -lay -laid -put -lift', 'how+deep'],
   roles: {
-    after: ['deep', 'depth', 'thick', 'thickness', 'compacted', 'rolled', 'hole', 'average'],
+    after: ['deep', 'depth', 'thick', 'thickness', 'compacted', 'rolled', 'hole', 'average', 'patch', 'spot'],
     before: ['depth', 'deep', 'thickness', 'thick', 'at', 'average'],
   },
   inGroup: 'thinnest',

@@ -9,7 +9,12 @@ export default quantity({
   because:
     'The hole as it will be when rolled; loose on a truck the same mix takes more room, so it is ordered by weight.',
   sources: [geometry],
-  cues: ['how-many cubic+yard|feet|foot|meter', 'volume patch|hole', 'how-many yard mix'],
+  cues: [
+    'how-many cubic+yard|feet|foot|meter -rut -wheelpath -windrow',
+    'cubic+yard|feet|foot|meter -rut -wheelpath -windrow',
+    'volume patch|hole',
+    'how-many yard mix',
+  ],
   roles: { after: ['compacted', 'volume'], before: ['volume'] },
   bare: false,
   plausible: { min: { number: 0.01, unit: 'ft3' }, max: { number: 100000, unit: 'yd3' } },

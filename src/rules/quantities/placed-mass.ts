@@ -9,8 +9,8 @@ export default quantity({
   because: 'Tickets added up: what has gone into the patch so far.',
   sources: [commonPractice],
   roles: {
-    after: ['place', 'use', 'down', 'laid', 'put'],
-    before: ['put', 'down', 'place', 'laid', 'lay', 'use', 'dump'],
+    after: ['place', 'use', 'down', 'laid', 'put', 'used'],
+    before: ['put', 'down', 'place', 'laid', 'lay', 'use', 'dump', 'used'],
   },
   setting: ['put', 'place', 'laid', 'lay', 'use', 'dump', 'down', 'yield'],
   bare: false,

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'The slice goes on along the rut, once for each rut.',
   sources: [geometry],
-  cues: ['rut volume', 'how-many cubic rut'],
+  cues: ['rut volume', 'how-many cubic rut', 'cubic rut|wheelpath', 'volume rut|wheelpath'],
   bare: false,
   beside: ['premix-mass', 'rut-section'],
 });

@@ -2,7 +2,7 @@ import { commonPractice, quantity } from '../shapes.ts';
 
 export default quantity({
   id: 'side-slope',
-  title: 'side slope of the row, out to one up',
+  title: 'side slope of the row',
   dimension: 'count',
   units: { us: '1', metric: '1' },
   rounding: { us: 'hundredth', metric: 'hundredth' },

@@ -12,13 +12,13 @@ export default quantity({
   sources: [commonPractice, federalWeights('axle weights; 11 tons is 46,000 lb less an empty truck of 24,000')],
   cues: ['payload'],
   roles: {
-    after: ['load', 'truck', 'payload', 'go', 'cover', 'reach'],
+    after: ['load', 'truck', 'payload', 'go', 'cover', 'reach', 'left'],
     before: ['truck', 'load', 'haul', 'carry', 'payload'],
   },
   saidAs: [{ cues: ['feet|far|foot|long|road per+ton', 'feet|far|foot|road ton cover|go'], number: 1, unit: 'ton' }],
   bare: false,
   default: { number: 15, unit: 'ton', low: 10, high: 15 },
-  plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 60, unit: 'ton' } },
+  plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 40, unit: 'ton' } },
   note: 'The ticket decides.',
   caution: 'Loads within legal and posted weight; a posted limit is the whole truck.',
 });

@@ -13,7 +13,7 @@ export default quantity({
   sources: [napa('6.2: 13.1 trucks are 14')],
   cues: [
     'how-many truck -load -ton+truck -trip',
-    'truck need|keep|run -trip',
+    'truck need|keep|run -trip -load+need -#mass+need',
     'how-many truck cycle|haul|hour|mile -trip',
   ],
   bare: { us: '1', metric: '1' },

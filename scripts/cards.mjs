@@ -1,0 +1,121 @@
+import { existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { Lexer } from 'marked';
+import { frontMatter, readFrontMatter } from './front-matter.mjs';
+import { idPattern, kinds } from './kinds.mjs';
+
+/** Where the cards are, from the root of the project: written from content/ for the code that answers. */
+export const cardsPath = 'src/ask/cards.generated.ts';
+
+const fewestWords = 40;
+const mostWords = 120;
+
+/**
+ * Writes the cards, when there are any and they are not already right. `recordIds` lists the records of a folder. Throws an
+ * Error that names the file and the fix.
+ */
+export function generateCards(root, recordIds) {
+  if (!existsSync(join(root, 'content'))) return;
+  const path = join(root, cardsPath);
+  const text = renderCards(root, recordIds);
+  if (existsSync(path) && readFileSync(path, 'utf8') === text) return;
+  writeFileSync(`${path}.new`, text);
+  renameSync(`${path}.new`, path);
+  process.stderr.write(`Wrote ${cardsPath}.\n`);
+}
+
+/** The file of cards as it should be now; two machines give the same text. */
+export function renderCards(root, recordIds) {
+  const names = readdirSync(join(root, 'content'))
+    .filter((name) => name.endsWith('.md'))
+    .sort();
+  const known = knownNames(root, names, recordIds);
+  const cards = names.map((name) => readCard(name, readFileSync(join(root, 'content', name), 'utf8'), known));
+  const body = JSON.stringify(cards, null, 2);
+  return [
+    '// biome-ignore-all format: written by `npm run generate`; do not edit.',
+    "import type { Card } from './search/card.ts';",
+    '',
+    `export const cards: readonly Card[] = ${body};`,
+    '',
+  ].join('\n');
+}
+
+/** One card from its file. `known` are the names its links and figures may use (`knownNames`). */
+export function readCard(name, text, known) {
+  const fault = (what) => new Error(`content/${name}: ${what}`);
+  const { fields, body } = readFrontMatter(text, fault);
+  const checked = frontMatter.safeParse(fields);
+  if (!checked.success) {
+    const [issue] = checked.error.issues;
+    throw fault(`${issue.path.join(' ') || 'front matter'}: ${issue.message}`);
+  }
+  const { id, title, kind, asks, links, seen, rank, first, happening } = checked.data;
+  if (name !== `${id}.md`) throw fault(`id: the card ${id} belongs in content/${id}.md`);
+  if (!idPattern.test(id)) throw fault(`id: an id is lower case words joined by hyphens, as in rain-on-row`);
+  for (const link of links) if (!known.addresses.includes(link)) throw fault(unknown('links', link, known.addresses));
+  const plain = plainText(body, fault);
+  for (const [, place] of plain.matchAll(/\{([^}]{0,80})\}/g)) {
+    if (!known.figures.includes(place)) throw fault(unknown('figure', place, known.figures));
+  }
+  if (kind === 'emergency' && plain.includes('{')) throw fault('an emergency waits for no figure: write it out');
+  const words = plain.split(/\s+/).length;
+  if (words < fewestWords || words > mostWords) {
+    throw fault(`it has ${words} words; a card has ${fewestWords} to ${mostWords}`);
+  }
+  const emergency = rank === undefined ? {} : { emergency: { rank, first, cues: happening } };
+  return { id, title, kind, text: plain, asks, links, seen: seen.map(basis), ...emergency };
+}
+
+/** What links and figures of a card may name: every record and card by its address, every figure by its place. */
+export function knownNames(root, cardFiles, recordIds) {
+  const addresses = kinds.flatMap(({ kind, folder }) => recordIds(root, folder).map((id) => `${kind}/${id}`));
+  const cards = cardFiles.map((name) => `card/${name.slice(0, -'.md'.length)}`);
+  const ends = (words, folder) => words.flatMap((end) => recordIds(root, folder).map((id) => `${end}${id}`));
+  return {
+    addresses: [...addresses, ...cards],
+    figures: [...ends(['', 'low:', 'high:'], 'quantities'), ...ends(['max:', 'min:', 'stop:'], 'limits')],
+  };
+}
+
+/** The paragraphs of a card, one a line. Anything but plain words, strong and emphasis is refused: a card is read aloud. */
+function plainText(body, fault) {
+  const inline = (tokens) =>
+    tokens
+      .map((token) => {
+        if (token.type === 'text' || token.type === 'escape') return token.text;
+        if (token.type === 'strong' || token.type === 'em') return inline(token.tokens);
+        throw fault(`"${token.raw.trim().slice(0, 40)}" is ${token.type}: a card has plain paragraphs only`);
+      })
+      .join('');
+  return new Lexer({ gfm: false })
+    .lex(body)
+    .filter((token) => token.type !== 'space')
+    .map((token) => {
+      if (token.type === 'paragraph') return inline(token.tokens).replace(/\s+/g, ' ').trim();
+      throw fault(`"${token.raw.trim().slice(0, 40)}" is ${token.type}: a card has plain paragraphs only`);
+    })
+    .join('\n');
+}
+
+/** `published: FM 5-434, ch. 4`: a mark and its document. */
+function basis(line) {
+  const [mark, document] = line.split(/: (.*)/s);
+  return document ? { mark, document } : { mark };
+}
+
+function unknown(field, name, known) {
+  const near = nearestIn(known)(name);
+  return `${field}: there is no ${name}${near ? `; did you mean ${near}?` : ''}`;
+}
+
+/** The project's own search for the nearest name, which is written in TypeScript: built only where a name is wrong. */
+function nearestIn(known) {
+  const { buildSync } = createRequire(import.meta.url)('esbuild');
+  const entry = join(import.meta.dirname, '../src/rules/nearest.ts');
+  const [{ text }] = buildSync({ entryPoints: [entry], format: 'cjs', write: false }).outputFiles;
+  const module = { exports: {} };
+  new Function('module', 'exports', text)(module, module.exports);
+  return (name) => module.exports.nearest(name, known);
+}
