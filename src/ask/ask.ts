@@ -28,10 +28,15 @@ export function ask(request: Request): Reply {
   return askWith(shipped, request);
 }
 
+/** A job as it was sent back, with only the facts that the records know. Undefined for one that cannot be read. */
+export function knownJob(sent: unknown, { knowledge }: Engine = shipped): Job | undefined {
+  const job = readJob(sent);
+  return job && { ...job, facts: jobFacts(factsOfJob(job, knowledge)) };
+}
+
 /** The same over another knowledge base. */
 export function askWith(engine: Engine, request: Request): Reply {
-  const sent = readJob(request.job);
-  const job = sent && { ...sent, facts: jobFacts(factsOfJob(sent, engine.knowledge)) };
+  const job = knownJob(request.job, engine);
   const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter((note) => note !== undefined);
   const reply = ruledBy(engine, request, job ?? emptyJob);
   return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;

@@ -68,7 +68,8 @@ export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[]
   if (goal.kind === 'quantity') return [goal.id];
   const rule = knowledge.limits.get(goal.id);
   if (!rule) return [];
-  const bounds = [rule, ...(rule.cases ?? [])].flatMap(({ max, min }) => [max, min]);
+  // Under an agency's bound the general one is shown beside it, so its figures are still of the question.
+  const bounds = [rule, rule.agency?.general].flatMap((each) => (each ? [each, ...(each.cases ?? [])] : [])).flatMap(({ max, min }) => [max, min]);
   return [...new Set([rule.on, ...bounds].flatMap((part) => (part && 'id' in part ? [part.id] : [])))];
 }
 

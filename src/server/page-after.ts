@@ -1,4 +1,4 @@
-import { readJob } from '../ask/job.ts';
+import { knownJob } from '../ask/ask.ts';
 import type { Job } from '../ask/reply.ts';
 import type { Entry } from '../ask/views/entry.ts';
 import { askPage } from '../ask/views/page.tsx';
@@ -26,7 +26,7 @@ export function pageAfter(form: Form, asking: boolean, { ask, version }: Doors):
   const error = asking && !puttingBack ? errorIn(question) : undefined;
   const fresh = asking && !puttingBack && !error ? [answered(question, before, form, talk, ask)] : [];
   const entries = [...earlier, ...fresh];
-  const job = fresh[0]?.reply.job ?? readJob(before);
+  const job = fresh[0]?.reply.job ?? knownJob(before);
   const next = talkOf(entries, talk, version);
   const html = askPage({
     entries,

@@ -10,6 +10,7 @@ export default fault({
     'A thin lift has little heat to begin with; a load that has lost its own cannot be packed in the minutes left.',
   sources: [taught, commonPractice],
   cues: [
+    'load|truck|mix came|come+in+at #number',
     'load|truck|mix come|came|coming|arrive+in|at #temperature',
     'load|truck|mix come|came|arrive cold|cool|stiff|crust|hard -cold+mix',
     'load #temperature check|refuse|reject|need|send|back',
@@ -43,6 +44,7 @@ export default fault({
   caution: 'Thermometer from beside the bed, never from a step or under the tailgate.',
   examples: {
     finds: [
+      'load came in at 210',
       'the truck came in cold and stiff',
       'last load sat an hour and there is crust on it',
       'load came in at 210 degrees',

@@ -10,7 +10,15 @@ export default quantity({
   because:
     'A load short stops the blade with a patch half laid; what is dumped past the ends and what is lost on the way is bought with the rest.',
   sources: [navyAdvanced('p. 8-31')],
-  cues: ['order how-many', 'order mix|ton|load', 'how-many+order', 'order'],
+  cues: [
+    'order how-many',
+    'order mix|ton|load',
+    'how-many+order',
+    'order #figure -stock -cost',
+    'what order -stock -cost -remove -which',
+    'buy mix|ton|load',
+    'how-many buy',
+  ],
   alsoCalled: ['tons to order'],
   roles: { after: ['order'], before: ['order'] },
   bare: false,

@@ -14,7 +14,7 @@ export default quantity({
     ufcRepair('p. 9: 4 1/4 in loose for 3 in by hand'),
     commonPractice,
   ],
-  cues: ['roll-down', 'what roll-down'],
+  cues: ['roll-down -#figure', 'what roll-down'],
   roles: { after: ['roll-down', 'factor'], before: ['roll-down', 'factor'] },
   default: { number: 1.25, unit: '1', low: 1.25, high: 1.4 },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 1.7, unit: '1' } },

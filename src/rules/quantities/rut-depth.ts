@@ -10,8 +10,8 @@ export default quantity({
   because:
     'The largest gap under a straightedge laid across; humps beside the rut lift the edge and make it read deeper than what is to be filled.',
   sources: [armyPci('appendix B, p. B-20')],
-  roles: { after: ['deep', 'depth', 'rut'], before: ['rut', 'depth', 'deep', 'rutted'] },
-  setting: ['rut', 'ruts', 'rutted', 'wheelpath'],
+  roles: { after: ['deep', 'depth', 'rut'], before: ['rut', 'depth', 'deep'] },
+  setting: ['rut', 'ruts', 'rutted'],
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How deep is the rut under the straightedge?',

@@ -15,7 +15,7 @@ export default quantity({
     'how-many+truck -keep -ahead -behind -run',
     'load #mass -how-far -far -apart -cover -go -feet -order -distance -minute -#output',
     'need load',
-    'load #mass need|haul|each',
+    'load #mass ?need ?haul ?each -how-far -far -apart -cover -go -feet -order -distance -minute -#output -place -put -down',
     'truck #mass -how-far -far -apart -cover -go -feet -order -hour -#output -cycle -legal -@check',
     'truck|load #mass haul|need|move -#output -how-far',
     'load -order -roll -rolled -how-far -cover -cold -hot -bridge -post -posted -@check',

@@ -9,7 +9,7 @@ export default quantity({
   because: 'A row that the blade has sized is flat on top.',
   sources: [geometry],
   roles: { after: ['top'], before: ['top'] },
-  setting: ['windrow', 'top'],
+  setting: ['top', 'flat'],
   bare: false,
   plausible: { min: { number: 1, unit: 'in' }, max: { number: 12, unit: 'ft' } },
   beside: ['windrow-section'],
