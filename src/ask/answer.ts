@@ -30,10 +30,17 @@ export function answer(scene: Scene): Reply {
   return scene.voice.solved.has(goal.id) ? valueReply(scene, goal.id) : askFor(scene, goal.id);
 }
 
-function valueReply(scene: Scene, id: string): Reply {
+function valueReply(scene: Scene, goal: string): Reply {
+  const id = settledAs(scene, goal);
   const record = scene.engine.knowledge.quantities.get(id)!;
   const beside = (record.beside ?? []).filter((other) => scene.voice.solved.has(other));
   return { ...body(scene, [id, ...beside]), kind: 'value', topic: id };
+}
+
+/** The quantity that one which stands in for others came from. */
+function settledAs({ engine, voice }: Scene, id: string): string {
+  const from = engine.knowledge.quantities.get(id)?.standsIn ? voice.solved.get(id)?.by?.needs.find((need) => engine.knowledge.quantities.has(need)) : undefined;
+  return from ?? id;
 }
 
 function verdictReply(scene: Scene, id: string): Reply {

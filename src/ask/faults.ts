@@ -3,7 +3,7 @@ import { holds, settled } from '../rules/decide.ts';
 import { optionFact } from '../rules/knowledge.ts';
 import type { FaultCause, FaultRecord } from '../rules/shapes-work.ts';
 import { work } from '../rules/work.ts';
-import { figuresIn, fillClauses } from './clauses.ts';
+import { figuresIn } from './clauses.ts';
 import { readCue } from './cue.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { isHeard } from './heard.ts';
@@ -14,7 +14,7 @@ import type { Cause, Clarify, Reply } from './reply.ts';
 import { rulesNamed } from './rules-named.ts';
 import { capital, saySource } from './say.ts';
 import type { Scene } from './scene.ts';
-import { figureSaid } from './step-view.ts';
+import { filler } from './step-view.ts';
 import { en } from './wording/en.ts';
 import { assumedBy } from './working.ts';
 
@@ -41,7 +41,7 @@ function ledTo({ voice }: Scene, { apart }: FaultRecord): { fault: string } | { 
 
 function told(scene: Scene, record: FaultRecord): Reply {
   const { voice, understood, engine } = scene;
-  const fill = (template: string): string => fillClauses(template, (name) => figureSaid(name, voice), en.unsettled);
+  const fill = filler({ id: record.id }, voice);
   const kept = record.causes.filter(({ when }) => !when || holds(when, voice.solved) !== false);
   const causes = kept.map(
     (cause): Cause => ({

@@ -4,16 +4,19 @@ import { isQuantity, type LimitRecord, type PracticeRecord } from '../rules/shap
 import type { Check, Verdict } from './reply.ts';
 import { fill, say, saySource } from './say.ts';
 import type { Voice } from './voice.ts';
-import { type Owner, ownerOf, withoutOwn } from './whose.ts';
+import { isWorkedOut, type Owner, ownerOf, withoutOwn } from './whose.ts';
 import { en } from './wording/en.ts';
 
 export type { Voice } from './voice.ts';
 
 /** What a rule says here, as a verdict; a bound that is an agency's or the asker's own is named as theirs. */
 export function verdictOf(rule: LimitRecord | PracticeRecord, voice: Voice): Verdict {
-  const { source: _source, ...verdict } = checkedBy(rule, voice)[0];
+  const { source: _source, ...verdict } = checkOn(rule, voice);
   return verdict;
 }
+
+/** The same with its source. */
+export const checkOn = (rule: LimitRecord | PracticeRecord, voice: Voice): Check => checkedBy(rule, voice)[0];
 
 /** Every rule that bears on the quantities named, worst first. Where an agency or the asker has another figure, the general rule stands beside it. */
 export function checksOn(about: ReadonlySet<string>, voice: Voice): Check[] {
@@ -22,8 +25,10 @@ export function checksOn(about: ReadonlySet<string>, voice: Voice): Check[] {
   return bearing
     .flatMap((rule) => checkedBy(rule, voice))
     .filter((check) => check.status !== 'not-applicable')
-    .sort((a, b) => byGravity.indexOf(a.status) - byGravity.indexOf(b.status) || (a.rule < b.rule ? -1 : 1));
+    .sort((a, b) => gravity(a) - gravity(b) || (a.rule < b.rule ? -1 : 1));
 }
+
+const gravity = ({ status }: Verdict): number => byGravity.indexOf(status);
 
 /** What a rule says here; where its bound is not the general one, what the rules it stands in place of say comes after. */
 function checkedBy(rule: LimitRecord | PracticeRecord, voice: Voice): readonly [Check, ...Check[]] {
@@ -31,7 +36,11 @@ function checkedBy(rule: LimitRecord | PracticeRecord, voice: Voice): readonly [
   const owner = ownerOf(judged, voice);
   if (rule.kind !== 'limit' || !owner) return [checkOf(judged, voice)];
   const general = generalCheck(rule, voice);
-  if (!owner.asker) return [checkOf(judged, voice, owner, general.bound), general.check];
+  if (!owner.asker) {
+    const own = checkOf(judged, voice, owner, general.bound);
+    const tighter = rule.agency && general.workedOut && gravity(general.check) < gravity(own);
+    return tighter ? [general.check, own] : [own, general.check];
+  }
   const agency = withoutOwn(rule, voice, 'agency');
   const theirs = ownerOf(judgeLimit(rule, agency.solved), agency);
   return [checkOf(judged, voice, owner), ...(theirs ? checkedBy(rule, agency) : [general.check])];
@@ -41,16 +50,24 @@ function checkOf(judged: Judgement, voice: Voice, owner?: Owner, general?: strin
   const { rule, status, needs } = judged;
   const text = textOf(judged, voice);
   const said = !owner ? text : en.byRuleOf(text, owner.asker ? en.yourRule : en.agencyFigure(owner.name, general));
-  const source = !owner ? saySource(rule.sources[0]) : owner.asker ? en.yourRule : saySource(owner.source);
+  const { sources } = rule.kind === 'limit' && rule.agency ? rule.agency.general : rule;
+  const source = !owner ? saySource(sources[0]) : owner.asker ? en.yourRule : saySource(owner.source);
   return { rule: rule.id, status, text: said, source, ...(needs.length ? { needs } : {}) };
 }
 
 /** The general rule, where another figure stands in its place: what it says of the same figure, and its bound in words. */
-function generalCheck(rule: LimitRecord, voice: Voice): { check: Check; bound: string | undefined } {
+function generalCheck(
+  rule: LimitRecord,
+  voice: Voice,
+): { check: Check; bound: string | undefined; workedOut: boolean } {
   const general = withoutOwn(rule, voice, 'general');
   const judged = judgeLimit(rule.agency?.general ?? rule, general.solved);
   const check = checkOf(judged, general);
-  return { check: { ...check, text: en.generally(check.text) }, bound: boundInWords(judged, general) };
+  return {
+    check: { ...check, text: en.generally(check.text) },
+    bound: boundInWords(judged, general),
+    workedOut: isWorkedOut(judged, voice),
+  };
 }
 
 const judge = (rule: LimitRecord | PracticeRecord, { solved }: Voice): Judgement =>

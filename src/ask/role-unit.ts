@@ -19,10 +19,11 @@ export function unitFor(figure: Figure, record: QuantityRecord, circumstances: C
   return figure.unit === undefined ? bareUnit(record, circumstances) : typedUnit(figure, record, circumstances.system);
 }
 
-/** A bare number counts, or has the unit its role always has; where the role is told, that of a like figure beside it ("44 tons, 31 is down"). */
+/** A bare number counts, or has the unit its role always has; where the role is told, its only one (per cent), or that of a like figure beside it ("44 tons, 31 is down"). */
 function bareUnit(record: QuantityRecord, { system, told, asked, all }: Circumstances): Unit | undefined {
   if (record.dimension === 'count') return '1';
   if (record.bare) return record.bare[system];
+  if (told && record.units.us === record.units.metric) return record.units.us;
   const like = told ? all.find(({ unit }) => unit && unitRow(unit).dimension === record.dimension)?.unit : undefined;
   return like ?? (asked ? record.units[system] : undefined);
 }

@@ -1,7 +1,6 @@
 import { byGravity } from '../rules/judge.ts';
-import { verdictOf } from './judging.ts';
+import { checkOn } from './judging.ts';
 import type { Check } from './reply.ts';
-import { saySource } from './say.ts';
 import type { Scene } from './scene.ts';
 
 /** What the rules of these ids say of the job, worst first; those that do not apply are left out. */
@@ -10,7 +9,7 @@ export function rulesNamed({ voice }: Scene, ids: readonly string[]): Check[] {
   return [...new Set(ids)]
     .flatMap((id): Check[] => {
       const rule = limits.get(id) ?? practices.get(id);
-      return rule ? [{ ...verdictOf(rule, voice), source: saySource(rule.sources[0]) }] : [];
+      return rule ? [checkOn(rule, voice)] : [];
     })
     .filter(({ status }) => status !== 'not-applicable')
     .sort((a, b) => byGravity.indexOf(a.status) - byGravity.indexOf(b.status) || (a.rule < b.rule ? -1 : 1));

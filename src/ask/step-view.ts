@@ -76,7 +76,7 @@ function boundOf(name: string, voice: Voice): string | undefined {
   if (!rule || !bound) return undefined;
   return isQuantity(bound)
     ? figureOf(bound.id, voice)
-    : say(rule.on, toBase(bound.number, bound.unit), bound.unit, true);
+    : say(rule.on, toBase(bound.number, bound.unit), bound.unit, isShort(bound.number));
 }
 
 function isOn({ lift, lifts, choice }: Occasion, entry: Entry, count: number | undefined, { solved }: Voice): boolean {
@@ -88,3 +88,6 @@ function isOn({ lift, lifts, choice }: Occasion, entry: Entry, count: number | u
   if ((lifts === 'odd' || lifts === 'even') && !even(count, lifts)) return false;
   return !choice || holds(choice, solved) === true;
 }
+
+/** True for a figure that is said as it stands; one that was divided out (20 / 12) is rounded. */
+const isShort = (number: number): boolean => Number.isInteger(Math.round(number * 1e9) / 1e6);

@@ -1,6 +1,6 @@
 import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
-import type { Figure } from '../calc/read/reading.ts';
+import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
 import { bind } from './bind.ts';
 import { type Cue, placesOf } from './cue.ts';
@@ -35,6 +35,8 @@ export interface Understanding {
   readonly unbound: readonly Figure[];
   readonly system: UnitSystem;
   readonly sentence: Sentence;
+  /** The question as it was read, word by word. */
+  readonly items: readonly Item[];
   /** Units named without a number. */
   readonly named: readonly NamedUnit[];
 }
@@ -59,7 +61,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const named = namedUnits(items);
   const old = goalFrom(past.goal, engine);
   const goal = only ? old : (sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? old);
-  return { goal, goalKept: goal !== undefined && (only !== undefined || found.length === 0), turn, stage: past.stage, units, system, sentence, named, commands, ...take(goal, sought?.cue) };
+  return { goal, goalKept: goal !== undefined && (only !== undefined || found.length === 0), turn, stage: past.stage, units, system, sentence, items, named, commands, ...take(goal, sought?.cue) };
 }
 
 /**

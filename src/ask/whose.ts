@@ -20,6 +20,11 @@ function boundsOf({ max, min }: LimitRecord, { knowledge }: Voice): QuantityReco
   return [max, min].flatMap((bound) => (bound && isQuantity(bound) ? (knowledge.quantities.get(bound.id) ?? []) : []));
 }
 
+/** True for a bound that rules work out, by the speed or the stone: a flat figure of an agency cannot loosen it. */
+export function isWorkedOut({ rule }: Judgement, voice: Voice): boolean {
+  return rule.kind === 'limit' && boundsOf(rule, voice).some((bound) => bound.default === undefined);
+}
+
 /** The owner of the bound that a rule was held against, its case taken. */
 export function ownerOf(judged: Judgement, voice: Voice): Owner | undefined {
   const { rule } = judged;

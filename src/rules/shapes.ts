@@ -60,6 +60,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly plausible?: { readonly min: Figure<D>; readonly max: Figure<D> };
   /** The question that asks for it, as a person would put it: offered as a next question. */
   readonly asks?: string;
+  /** Stands in for another quantity until it is settled which: the answer is given under that one. */
+  readonly standsIn?: true;
   /** What a foreman wants to see beside it. */
   readonly beside?: readonly string[];
   /** Stages of the job where the figure is used (ids of steps). */

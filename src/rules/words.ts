@@ -177,6 +177,9 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   overload: ['overloaded', 'overweight', 'load legal', 'legal load', 'legal weight', 'truck legal'],
   what: ["what's", "what'll", 'whats', 'que', 'qué', 'cual', 'cuál'],
   thickness: ['thicknes'],
+  wait: ['waiting', 'waits'],
+  dump: ['dumping'],
+  unload: ['unloading'],
 };
 
 /** Words that do not count between others. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
+import { workFigures } from '../../src/ask/work-figures.ts';
 import { knowledge } from '../../src/rules/knowledge.ts';
 import { work } from '../../src/rules/work.ts';
 import { last, talk } from './work.ts';
@@ -74,4 +75,13 @@ describe('which repair is answered', () => {
   test('a repair asked about by itself is explained', () => {
     expect(last('how do I do a hand patch')).toMatchObject({ kind: 'repair', topic: 'hand-patch' });
   });
+});
+
+test.each([
+  ['defect', 'pothole', ['pothole-depth', 'pothole-width']],
+  ['defect', 'drop-off', ['edge-drop']],
+  ['fault', 'washboards', ['grader-speed']],
+  ['step', 'roll-lift', ['roller-lanes', 'patch-depth']],
+])('%s %s is about its figures', (kind, id, figures) => {
+  expect(workFigures(knowledge, kind, id)).toEqual(expect.arrayContaining([...figures]));
 });

@@ -8,7 +8,23 @@ export default choice({
   sources: [commonPractice],
   question: { text: 'Is it hot mix or cold mix?', ease: 1 },
   options: [
-    { id: 'hot', title: 'hot mix', cues: ['hot+mix', 'hot+lift', 'hot+load', 'hot+plant+mix', 'mix hot -not'] },
-    { id: 'cold', title: 'cold mix', cues: ['cold+mix', 'cold+patch', 'stockpile', 'cold+laid', 'mix pile'] },
+    {
+      id: 'hot',
+      title: 'hot mix',
+      cues: [
+        'hot+mix',
+        'hot+lift',
+        'hot+load',
+        'hot+plant+mix',
+        'mix hot -not',
+        'hot lift|load|mat|mix|stuff|inch|asphalt|plant -not',
+        'hmix',
+      ],
+    },
+    {
+      id: 'cold',
+      title: 'cold mix',
+      cues: ['cold+mix', 'cold+patch', 'stockpile', 'cold+laid', 'mix pile', 'cold lift|stuff|pile -check', 'cold mix'],
+    },
   ],
 });

@@ -7,7 +7,7 @@ export default fault({
   title: 'runs short',
   seen: 'a row that gives out before the end',
   because: 'The row held less than the width and depth ask for, or it was not the same size all along.',
-  sources: [commonPractice, everett('(12)A1, temporary wedge at 20 to 1')],
+  sources: [commonPractice, everett('(12)A1, temporary wedge')],
   cues: [
     'ran|run|came|come|coming+short',
     'ran|run|running+out -taper -turn',
@@ -42,7 +42,7 @@ export default fault({
       source: commonPractice,
     },
   ],
-  now: 'Do not stretch it thin. End it with a ramp of 20 to 1, rolled, with a BUMP sign; next day cut back to a clean edge, tack, and go on.',
+  now: 'Do not stretch it thin. End it with a gentle ramp[[, {min:overnight-ramp} of thickness or flatter]], rolled, with a BUMP sign; next day cut back to a clean edge, tack, and go on.',
   nextTime: 'Count tons to the hundred feet of row, and order for waste and for the ends.',
   examples: {
     finds: ['ran out 40 ft short of the end', 'row gave out before we got to the end'],

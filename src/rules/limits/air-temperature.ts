@@ -56,6 +56,12 @@ export default limit({
     'warm|cold check tack|patch|lay|pave',
     '#temperature tack|patch|lay|pave check',
     'why 50|fifty degree',
+    'thermometer -mix -load',
+    'morning|outside|degree|weather #number tack|lay|patch|shoot|pave|work -how-many',
+    '#temperature go|start',
+    'what+temperature need|stop',
+    'how+warm',
+    'cold|warm tack|patch|lay|shoot|pave|start -how-many -mat -load -roll|rolled',
   ],
   text: {
     ok: '{on} is warm enough, {limit} and up, while it is not falling.',

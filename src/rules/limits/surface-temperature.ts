@@ -21,6 +21,8 @@ export default limit({
     'what temperature surface|road|pavement',
     'surface #number @check',
     'road|pavement|ground #number hot|cold @check',
+    'road|surface|pavement|ground #number hot|cold|go|check -how-many -behind',
+    'road|surface|pavement|ground #temperature go|start|lay',
   ],
   text: {
     ok: '{on} on the road is enough for a hot lift of an inch: {limit} and up.',

@@ -9,8 +9,8 @@ export default quantity({
   because: 'Cool air slows the break of tack and takes the heat out of the mat.',
   sources: [commonPractice],
   roles: {
-    after: ['air', 'outside', 'degree', 'out', 'shade', 'rise', 'fall', 'drop'],
-    before: ['air', 'outside', 'weather', 'temperature'],
+    after: ['air', 'outside', 'degree', 'out', 'shade', 'rise', 'fall', 'drop', 'morning', 'tonight'],
+    before: ['air', 'outside', 'weather', 'temperature', 'thermometer', 'says', 'reads', 'shows', 'gauge', 'morning'],
   },
   bare: { us: 'degF', metric: 'degC' },
   question: {

@@ -16,6 +16,8 @@ export default quantity({
     'blade+pass',
     'how-many pass cover -roller -roll -rolled -drum',
     'how-many pass need lift|width -roller -roll -rolled -drum -mix',
+    'strip #length -roller -drum -roll -rock -stone -first -test -each -down -ton -mix -gallon -tack -order -cost -how-far -wheelpath',
+    'strip need|wide|width|lift',
   ],
   roles: { after: ['strip'], before: ['strip'] },
   bare: { us: '1', metric: '1' },

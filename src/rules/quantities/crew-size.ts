@@ -9,8 +9,11 @@ export default quantity({
   because:
     'No published number for blade patching: foreman, blade, roller, tack, drivers, rakers, flaggers; 8 to 12 is usual. Never short the flaggers.',
   sources: [commonPractice],
-  roles: { after: ['man', 'men', 'people', 'crew', 'hand', 'person', 'worker'], before: ['crew'] },
-  setting: ['man', 'men', 'people', 'crew', 'hand', 'person', 'worker'],
+  roles: {
+    after: ['man', 'men', 'people', 'crew', 'hand', 'person', 'worker', 'guy', 'laborer', 'folk', 'fella'],
+    before: ['crew'],
+  },
+  setting: ['guy', 'laborer', 'man', 'men', 'people', 'crew', 'hand', 'person', 'worker'],
   question: {
     text: 'How many people are on the crew?',
     ease: 1,

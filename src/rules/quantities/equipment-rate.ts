@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'hundredth', metric: 'hundredth' },
   because: 'The hourly rates of all machines and trucks, added up.',
   sources: [commonPractice],
-  roles: { after: ['equipment', 'machine', 'iron'], before: ['equipment', 'machine', 'iron'] },
+  roles: { after: ['equipment', 'machine', 'iron', 'hour'], before: ['equipment', 'machine', 'iron'] },
   setting: ['equipment', 'machine', 'iron'],
   bare: { us: 'USD/h', metric: 'USD/h' },
   question: { text: 'What do all the machines together cost an hour?', ease: 3, choices: [] },

@@ -10,11 +10,11 @@ export default quantity({
   because: 'The average on the way, stops and towns included: well under what is posted.',
   sources: [navyAdvanced('ch. 4: hauls average 40 to 56 % of the posted speed')],
   roles: {
-    after: ['loaded', 'haul', 'out', 'there', 'average'],
+    after: ['loaded', 'haul', 'out', 'there', 'average', 'going'],
     before: ['haul', 'loaded', 'truck', 'at', 'average'],
   },
   setting: ['haul', 'plant', 'pit', 'cycle', 'trip', 'truck', 'loaded'],
-  bare: false,
+  bare: { us: 'mph', metric: 'km/h' },
   question: {
     text: 'What speed do the trucks average, loaded?',
     ease: 3,

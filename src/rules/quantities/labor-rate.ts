@@ -9,10 +9,10 @@ export default quantity({
   because: 'With what the employer adds to the wage.',
   sources: [commonPractice],
   roles: {
-    after: ['labor', 'man', 'men', 'person', 'wage', 'worker'],
-    before: ['labor', 'wage', 'men', 'man', 'people', 'crew'],
+    after: ['labor', 'man', 'men', 'person', 'wage', 'worker', 'hour'],
+    before: ['labor', 'wage', 'men', 'man', 'people', 'crew', 'guy', 'laborer'],
   },
-  setting: ['labor', 'man', 'men', 'person', 'wage', 'worker', 'crew', 'hand', 'people'],
+  setting: ['labor', 'guy', 'laborer', 'man', 'men', 'person', 'wage', 'worker', 'crew', 'hand', 'people'],
   bare: { us: 'USD/h', metric: 'USD/h' },
   question: { text: 'What does one person cost an hour?', ease: 3, choices: [] },
   plausible: { min: { number: 1, unit: 'USD/h' }, max: { number: 400, unit: 'USD/h' } },

@@ -10,7 +10,7 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['back', 'empty', 'return'], before: ['back', 'empty', 'return'] },
   setting: ['back', 'empty', 'return'],
-  bare: false,
+  bare: { us: 'mph', metric: 'km/h' },
   plausible: { min: { number: 2, unit: 'mph' }, max: { number: 80, unit: 'mph' } },
   beside: ['cycle-time'],
 });

@@ -9,9 +9,10 @@ export default quantity({
   because: 'Every lift is rolled before the next.',
   sources: [geometry],
   cues: [
-    'how+long roll|roller|rolled all|total|whole|lift -#temperature',
+    'how+long roll|roller|rolled all|total|whole|both|every -#temperature',
     'total roll|rolled time -#temperature',
     'rolling+time all|total',
+    'all|total|whole|both|every minute|time|hour roll|rolled -#temperature -how-many+time',
   ],
   bare: false,
   beside: ['rolling-time'],

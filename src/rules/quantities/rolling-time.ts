@@ -14,6 +14,8 @@ export default quantity({
     'roll|rolled time|minute -#temperature',
     'how-many minute|hour roll|roller|rolled -#temperature',
     'how-far roll|roller need -#temperature',
+    'roll|rolled #speed|minute how+long -#temperature',
+    'minute|hour roll|rolled -#temperature -#output -#mass -ton',
   ],
   bare: false,
   asks: 'How long will rolling take?',

@@ -9,7 +9,7 @@ export default quantity({
   because: 'From the first car stopped to the release.',
   sources: [commonPractice],
   roles: { after: ['stop', 'hold', 'delay', 'wait'], before: ['stop', 'stopped', 'hold', 'held', 'delay', 'wait'] },
-  setting: ['hold', 'held', 'stop', 'stopped', 'delay', 'wait', 'queue'],
+  setting: ['hold', 'held', 'stop', 'stopped', 'delay', 'queue'],
   bare: { us: 'min', metric: 'min' },
   question: {
     text: 'How long is traffic held?',

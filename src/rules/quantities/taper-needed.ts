@@ -12,5 +12,6 @@ export default quantity({
   sources: [manual('Table 6B-3')],
   cues: ['taper'],
   bare: false,
+  standsIn: true,
   usedAt: ['traffic-control-up'],
 });

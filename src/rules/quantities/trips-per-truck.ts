@@ -15,7 +15,7 @@ export default quantity({
       seen: 'read',
     },
   ],
-  cues: ['how-many trip', 'trip day|truck|shift how-many', 'trip per+truck'],
+  cues: ['how-many trip', 'trip day|truck|shift how-many -round', 'trip per+truck'],
   asks: 'How many trips can a truck make?',
   beside: ['cycle-time', 'work-hours'],
   usedAt: ['order-and-check'],
