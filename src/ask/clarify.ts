@@ -4,6 +4,7 @@ import { sayFigure } from '../calc/wording.ts';
 import { toBase } from '../calc/quantity.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { blank, refuse } from './refusal.ts';
+import { ignoredIn } from './ignored.ts';
 import { givenOf, knownFrom } from './facts.ts';
 import type { Choice, Clarify, Reason, Reply } from './reply.ts';
 import { say } from './say.ts';
@@ -89,6 +90,7 @@ export function clarifying(scene: Scene, topic: string, reason: Reason, clarify:
     text: clarify.text,
     clarify,
     given: givenOf(scene.understood.fresh),
+    ignored: ignoredIn(scene),
     rules: { version: scene.engine.knowledge.version },
     job: asked ? { ...scene.job, asked } : scene.job,
   };

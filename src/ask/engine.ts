@@ -20,6 +20,7 @@ export interface Engine {
   readonly options: CueIndex<OptionHeard>;
   readonly inWords: CueIndex<WordFigure>;
   readonly titles: Titles;
+  readonly sides: readonly QuantityRecord[];
   /** Quantities by the words that give a figure their role. */
   readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
   /** Steps from every quantity to those a goal is about. */
@@ -46,6 +47,7 @@ export function engineOf(knowledge: Knowledge): Engine {
     vocabulary,
     small,
     weak: new Set(weakWords),
+    sides: [...quantities.values()].filter(({ inGroup }) => inGroup),
     titles: titlesOf(quantities.values(), vocabulary, small),
     goals,
     byWord,
@@ -60,6 +62,14 @@ export function engineOf(knowledge: Knowledge): Engine {
       return map;
     },
   };
+}
+
+/** Quantities that a goal asks for: itself, and where it stands in for others, each of those. */
+export function soughtBy(knowledge: Knowledge, goal: Goal | undefined): string[] {
+  if (goal?.kind !== 'quantity') return [];
+  const { network, quantities } = knowledge;
+  const others = quantities.get(goal.id)?.standsIn ? (network.finding.get(goal.id) ?? []).flatMap((at) => network.methods[at]!.needs) : [];
+  return [goal.id, ...others];
 }
 
 /** The quantities a goal is about: itself, or what a limit judges and holds it against. */

@@ -23,7 +23,7 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
   const { understood, engine, voice } = scene;
   const own = understood.fresh.find((fact): fact is Fact & { number: number } => fact.quantity === id && 'unit' in fact);
   const record = engine.knowledge.quantities.get(id);
-  if (!own || !('unit' in own) || !record || !understood.sentence.places.has('@check')) return undefined;
+  if (!own || !('unit' in own) || !record) return undefined;
   const found = needOf(engine, understood.facts, id);
   if (!found) return undefined;
   const { need, solved, others: facts } = found;

@@ -14,6 +14,8 @@ export interface Context {
   readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
   /** Quantities by their whole titles, in head words. */
   readonly titles: Titles;
+  /** Quantities that have a place in a group like 12 x 300 x 2. */
+  readonly sides: readonly QuantityRecord[];
   /** Words that stand before any figure at all: they tell little. */
   readonly weak: ReadonlySet<string>;
   /** True when something is asked; `near` then has to do with that, else with the patch itself. */
@@ -86,7 +88,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const unit = named && unitFor(figure, named, { system: context.system, told: true, asked: false, all });
   if (named && unit) return [{ record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true }];
   const options: Option[] = [];
-  for (const record of candidates(words, context)) {
+  for (const record of candidates(figure, words, context)) {
     if (counted !== undefined && record.dimension !== 'count') continue;
     const option = optionOf(sentence, figure, words, record, all, context);
     if (option && option.score >= enough) options.push(option);
@@ -119,8 +121,8 @@ function optionOf(sentence: Sentence, figure: Figure, words: Words, record: Quan
   return { record, unit, unitAssumed: figure.unit === undefined && unit !== '1', score, told };
 }
 
-/** The only quantities a figure could be: those near what is asked, and those that a word beside it speaks of. */
-function candidates({ before, after }: Words, { quantities, byWord, near, asked }: Context): Set<QuantityRecord> {
+/** The only quantities a figure could be: those near what is asked, those that a word beside it speaks of, and the sides of a patch. */
+function candidates({ group }: Figure, { before, after }: Words, { quantities, byWord, near, asked, sides }: Context): Set<QuantityRecord> {
   const found = new Set<QuantityRecord>();
   const add = (id: string): void => {
     const record = quantities.get(id);
@@ -128,6 +130,7 @@ function candidates({ before, after }: Words, { quantities, byWord, near, asked 
   };
   for (const id of near.keys()) add(id);
   if (asked) add(asked);
+  if (group !== undefined) for (const record of sides) found.add(record);
   for (const word of [...before, ...after]) for (const record of byWord.get(word) ?? []) found.add(record);
   return found;
 }

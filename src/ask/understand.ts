@@ -7,7 +7,7 @@ import { type Cue, placesOf } from './cue.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
-import { type Engine, startsOf } from './engine.ts';
+import { type Engine, soughtBy } from './engine.ts';
 import { type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { suits, workGoals } from './work-goals.ts';
@@ -94,9 +94,10 @@ function takeFigures(engine: Engine, sentence: Sentence, { question, goal, cue, 
     byWord: engine.byWord,
     weak: engine.weak,
     titles: engine.titles,
+    sides: engine.sides,
     aimed: goal !== undefined,
     near: engine.near(goal),
-    sought: new Set(goal?.kind === 'quantity' && !sentence.places.has('@check') ? startsOf(engine.knowledge, goal) : []),
+    sought: new Set(sentence.places.has('@check') ? [] : soughtBy(engine.knowledge, goal)),
     spent: new Set(cue && goal?.kind === 'quantity' ? placesOf(cue, sentence) : []),
     asked: past.asked,
     system,

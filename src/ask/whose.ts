@@ -1,7 +1,12 @@
 import { evaluate } from '../calc/expression.ts';
 import { toBase } from '../calc/quantity.ts';
 import type { Solved } from '../calc/solve.ts';
+import type { Judgement } from '../rules/judge.ts';
+import { optionFact } from '../rules/knowledge.ts';
 import {
+  type Base,
+  type Condition,
+  type Figure,
   isQuantity,
   type LimitRecord,
   type QuantityRecord,

@@ -19,7 +19,7 @@ const at = 'tables.sign-spacing';
 const broken: readonly (readonly [what: string, file: unknown, place: string, sentence: string])[] = [
   ['not a file', 'lift-max 1.5', '', 'the file must be an object, in braces'],
   ['nothing but false', false, '', 'the file must be an object, in braces'],
-  ['a misspelt part', file({ defualts: {} }), 'defualts', 'there is no defualts here; the nearest is defaults'],
+  ['a misspelt part', file({ defualts: {} }), 'defualts', 'there is no defualts here (did you mean defaults?)'],
   ['no name', { source: 'Directive 7' }, 'name', oneLine('name')],
   ['a name of two lines', file({ name: 'Alder\nCounty' }), 'name', oneLine('name')],
   ['an empty source', file({ source: ' ' }), 'source', oneLine('source')],
@@ -28,7 +28,7 @@ const broken: readonly (readonly [what: string, file: unknown, place: string, se
     'a misspelt default',
     defaults({ 'unit-wieght': figure(112, 'lb/yd2/in') }),
     'defaults.unit-wieght',
-    'there is no unit-wieght here; the nearest is unit-weight',
+    'there is no unit-wieght here (did you mean unit-weight?)',
   ],
   ['a figure without its unit', defaults({ 'unit-weight': 112 }), 'defaults.unit-weight', asFigure('lb/yd2/in')],
   ['no unit', defaults({ 'truck-payload': { number: 12 } }), 'defaults.truck-payload.unit', asFigure('ton')],
@@ -42,7 +42,7 @@ const broken: readonly (readonly [what: string, file: unknown, place: string, se
     'a unit by another spelling',
     defaults({ 'truck-payload': figure(12, 'tons') }),
     'defaults.truck-payload.unit',
-    'there is no tons here; the nearest is ton',
+    'there is no tons here (did you mean ton?)',
   ],
   [
     'another dimension',
@@ -72,7 +72,7 @@ const broken: readonly (readonly [what: string, file: unknown, place: string, se
     'a misspelt limit',
     limits({ 'lift-maximum': { max: figure(1.5, 'in') } }),
     'limits.lift-maximum',
-    'there is no lift-maximum here; the nearest is lift-max',
+    'there is no lift-maximum here (did you mean lift-max?)',
   ],
   [
     'the other end of a limit',
@@ -109,7 +109,7 @@ const broken: readonly (readonly [what: string, file: unknown, place: string, se
     'a misspelt option',
     rows({ ...row, 'road-type': 'urban-hi' }),
     `${at}[0].road-type`,
-    'there is no urban-hi here; the nearest is urban-high',
+    'there is no urban-hi here (did you mean urban-high?)',
   ],
   [
     'a row that is short of a figure',

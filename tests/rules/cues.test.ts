@@ -41,7 +41,7 @@ test.each(
   records.filter((record) => cuesOf(record).length).map((record) => [`${record.kind}/${record.id}`, record] as const),
 )('the cues of %s can be heard', (_, record) => {
   const faults = cuesOf(record).flatMap((cue) =>
-    [...wordsOf(readCue(cue)]).flatMap((word) => {
+    [...wordsOf(readCue(cue))].flatMap((word) => {
       const fault = faultOf(word);
       return fault ? [`"${cue}": ${word} ${fault}`] : [];
     }),

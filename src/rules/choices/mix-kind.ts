@@ -17,14 +17,14 @@ export default choice({
         'hot+load',
         'hot+plant+mix',
         'mix hot -not',
-        'hot lift|load|mat|mix|stuff|inch|asphalt|plant -not',
-        'hmix',
+        'hot+stuff|asphalt|mat|one',
+        'lift|inch|load+hot -how -not',
       ],
     },
     {
       id: 'cold',
       title: 'cold mix',
-      cues: ['cold+mix', 'cold+patch', 'stockpile', 'cold+laid', 'mix pile', 'cold lift|stuff|pile -check', 'cold mix'],
+      cues: ['cold+mix', 'cold+patch', 'stockpile', 'cold+laid', 'mix pile', 'cold+stuff|pile|lift'],
     },
   ],
 });

@@ -17,6 +17,8 @@ export default choice({
         'low high roll|rolled -which -or',
         'low+side first -or',
         'roll|rolled bottom up -or',
+        'start+low -or',
+        'low up high -or',
       ],
     },
     {
@@ -28,6 +30,7 @@ export default choice({
         'high+side first -or',
         'roll|rolled top down -or',
         'roll|rolled downhill -or',
+        'start+high -or',
       ],
     },
     {
@@ -50,6 +53,8 @@ export default choice({
         'roll|rolled down+shoulder -or',
         'roll|rolled crown to+shoulder -or',
         'start center|centerline|crown roll|rolled -or',
+        'start+center|centerline|crown -or',
+        'crown|center down shoulder -or',
       ],
     },
     {
@@ -60,6 +65,9 @@ export default choice({
         'roll|rolled shoulder|edge first|start|up -or',
         'roll|rolled shoulder to+center|crown -or',
         'start shoulder|edge roll|rolled -or',
+        'start+shoulder|edge -or -sign -cone',
+        'shoulder up crown|center -or',
+        'shoulder to+crown|center -or',
       ],
     },
   ],

@@ -24,7 +24,7 @@ export default choice({
         'multilane -shoulder',
         'lane-drop',
         'taper lane+close|closed|closure|shut -one-lane',
-        'taper long+check -shoulder -shift -downstream',
+        'taper long+check -shoulder -shift -downstream -flagger -two-lane -one-lane -alternate',
       ],
     },
   ],

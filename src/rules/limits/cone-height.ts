@@ -23,6 +23,8 @@ export default limit({
     'cone #length night|tall|high @check',
     'cone #length @check -apart -spacing -taper -every -along',
     'cone night',
+    'cone #length night @check ?work ?check',
+    'how+tall|big|high cone|device',
   ],
   text: {
     ok: '{on} is at least the {limit} a cone shall have there.',

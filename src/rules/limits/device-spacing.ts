@@ -22,6 +22,10 @@ export default limit({
     'cone|device spacing|apart @check',
     'cone|device check+far+apart',
     'cone|device far+apart @check',
+    'drum #length apart|spacing|every|space @check',
+    'drum spacing|apart @check',
+    'drum|cone|device #length apart taper|tangent @check',
+    'cone|device|drum every #length @check',
   ],
   text: {
     ok: '{on} is at most the recommended spacing, {limit}.',

@@ -20,6 +20,9 @@ export default limit({
     'shoulder low #length',
     'lip #length @check',
     'drop #length @check',
+    'drop+off edge #length @check',
+    'edge|shoulder drop|low|lip #length check -patch',
+    'drop|dropoff|lip #length leave|wait|till|until|week|day',
   ],
   text: {
     ok: '{on} is not over the {limit} from which a drop-off is flagged. A patch adds its own thickness: measure again after laying.',

@@ -18,7 +18,9 @@ export default limit({
     'work over|again mix @check',
     'why few pass',
     'fewest+pass',
-    'blade back+and+forth @check',
+    'blade|grader|windrow|mix|row back+forth @check',
+    'back+forth #number',
+    '#number times|time|pass blade|windrow|mix|grader @check -roll -roller',
   ],
   text: {
     ok: '{on} passes are no more than the width needs.',

@@ -10,7 +10,11 @@ export default limit({
   breaks: 'caution',
   because: 'People who have waited too long pass, turn round or drive at the flagger.',
   sources: [iowa('Flagger training, using a stop/slow paddle')],
-  cues: ['how+long hold|stop traffic|car', 'hold|stop traffic|car #time @check', 'how+long hold -roller'],
+  cues: [
+    'how+long hold|stop traffic|car',
+    'hold|stop traffic|car #time @check',
+    'how+long hold -roller -line -queue -back -backup',
+  ],
   text: {
     ok: '{on} is at most the {limit} Iowa plans delays by. Shorter is better: plan the inside blade passes into the stops.',
     caution: '{on} is over the {limit} Iowa plans delays by; the federal manual gives no figure.',

@@ -19,6 +19,10 @@ export default limit({
     'over+weight',
     'frost+law',
     '@check #mass truck|load -order -patch',
+    'bridge #mass load|cross|truck|haul @check',
+    'post|posted #mass load|cross|truck|haul',
+    'overload ?load ?truck',
+    '#mass truck|load overload',
   ],
   text: {
     ok: '{on} is within the {limit} this truck may carry.',

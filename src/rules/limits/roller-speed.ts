@@ -16,6 +16,8 @@ export default limit({
     'how-fast @check roller|roll|rolled',
     'speed roller @check',
     'why roll|roller|rolled slow',
+    'steel|wheel|drum|static #speed @check',
+    'steel|drum|static+wheel fast|speed',
   ],
   text: {
     ok: '{on} is within the {limit} of a steel roller.',

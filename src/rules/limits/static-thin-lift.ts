@@ -25,6 +25,8 @@ export default limit({
     'vibrate|vibration|vibe on|off',
     'static|vibrate lift',
     'why static|vibrate|vibration',
+    'why vibrate|vibration thin|lift|inch|no',
+    'vibrate|vibration|vibrator|vibe|vibratory thin|inch|lift',
   ],
   text: {
     ok: '{on} is thick enough to be vibrated, while it is hot.',

@@ -21,7 +21,8 @@ export default limit({
     'what temperature surface|road|pavement',
     'surface #number @check',
     'road|pavement|ground #number hot|cold @check',
-    'road|surface|pavement|ground #number hot|cold|go|check -how-many -behind',
+    'surface|road|pavement|ground+#number hot|cold|go',
+    'surface|road|pavement|ground+at+#number @check',
     'road|surface|pavement|ground #temperature go|start|lay',
   ],
   text: {

@@ -47,6 +47,7 @@ export default limit({
     '#length flagger|downstream|shoulder|shift|merge taper @check -cone -device',
     'taper check+short|long',
     'short taper @check',
+    'two-lane|two-way|one-lane|multilane|lane-drop|alternate #length taper @check -cone -device',
   ],
   text: {
     ok: '{on} is at least the recommended length, {limit}.',

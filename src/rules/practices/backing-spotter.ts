@@ -10,7 +10,15 @@ export default practice({
   because:
     'A driver backing a dump truck sees nothing close behind it; the people killed are the ones he knew were there.',
   sources: [osha],
-  cues: ['who back truck', 'back truck spotter|alone|without', 'spotter', 'need spotter @check'],
+  cues: [
+    'who back truck',
+    'back truck spotter|alone|without',
+    'spotter',
+    'need spotter @check',
+    'back truck nobody|no|alone|spotter',
+    'back+in|up truck spotter|nobody|watch|alone @check',
+    'back truck @check -road -haul',
+  ],
   judged: {
     'lost-sight': { status: 'stop', text: 'Lost sight of the spotter means the truck stops.' },
     'no-spotter': {

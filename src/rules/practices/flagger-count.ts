@@ -15,13 +15,15 @@ export default practice({
   because: 'Each end needs somebody who sees it and can stop it; one person can do both only while he sees both.',
   sources: [manual('section 6E.02'), iowa('Flagger training, single flagger operations'), cornell],
   cues: [
-    'how-many flagger|flag',
+    'how-many flagger|flag -cone -device -taper -apart',
     '#number flagger @check',
     'single flagger',
     'need second flagger',
     'no+flagger',
     'without|shave|short|skip flagger @check',
     'flagger|flag alone|myself @check',
+    '#number|single flagger curve|hill|blind|unseen|see @check',
+    'one|single flagger|flag @check',
   ],
   judged: {
     none: {

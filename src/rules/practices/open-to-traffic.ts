@@ -26,6 +26,10 @@ export default practice({
     'traffic|cars on patch|mat|tack|it @check',
     'open up',
     'why open|wait traffic',
+    'open+lane|road|up car|traffic|tack|it|windrow|mat',
+    'open lane|road car|traffic want|wait|through',
+    'open lane|road|up still|bare|tack|hot|loose',
+    'let car|traffic|them through|on|over',
   ],
   judged: {
     ready: {

@@ -19,7 +19,7 @@ export default practice({
     },
   ],
   cues: [
-    'roll|rolled low|high|center|centerline|shoulder|crown|inside|outside|edge @check',
+    'roll|rolled low|high|center|centerline|shoulder|crown|inside|outside|edge @check -#length -#number -sit',
     'roll|rolled start|first|from where|which',
     'which+side roll|rolled',
     'where start|begin roll|rolled',
@@ -28,6 +28,9 @@ export default practice({
     'banked|curve roll|roller|rolled',
     'why roll|rolled low|shoulder|edge|up',
     'roll|rolled direction|order|pattern',
+    'start|begin shoulder|crown|center|centerline|low|high|inside|outside work|toward|up|down -sign -cone -windrow -blade -grader',
+    'crown|crowned start shoulder|center|edge -windrow -blade -grader',
+    'start shoulder|crown|low|high @check -windrow -blade -grader -sign -cone',
   ],
   judged: {
     'low-to-high': { status: 'ok', text: 'From the low edge up is right.' },

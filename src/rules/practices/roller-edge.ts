@@ -14,6 +14,7 @@ export default practice({
     'how+close roller edge|ditch|drop',
     'roller|drum past|over|hang edge|drop @check',
     'roller near ditch|edge|drop',
+    'hang|overhang drum|roller over|past edge|drop @check',
   ],
   judged: {
     firm: { status: 'ok', text: 'Firm, level and supported: the drum may go past it a little. Belt on.' },

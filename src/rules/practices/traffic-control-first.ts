@@ -14,6 +14,8 @@ export default practice({
     'traffic+control first',
     'without sign|control|cone @check',
     'when sign|control up',
+    'start|work|begin|unload|sweep|broom|tack|lay|cut while|still sign|control|cone|flagger @check',
+    'sign|cone|control still+going|up start|sweep|broom|work|unload @check',
   ],
   judged: {
     none: { status: 'stop', text: 'Nobody is on the road, not even to measure, before traffic control is up.' },

@@ -17,7 +17,7 @@ export default quantity({
     'how-many pass cover -roller -roll -rolled -drum',
     'how-many pass need lift|width -roller -roll -rolled -drum -mix',
     'strip #length -roller -drum -roll -rock -stone -first -test -each -down -ton -mix -gallon -tack -order -cost -how-far -wheelpath',
-    'strip need|wide|width|lift',
+    'strip need|wide|width|lift -roller -drum -roll -ton -mix -gallon -tack -order -cost -how-far -wheelpath -rock -stone',
   ],
   roles: { after: ['strip'], before: ['strip'] },
   bare: { us: '1', metric: '1' },

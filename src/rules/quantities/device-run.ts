@@ -9,8 +9,8 @@ export default quantity({
   because: 'The buffer and the work together, where cones keep traffic out of the lane.',
   sources: [commonPractice],
   roles: { after: ['tangent', 'cone', 'line'], before: ['along', 'tangent'] },
-  setting: ['cone', 'device'],
-  bare: { us: 'ft', metric: 'm' },
+  setting: ['cone', 'device', 'tangent'],
+  bare: false,
   question: {
     text: 'How long is the stretch that the cones stand along?',
     ease: 2,

@@ -13,6 +13,9 @@ export default quantity({
   cues: [
     'cone|device spacing|apart|space tangent|straight|center|centerline -@check',
     'cone|device spacing|apart|space along|past|beside work|lane -@check',
+    'spacing tangent -@check',
+    'drum spacing|apart|space tangent|straight -@check',
+    'every tangent cone|device|drum',
   ],
   bare: false,
   beside: ['device-spacing-taper', 'device-count'],

@@ -9,8 +9,11 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'From one cone to the next as they stand, or as they are meant to.',
   sources: [manual('section 6K.01')],
-  roles: { after: ['apart', 'spacing'], before: ['every', 'spacing', 'apart', 'cone', 'device', 'spaced', 'each'] },
-  setting: ['cone', 'device'],
+  roles: {
+    after: ['apart', 'spacing'],
+    before: ['every', 'spacing', 'apart', 'cone', 'device', 'spaced', 'each', 'drum'],
+  },
+  setting: ['cone', 'device', 'tangent'],
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How far apart do the cones stand?',

@@ -9,8 +9,8 @@ export default quantity({
   counted: true,
   because: 'As many as are really made; where nobody says, the fewest the width needs.',
   sources: [commonPractice],
-  roles: { after: ['pass', 'trip'], before: ['pass', 'grader'] },
-  setting: ['grader', 'blade', 'pass'],
+  roles: { after: ['pass', 'trip', 'times', 'time'], before: ['pass', 'grader', 'forth'] },
+  setting: ['grader', 'blade', 'pass', 'forth'],
   bare: { us: '1', metric: '1' },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 60, unit: '1' } },
   question: {

@@ -14,7 +14,7 @@ export default quantity({
     'grader time|hour',
     'how+long grader|blade',
     'grading+time',
-    'time grader|blade|grade',
+    'time grader|blade|grade -#temperature -hot -cold -roll',
     'how-many hour grader|blade',
     'how-far grader|blade need',
     'how-far grader need pass',

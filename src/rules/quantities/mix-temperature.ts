@@ -8,7 +8,10 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Mix loses tens of degrees in the row and under the blade: what the truck had is more than the mat has.',
   sources: [commonPractice],
-  roles: { after: ['mix', 'mat', 'blade', 'hot'], before: ['mix', 'mat', 'hot', 'at', 'temperature', 'load', 'laid'] },
+  roles: {
+    after: ['mix', 'mat', 'blade', 'hot', 'behind', 'screed'],
+    before: ['mix', 'mat', 'hot', 'at', 'temperature', 'load', 'laid', 'behind'],
+  },
   bare: { us: 'degF', metric: 'degC' },
   question: {
     text: 'How hot is the mix behind the blade?',

@@ -8,7 +8,12 @@ export default quantity({
   rounding: { us: 'up', metric: 'up' },
   because: 'All of it is one lane for both ways: what a driver has to clear before the other end may go.',
   sources: [geometry],
-  cues: ['flagger+flagger', 'how-far flagger apart', 'one-lane section|stretch how+long|length', 'between flagger'],
+  cues: [
+    'flagger+flagger',
+    'how-far flagger apart -cone -device -drum',
+    'one-lane section|stretch how+long|length',
+    'between flagger',
+  ],
   bare: false,
   asks: 'How far is it from flagger to flagger?',
   beside: ['zone-length', 'buffer-length'],

@@ -12,7 +12,7 @@ export default quantity({
   sources: [manual('Tables 6B-2 and 6B-4, meaning of S')],
   alsoCalled: ['posted limit', '85th percentile speed', 'operating speed'],
   roles: {
-    after: ['posted', 'limit', 'zone', 'traffic', 'road', 'highway'],
+    after: ['posted', 'limit', 'zone', 'traffic', 'road', 'highway', 'street'],
     before: ['posted', 'limit', 'speed', 'at', 'goes', 'running', 'doing'],
   },
   plain: true,

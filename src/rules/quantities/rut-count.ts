@@ -9,7 +9,7 @@ export default quantity({
   because: 'A lane has two wheel paths, and both are usually worn.',
   sources: [commonPractice],
   roles: { after: ['rut', 'ruts', 'wheel', 'path', 'wheelpath', 'track'] },
-  setting: ['rut', 'ruts', 'rutted'],
+  setting: ['rut', 'rutted'],
   saidAs: [{ cues: ['both|two wheel+path', 'both rut', 'both+wheel'], number: 2, unit: '1' }],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 50, unit: '1' } },
 });

@@ -9,8 +9,8 @@ export default quantity({
   because: 'Count for five minutes and take twelve times as many.',
   sources: [commonPractice],
   alsoCalled: ['cars an hour', 'traffic count'],
-  roles: { after: ['car', 'cars', 'vehicle', 'hour', 'vph', 'traffic'], before: ['volume', 'traffic'] },
-  setting: ['car', 'cars', 'vehicle', 'traffic', 'vph', 'queue'],
+  roles: { after: ['car', 'cars', 'vehicle', 'hour', 'vph', 'traffic', 'direction'], before: ['volume', 'traffic'] },
+  setting: ['car', 'vehicle', 'traffic', 'vph', 'queue', 'backup', 'direction'],
   question: {
     text: 'How many vehicles an hour come one way?',
     ease: 3,

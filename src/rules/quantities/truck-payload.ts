@@ -10,12 +10,12 @@ export default quantity({
   because:
     'What a truck may carry is its legal gross less what it weighs empty; three-axle trucks at federal axle weights carry nearer 11 tons, larger ones 15 and more.',
   sources: [commonPractice, federalWeights('axle weights; 11 tons is 46,000 lb less an empty truck of 24,000')],
-  cues: ['payload'],
+  cues: ['payload -@check -#mass'],
   roles: {
     after: ['load', 'truck', 'payload', 'go', 'cover', 'reach', 'left'],
-    before: ['truck', 'load', 'haul', 'carry', 'payload'],
+    before: ['truck', 'load', 'haul', 'carry', 'payload', 'tandem', 'ticket'],
   },
-  saidAs: [{ cues: ['feet|far|foot|long|road per+ton', 'feet|far|foot|road ton cover|go'], number: 1, unit: 'ton' }],
+  saidAs: [{ cues: ['feet|far|foot|long|road per+ton'], number: 1, unit: 'ton' }],
   bare: false,
   default: { number: 15, unit: 'ton', low: 10, high: 15 },
   plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 40, unit: 'ton' } },

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'hundredth', metric: 'thousandth' },
   because: 'All the mix of the patch put in one row, before it is split into lifts.',
   sources: [geometry],
-  cues: ['windrow all|whole+lift', 'windrow all|whole size|section|big'],
+  cues: ['windrow all|whole+lift'],
   bare: false,
   beside: ['windrow-section'],
   usedAt: ['windrow'],

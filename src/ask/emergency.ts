@@ -1,0 +1,118 @@
+import { read } from '../calc/read/read.ts';
+import type { Item } from '../calc/read/reading.ts';
+import { cards } from './cards.generated.ts';
+import { type Cue, readCue } from './cue.ts';
+import type { Engine } from './engine.ts';
+import { isHeard } from './heard.ts';
+import { blank } from './refusal.ts';
+import type { Job, Reply } from './reply.ts';
+import { capital } from './say.ts';
+import type { Happening } from './search/card.ts';
+import { basisOf, cardsById, excerptOf } from './search/shown.ts';
+import { isSmall, type Sentence, sentenceOf } from './sentence.ts';
+import { vocabularyOf } from './vocabulary.ts';
+import { cardWords } from './wording/cards.ts';
+import {
+  asking,
+  doubtHeads,
+  emergencyHeads,
+  emergencyPlain,
+  emergencySmall,
+  somebodyKnown,
+  supposing,
+} from './wording/emergency-words.ts';
+
+/** A part of a sentence between commas, and its words as they were typed. */
+interface Clause extends Sentence {
+  readonly typed: readonly string[];
+}
+
+interface Emergency extends Happening {
+  readonly id: string;
+  readonly read: readonly Cue[];
+}
+
+const emergencies: readonly Emergency[] = cards
+  .flatMap(({ id, emergency }) => (emergency ? [{ id, ...emergency, read: emergency.cues.map((cue) => readCue(cue)) }] : []))
+  .sort((a, b) => a.rank - b.rank);
+
+const small = new Set(emergencySmall);
+const vocabulary = vocabularyOf({ ...doubtHeads, ...emergencyHeads }, [
+  ...emergencies.flatMap(({ read }) => read.flatMap(({ needs, bars }) => [...needs, ...bars].flat(2))),
+  ...[emergencyPlain, supposing, asking, somebodyKnown, emergencySmall].flat(),
+]);
+
+/** Longest text that is looked through, in characters: as long as a question may be. */
+const longest = 2000;
+
+/**
+ * The emergencies that a text says are happening now, by the ids of their cards, the one to act on first at the head. What
+ * is supposed, asked about the law, or told of another day is none. Takes anything; never throws.
+ */
+export function emergenciesIn(question: unknown): string[] {
+  if (typeof question !== 'string') return [];
+  const items = read(question.slice(0, longest).replace(/['’]s\b/g, ''));
+  const sentences = split(items, '.?!;\n').map((part) =>
+    split(part, ',:()').map(clauseOf),
+  );
+  if (sentences.flat().some(({ places }) => places.has('told-of'))) return [];
+  const told = emergencies.filter(({ read }) => sentences.some((clauses) => tells(clauses, read)));
+  return told.map(({ id }) => id);
+}
+
+/** Answers an emergency: the number, what to do first, what to tell them, then the rest of the card. Asks nothing. */
+export function emergencyReply(ids: readonly [string, ...string[]], engine: Engine, job: Job): Reply {
+  const [id, ...others] = ids;
+  const card = cardsById.get(id)!;
+  const first = card.emergency?.first ?? '';
+  return {
+    ...blank,
+    kind: 'card',
+    topic: id,
+    text: [`${cardWords.callNow} ${first}`, cardWords.tellThem, card.text, cardWords.basis(basisOf(card))].join('\n'),
+    cards: others.map((other) => {
+      const also = cardsById.get(other)!;
+      return { id: other, title: capital(also.title), excerpt: excerptOf(also.emergency?.first ?? also.text), score: 1 };
+    }),
+    cautions: [cardWords.notADoctor],
+    rules: { version: engine.knowledge.version },
+    job,
+  };
+}
+
+function clauseOf(items: readonly Item[]): Clause {
+  const typed = items.flatMap((item) => (item.kind === 'word' ? [item.text] : []));
+  return { ...sentenceOf(items, vocabulary, small), typed };
+}
+
+/** True when one part of a sentence says one of the cues as a thing that is so. */
+function tells(clauses: readonly Clause[], cues: readonly Cue[]): boolean {
+  return clauses.some((clause, at) => {
+    const supposed = clauses.slice(0, at).some(({ places }) => supposing.some((word) => places.has(word)));
+    return !supposed && cues.some((cue) => isHeard(cue, clause) && isSo(cue, clause));
+  });
+}
+
+function isSo(cue: Cue, clause: Clause): boolean {
+  const { places } = clause;
+  if (places.has('not-so') || places.has('long-past')) return false;
+  const last = Math.max(...cue.needs.map((term) => Math.min(...term.flat().flatMap((word) => places.get(word) ?? []))));
+  if (supposing.some((word) => (places.get(word)?.[0] ?? last) < last)) return false;
+  return !isQuestion(clause) || somebodyKnown.some((word) => clause.typed.includes(word));
+}
+
+/** True for a part that opens as a question does; "what do I do" before the news is a cry for help, and none. */
+function isQuestion({ tokens }: Sentence): boolean {
+  const words = tokens.flatMap((token) => (token.kind === 'word' && !isSmall(token, small) ? [token.head] : []));
+  const from = words[0] === 'what-do' ? 1 : 0;
+  return asking.includes(words[from] ?? '') || (from === 1 && ['with', 'about'].includes(words[1] ?? ''));
+}
+
+function split(items: readonly Item[], marks: string): Item[][] {
+  const parts: Item[][] = [[]];
+  for (const item of items) {
+    if (item.kind === 'mark' && marks.includes(item.text)) parts.push([]);
+    else parts.at(-1)!.push(item);
+  }
+  return parts.filter((part) => part.length > 0);
+}

@@ -1,0 +1,61 @@
+import { toBase } from '../../calc/quantity.ts';
+import { isQuantity, type LimitRecord, type QuantityRecord } from '../../rules/shapes.ts';
+import { cards } from '../cards.generated.ts';
+import { capital, say } from '../say.ts';
+import type { Voice } from '../voice.ts';
+import { cardWords } from '../wording/cards.ts';
+import { en } from '../wording/en.ts';
+import type { Card } from './card.ts';
+
+/** Every card by its id. */
+export const cardsById: ReadonlyMap<string, Card> = new Map(cards.map((card) => [card.id, card]));
+
+/** A text with the figures of the records in it, in the units of the answer; an agency's own is named as theirs. */
+export function filled(text: string, voice: Voice): string {
+  return text.replace(/\{([a-z0-9:-]{1,80})\}/g, (_, place: string) => figureAt(place, voice) ?? en.unsettled);
+}
+
+/** What a card rests on, in words. */
+export const basisOf = ({ seen }: Card): string[] =>
+  seen.map(({ mark, document = '' }) => cardWords.mark[mark](document));
+
+const fewest = 60;
+const most = 180;
+
+/** The short answer a card opens with: its first sentences, until they say enough. */
+export function excerptOf(text: string): string {
+  let end = 0;
+  for (const match of text.matchAll(/[.?!](?=\s|$)/g)) {
+    if (end > 0 && (end >= fewest || match.index + 1 > most)) break;
+    end = match.index + 1;
+  }
+  return capital(text.slice(0, end || most)).replaceAll('\n', ' ');
+}
+
+/** `unit-weight` is a default, `low:` and `high:` its ends; `max:`, `min:` and `stop:` are bounds of a limit. */
+function figureAt(place: string, voice: Voice): string | undefined {
+  const [end, id] = place.includes(':') ? (place.split(':') as [string, string]) : ['', place];
+  if (end === '' || end === 'low' || end === 'high') return defaultOf(voice.knowledge.quantities.get(id), end, voice);
+  return boundOf(voice.knowledge.limits.get(id), end, voice);
+}
+
+function defaultOf(record: QuantityRecord | undefined, end: '' | 'low' | 'high', voice: Voice): string | undefined {
+  if (!record?.default) return undefined;
+  const { number, unit, low = number, high = number } = record.default;
+  const text = inWords(record, { number: { '': number, low, high }[end], unit }, voice);
+  return record.agency ? cardWords.byAgency(text, record.agency.name) : text;
+}
+
+function boundOf(rule: LimitRecord | undefined, end: string, voice: Voice): string | undefined {
+  const bound = { max: rule?.max, min: rule?.min, stop: rule?.stopFrom ?? rule?.stopOver }[end];
+  if (!rule || !bound) return undefined;
+  if (isQuantity(bound)) return defaultOf(voice.knowledge.quantities.get(bound.id), '', voice);
+  const text = inWords(rule.on, bound, voice);
+  return rule.agency && end !== 'stop' ? cardWords.byAgency(text, rule.agency.name) : text;
+}
+
+/** As written where the answer is in its unit, else converted and rounded. */
+function inWords(record: QuantityRecord, figure: NonNullable<QuantityRecord['default']>, voice: Voice): string {
+  const unit = voice.unit(record.id);
+  return say(record, toBase(figure.number, figure.unit), unit, unit === figure.unit);
+}

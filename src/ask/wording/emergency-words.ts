@@ -1,0 +1,89 @@
+/**
+ * Head words of emergencies with what people type for them. They stand apart from the words of the trade: there a hand is
+ * a man or a tool and bleeding is a fault of the mat, here both are of a body.
+ */
+export const emergencyHeads: Readonly<Record<string, readonly string[]>> = {
+  person: 'guy guys man men worker laborer labourer raker operator driver kid buddy coworker woman lady flagger flagman flaggers foreman boss inspector pedestrian walker cyclist biker child boy girl somebody someone him he hes he\'s she shes she\'s me myself im i\'m mechanic spotter crewman hombre trabajador banderero muchacho compañero'.split(' '),
+  body: 'arm arms leg legs hand hands foot feet finger fingers skin face head chest neck boot boots ear mouth stomach shoulderblade brazo pierna mano pie cara piel'.split(' '),
+  eye: 'eyes eyeball ojo ojos'.split(' '),
+  burn: ['burnt', 'burns', 'scald', 'scalded', 'scalding'],
+  quemado: ['quemo', 'quemó', 'quemada', 'quemadura', 'quemaron'],
+  liquid: ['tack', 'oil', 'emulsion', 'cutback', 'diesel', 'fuel', 'gasoline', 'binder', 'hydraulic fluid', 'antifreeze', 'emulsión', 'emulsion'],
+  'hot-mix': ['mix', 'asphalt', 'blacktop', 'premix', 'hotmix', 'asfalto', 'mezcla', 'tar', 'binder'],
+  splash: ['splashed', 'sprayed', 'spray', 'squirt', 'squirted', 'spilled', 'poured', 'blew', 'shot'],
+  hit: ['struck', 'hits', 'clipped', 'rammed', 'smacked', 'golpeó', 'golpeo'],
+  'run-over': ['run over', 'ran over', 'runned over', 'backed over', 'back over', 'drove over', 'drive over', 'rolled onto', 'ran him over', 'ran her over'],
+  atropellado: ['atropelló', 'atropello', 'atropellaron'],
+  pinned: ['trapped', 'squashed'],
+  crushed: ['crush'],
+  machine: 'roller grader loader distributor tractor dozer backhoe skidsteer kettle mill broom paver excavator compactor machine aplanadora rodillo motoconformadora equipo'.split(' '),
+  truck: ['trucks', 'camion', 'camión', 'dumptruck'],
+  vehicle: 'car cars pickup semi van suv motorcycle motorist vehicle bus trailer rig carro coche camioneta'.split(' '),
+  'upside-down': ['upside down'],
+  volcado: ['volcó', 'volco', 'volteó', 'volteo', 'volcadura'],
+  wire: ['wires', 'power line', 'power lines', 'powerline', 'powerlines', 'overhead line', 'overhead lines', 'overhead wire', 'overhead wires', 'electric line', 'electric wire', 'high line'],
+  'gas-line': ['gas line', 'gas lines', 'gas main', 'gas pipe', 'gas service', 'gas lateral', 'gasline', 'natural gas'],
+  'gas-leak': ['gas leak', 'leaking gas', 'fuga de gas', 'smell gas', 'smells gas', 'smells like gas', 'smelling gas', 'gas hissing', 'gas is hissing'],
+  'power-cable': ['electric cable', 'power cable', 'buried cable', 'buried electric', 'buried electric cable', 'buried power', 'underground cable', 'underground electric'],
+  incendio: ['incendia', 'incendió', 'fuego', 'llamas'],
+  flames: ['flame', 'in flames'],
+  'heat-stroke': ['heat stroke', 'heatstroke', 'heat exhaustion', 'sun stroke', 'sunstroke', 'insolación', 'insolacion', 'golpe de calor'],
+  'pass-out': ['passed out', 'passing out', 'fainted', 'faint', 'blacked out', 'keeled over', 'desmayó', 'desmayo', 'desmayado'],
+  vomit: ['throwing up', 'threw up', 'puking', 'vomiting', 'throw up'],
+  unconscious: ['unresponsive', 'knocked out', 'not responding', 'inconsciente'],
+  'no-breath': ['not breathing', "isn't breathing", 'isnt breathing', 'aint breathing', "ain't breathing", 'stopped breathing', 'quit breathing', 'cant breathe', "can't breathe", 'cannot breathe', 'no pulse', 'no respira'],
+  'heart-attack': ['heart attack', 'chest pain', 'chest pains', 'cardiac arrest', 'infarto'],
+  seizure: ['convulsion', 'convulsing', 'having a stroke', 'had a stroke', 'having a fit'],
+  hurt: ['injured', 'herido', 'lastimado'],
+  sting: ['stung', 'stings', 'picadura', 'picó'],
+  bite: ['bit', 'bitten'],
+  allergic: ['allergic reaction', 'anaphylaxis', 'anaphylactic', 'epipen', 'epi pen'],
+  water: ['creek', 'river', 'stream', 'pond', 'lake', 'canal', 'wetland', 'bay', 'arroyo', 'río'],
+  drain: ['ditch', 'inlet', 'sewer', 'storm drain', 'stormdrain', 'drains', 'culvert', 'gutter', 'catch basin', 'alcantarilla', 'cuneta'],
+  leak: ['leaking', 'leaks', 'spill', 'spilled', 'spilling', 'spilt', 'washed', 'washing', 'drained', 'draining', 'flowing', 'pouring', 'heading', 'derrame'],
+  crash: ['crashed', 'wreck', 'wrecked', 'collision', 'collided', 'rear ended', 'rear-ended', 'rear end', 'choque', 'chocó', 'accident', 'accidente', 'fender bender'],
+  zone: ['work zone', 'workzone', 'closure', 'cone', 'cones', 'barrel', 'barrels', 'taper', 'barricade', 'barricades', 'closed lane', 'work area', 'buffer'],
+  'wont-stop': ['wont stop', "won't stop", 'will not stop', 'not stopping', "didn't stop", 'didnt stop', 'refuses to stop', 'ran the paddle', 'ran the stop', 'blew past', 'blew by'],
+  went: ['going', 'goes', 'drove', 'drives', 'came', 'plowed', 'barreled', 'flew', 'ran', 'run', 'running'],
+  threaten: ['threatening', 'threatened', 'attacking', 'attacked', 'assaulting', 'assaulted', 'punched', 'shoved', 'swinging at', 'spitting on', 'amenaza'],
+  weapon: ['gun', 'pistol', 'rifle', 'knife', 'machete', 'bat'],
+  angry: ['cussing', 'cursing', 'screaming', 'yelling', 'raging', 'mad', 'pissed', 'enojado'],
+  ambulance: ['medic', 'medics', 'paramedic', 'paramedics', 'ambulancia', '911'],
+};
+
+/** Words that are one letter from a head and mean another thing. */
+export const emergencyPlain: readonly string[] =
+  'string strings drawn burner burners trash stick sticks spring shirt stuck rolled tipped caught between under over down off into toward side behind broke broken collapse collapsed dizzy confused crazy sweating swelling swell throat closing patch mat road joint lift surface pavement fell fall from through fire smoke spark sparking touch touched snag snagged cut nick nicked bee wasp snake hot stuff heat sheen upside engine tank hose bed boom across hiss hissing need call send lost stroke shock electrocuted drunk gets out getting lunch light water board brush flash place stone bring story train trailer start having doing got getting'.split(
+    ' ',
+  );
+
+/** Before the cue, or in an earlier part of the same sentence, they make it a supposition. */
+export const supposing: readonly string[] = [
+  'if', 'suppose', 'supposing', 'when', 'whenever', 'unless', 'in-case', 'what-happens', 'might', 'keep-from', 'prevent', 'avoid', 'protect', 'legal', 'law', 'osha', 'reportable', 'kit', 'si', 'cuando',
+];
+
+/** Phrases read as one word, for the lists here. */
+export const doubtHeads: Readonly<Record<string, readonly string[]>> = {
+  'in-case': ['in case', 'incase'],
+  'what-happens': ['what happens', 'what if', 'what would happen'],
+  'what-do': ['what do i do', 'what do we do', 'what should i do', 'what should we do', 'what to do', 'what can i do', 'what do i need to do', 'que hago', 'qué hago', 'que hacemos', 'qué hacemos'],
+  'keep-from': ['keep from', 'keep people from', 'keep my guys from', 'keep the crew from', 'so nobody', 'so nobody gets', 'so no one'],
+  'long-past': ['yesterday', 'ago', 'last week', 'last month', 'last year', 'last summer', 'last winter', 'last night', 'last time', 'used to', 'ayer'],
+  'not-so': ['almost', 'nearly', 'nobody', 'no one', 'noone', 'never', 'nobodys', 'casi', 'nadie', 'no injuries', 'not hurt', 'wasnt hurt', "wasn't hurt"],
+  'told-of': ['near miss', 'near-miss', 'close call', 'quiz', 'training', 'tailgate talk', 'toolbox talk', 'safety talk', 'safety meeting', 'poster', 'drill'],
+};
+
+/** A part that opens with one of these asks something; it tells of nothing, unless somebody known is in it. */
+export const asking: readonly string[] =
+  'is are was were do does did can could should would may must who whose how which why where what when will shall has have puedo puede cómo como quién quien'.split(
+    ' ',
+  );
+
+/** Somebody known is in it: "do i move him". */
+export const somebodyKnown: readonly string[] = ['he', 'him', 'she', 'her', 'his', "he's", "she's", 'hes', 'shes'];
+
+/** Words that do not count between others. */
+export const emergencySmall: readonly string[] =
+  'a an the our my his her their its it some this that these those just really very un una el la los las su mi de del'.split(
+    ' ',
+  );
