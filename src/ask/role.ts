@@ -60,7 +60,7 @@ const weights = {
   /** For one that has nothing to do with what is asked. */
   far: -4,
   implausible: -9,
-  sought: -12,
+  sought: -30,
   /** For a default that no word speaks of. */
   untold: -1,
   count: 3,

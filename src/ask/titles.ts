@@ -21,8 +21,13 @@ export function titlesOf(quantities: Iterable<QuantityRecord>, vocabulary: Vocab
   };
 }
 
+/** Small words that may stand between a title and its figure. */
+const joins = new Set(['is', 'was', 'are', 'of']);
+
 /** The quantity whose whole title stands right before a figure. */
 export function titledBefore({ tokens, small }: Sentence, at: number, titles: Titles): QuantityRecord | undefined {
+  const next = tokens[at - 1];
+  if (next?.kind === 'word' && isSmall(next, small) && !joins.has(next.head)) return undefined;
   const before: string[] = [];
   for (let i = at - 1; i >= 0 && before.length < 8; i--) {
     const token = tokens[i]!;

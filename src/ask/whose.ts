@@ -110,5 +110,5 @@ function defaultOf(record: QuantityRecord | undefined, level: 'agency' | 'genera
 /** The default that an agency's stands in place of, as it would be with the choices settled. */
 export function generalDefault({ agency }: QuantityRecord, { solved }: Voice): Figure | undefined {
   const holds = ({ choice, is }: Condition): boolean => is.some((option) => solved.has(optionFact(choice.id, option)));
-  return agency?.generalWhen?.find(({ when }) => when.every(holds))?.figure ?? agency?.general;
+  return agency?.when?.find(({ when }) => when.every(holds))?.figure ?? agency?.general;
 }

@@ -75,7 +75,7 @@ function quantityOf(record: QuantityRecord, limits: readonly LimitRecord[], agen
     agency: {
       name: agency.name,
       ...(general ? { general } : {}),
-      ...(defaultWhen ? { generalWhen: defaultWhen } : {}),
+      ...(defaultWhen ? { when: defaultWhen } : {}),
     },
   };
 }

@@ -70,11 +70,7 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly note?: string;
   readonly caution?: string;
   /** Set when an agency's figure stands in place of the general ones. */
-  readonly agency?: {
-    readonly name: string;
-    readonly general?: Figure;
-    readonly generalWhen?: QuantityRecord['defaultWhen'];
-  };
+  readonly agency?: { readonly name: string; readonly general?: Figure; readonly when?: QuantityRecord['defaultWhen'] };
 }
 
 /** A fact that is one of a few words, not a figure. */
@@ -182,11 +178,7 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
   /** What to do when it is broken. */
   readonly fix: string;
   /** Set when an agency's bounds, at these ends, stand in place of the general rule's. */
-  readonly agency?: {
-    readonly name: string;
-    readonly ends: readonly ('min' | 'max')[];
-    readonly general: LimitRecord;
-  };
+  readonly agency?: { readonly name: string; readonly ends: readonly ('min' | 'max')[]; readonly general: LimitRecord };
   readonly examples: {
     readonly holds: Facts;
     readonly boundary: Facts;

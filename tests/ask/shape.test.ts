@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
+import type { Reply } from '../../src/ask/reply.ts';
 import { replySchema } from '../../src/server/schema/reply.ts';
 import { soundReply } from './sound.ts';
 
@@ -26,16 +27,26 @@ describe.each(readdirSync(folder).filter((file) => /\.(txt|jsonl)$/.test(file)))
   test('has texts', () => expect(questions.length).toBeGreaterThan(0));
 
   test.each(['us', 'metric'] as const)('every text gets a reply of full shape, in %s units', (units) => {
-    for (const question of questions) {
-      const reply = ask({ question, units });
-      const { error } = replySchema.safeParse(reply);
-      expect(error && `${question}: ${error.message}`).toBeUndefined();
-      soundReply(reply, question);
-      const open = reply.kind === 'clarify' || reply.kind === 'unknown';
-      expect(reply.reason !== undefined, `${question}: ${reply.kind} has a reason only when there is no answer`).toBe(open);
-      if (reply.kind === 'value') expect(reply.values.length, question).toBeGreaterThan(0);
-      if (reply.kind === 'verdict') expect(reply.verdict, question).toBeDefined();
-      if (reply.kind === 'clarify') expect(reply.clarify, question).toBeDefined();
-    }
+    const faults = questions.flatMap((question) => faultsOf(question, ask({ question, units })).map((fault) => `${question}: ${fault}`));
+    expect(faults).toEqual([]);
   });
 });
+
+function faultsOf(question: string, reply: Reply): string[] {
+  const open = reply.kind === 'clarify' || reply.kind === 'unknown';
+  const rules: readonly (readonly [boolean, string])[] = [
+    [(reply.reason !== undefined) === open, `${reply.kind} with reason ${reply.reason}: there is one when there is no answer, and only then`],
+    [reply.kind !== 'value' || reply.values.length > 0, 'a value without figures'],
+    [reply.kind !== 'verdict' || reply.verdict !== undefined, 'a verdict without one'],
+    [(reply.kind === 'clarify') === (reply.clarify !== undefined), 'what is asked stands in a clarify, and there alone'],
+  ];
+  const faults = rules.flatMap(([holds, fault]) => (holds ? [] : [fault]));
+  const { error } = replySchema.safeParse(reply);
+  if (error) faults.push(error.message);
+  try {
+    soundReply(reply, question);
+  } catch (fault) {
+    faults.push(String(fault));
+  }
+  return faults;
+}

@@ -17,7 +17,7 @@ export default quantity({
     'total #wage',
     'total #price',
     'total #money',
-    'total crew|equipment|labor -hour+total',
+    'total #wage ?crew ?equipment ?labor',
     'all+in cost|price',
     'bill',
   ],

@@ -10,7 +10,7 @@ export default quantity({
   because: 'From pulling up at the plant to driving off.',
   sources: [napa('6.2')],
   roles: { after: ['load', 'loading', 'plant'], before: ['load', 'loading'] },
-  setting: ['load', 'haul', 'cycle', 'trip', 'plant'],
+  setting: ['haul', 'cycle', 'trip', 'plant'],
   bare: { us: 'min', metric: 'min' },
   question: {
     text: 'How long does loading take, ticket and tarp included?',

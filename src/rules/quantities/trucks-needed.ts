@@ -14,7 +14,7 @@ export default quantity({
   cues: [
     'how-many truck -load -ton+truck -trip',
     'truck need|keep|run -trip -load+need -#mass+need',
-    'how-many truck cycle|haul|hour|mile -trip',
+    'how-many truck cycle|haul|hour|mile -trip -load',
     'truck need #output ?haul ?wait ?cycle ?unload ?dump ?mile',
     'truck need #speed ?haul ?wait ?cycle ?unload ?dump ?mile',
     'how-many truck #output',
