@@ -8,19 +8,26 @@ const widest = 120;
 /** Where the index of all records is, from the root of the project. */
 export const indexPath = 'src/rules/index.generated.ts';
 
-/** `npm run generate`: writes the index of records, and the cards, when they are not already right. */
-export function generate(root) {
+/** `npm run generate`: writes the index of records, the cards and the rule book, where they are not already right. */
+export async function generate(root) {
   generateCards(root, recordIds);
+  writeIndex(root);
+  const { writeRulebook } = await import('./rulebook.mjs');
+  await writeRulebook(root);
+  return 0;
+}
+
+/** Writes the index alone: a record that is not filled in yet has no page. */
+export function writeIndex(root) {
   const text = renderIndex(root);
   const path = join(root, indexPath);
   if (existsSync(path) && readFileSync(path, 'utf8') === text) {
     process.stderr.write(`${indexPath} is up to date.\n`);
-    return 0;
+    return;
   }
   writeFileSync(`${path}.new`, text);
   renameSync(`${path}.new`, path);
   process.stderr.write(`Wrote ${indexPath}.\n`);
-  return 0;
 }
 
 /** The index as it should be now. Two machines give the same text: files are taken by name, never by age or place on disk. */

@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { camelCase, generate } from './generate.mjs';
+import { camelCase, writeIndex } from './generate.mjs';
 import { idPattern, kinds } from './kinds.mjs';
 import { fieldsOf } from './shape-fields.mjs';
 
@@ -36,7 +36,7 @@ export function newRecord(root, [kindWord, id]) {
 
   mkdirSync(dirname(join(root, path)), { recursive: true });
   writeFileSync(join(root, path), stub(kind, id, fieldsOf(shapes, shapeOf(kind))));
-  generate(root);
+  writeIndex(root);
   process.stdout.write(
     `Wrote ${path}. Next:\n` +
       '  1. Fill in the fields named in its comments, and take the comments out.\n' +

@@ -1,4 +1,5 @@
-import { solve } from '../calc/solve.ts';
+import { restsOn, solve } from '../calc/solve.ts';
+import { conflicts } from '../rules/conflicts.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { AgencyFault } from '../rules/agency.ts';
 import { namingAgency, withAgency } from './agency.ts';
@@ -8,10 +9,11 @@ import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
 import { emptyJob, readJob } from './job.ts';
 import { problemWith } from './problems.ts';
 import { conversion } from './convert.ts';
+import { patchesReply } from './patches.ts';
 import { refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import { goalText } from './goal.ts';
-import { understand } from './understand.ts';
+import { type Understanding, understand } from './understand.ts';
 import { unitsOf } from './units.ts';
 import { en } from './wording/en.ts';
 
@@ -55,12 +57,26 @@ function answered(engine: Engine, request: Request, job: Job): Reply {
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 
-  const understood = understand(engine, request, job);
+  const understood = upToDate(engine, understand(engine, request, job));
   const { goal, facts, turn, stage, units, commands } = understood;
   const next: Job = { v: 1, turn, facts: jobFacts(facts), ...(goal ? { goal: goalText(goal) } : {}), ...(stage ? { stage } : {}), ...(units ? { units } : {}) };
   if (commands.has('start-over') && understood.fresh.length === 0) return { ...refuse('no-goal', en.startedOver, emptyJob, engine), kind: 'card', topic: 'start-over' };
   const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
   const voice = { knowledge: engine.knowledge, solved, unit: unitsOf(engine, understood), isGiven: (id: string) => facts.some((fact) => fact.quantity === id) };
   const scene = { engine, understood, voice, job: next, request };
-  return conversion(scene) ?? problemWith(scene) ?? answer(scene);
+  return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
+}
+
+/** What was said before gives way to what is said now, where the two cannot both be so: a new area takes the place of the old length and width. */
+function upToDate({ knowledge }: Engine, understood: Understanding): Understanding {
+  let { facts } = understood;
+  for (let tries = 0; tries < 3 && facts.some(({ fresh }) => !fresh) && facts.some(({ fresh }) => fresh); tries++) {
+    const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+    const [clash] = conflicts(knowledge, solved, understood.goal?.id);
+    const roots = clash && restsOn(solved, [clash.method.finds, ...clash.method.needs]);
+    const kept = facts.filter((fact) => fact.fresh || !roots?.has(fact.quantity));
+    if (!roots || kept.length === facts.length || !kept.some((fact) => fact.fresh && roots.has(fact.quantity))) break;
+    facts = kept;
+  }
+  return { ...understood, facts };
 }

@@ -1227,9 +1227,9 @@ export const cards: readonly Card[] = [
       "rank": 9,
       "first": "Cool the burn at once with cool running water, 20 minutes or more. Do not peel the asphalt off.",
       "cues": [
-        "burn person|body",
-        "hot liquid|hot-mix person|body",
-        "liquid|hot-mix splash person|body",
+        "burn person|body -fumes -smoke",
+        "hot liquid|hot-mix person|body -track|tracks",
+        "liquid|hot-mix splash|blew person|body",
         "liquid|hot-mix skin|face",
         "quemado"
       ]
@@ -1263,12 +1263,13 @@ export const cards: readonly Card[] = [
       "rank": 10,
       "first": "Horn, everyone out of the path, STOP both ways. Go to the hurt only when nothing more can hit you.",
       "cues": [
-        "crash -crash+truck|cushion|report|rate",
-        "vehicle|person|truck|driver went|hit through zone|sign",
-        "vehicle|drunk in+zone",
+        "crash -crash+truck|cushion|report|rate|attenuator|barrel",
+        "vehicle|truck|drunk went|hit|blew through zone|sign|person",
+        "vehicle|person|truck drove in|into|through|inside zone",
+        "vehicle|drunk in+zone -park -picks|pick -stop",
         "drunk driver|person|vehicle",
-        "wont-stop person|vehicle|truck -what-do",
-        "vehicle hit"
+        "wont-stop person|vehicle|truck -bleed|bleeding",
+        "vehicle+hit"
       ]
     }
   },
@@ -1330,7 +1331,7 @@ export const cards: readonly Card[] = [
       "rank": 6,
       "first": "Rinse the eye with clean water now, lids held open, and keep rinsing for at least 15 minutes.",
       "cues": [
-        "eye liquid|hot-mix|chemical|something|dust|lime|cement|splash|rock -sun -protection -glasses -goggles -eye+on|out -keep"
+        "eye liquid|hot-mix|chemical|something|dust|lime|cement|splash|rock -sun -protection -glasses -goggles -eye+on|out -keep -fumes -lash|lashes"
       ]
     }
   },
@@ -1361,6 +1362,7 @@ export const cards: readonly Card[] = [
       "rank": 3,
       "first": "Everyone away and upwind. Fight it only if it is small, with the right extinguisher and your way out behind you.",
       "cues": [
+        "fire -up -department|dept|extinguisher|hydrant|truck|station|chief|marshal|drill|point|code|person|plan|risk|ready|safety|watch|hazard|police -ambulance -fire+burner|kettle|tank|heater|machine",
         "on+fire",
         "caught|catch|catching+fire",
         "fire+in|on|under+machine|truck|tank|engine|ditch|grass",
@@ -1370,7 +1372,8 @@ export const cards: readonly Card[] = [
         "machine|truck|engine|tank burning",
         "smoke pouring|rolling|coming machine|truck|engine|tank",
         "exploded|explosion",
-        "incendio"
+        "incendio",
+        "machine|truck|engine|tank|hose blew+up"
       ]
     }
   },
@@ -1401,9 +1404,9 @@ export const cards: readonly Card[] = [
       "rank": 2,
       "first": "No flame, no switch, no engine started; walk everyone upwind, well away, and call from there.",
       "cues": [
-        "gas-line hit|cut|broke|broken|break|nick|nicked|ruptured|leak|tore|punctured",
+        "gas-line hit|cut|broke|broken|break|nick|nicked|ruptured|leak|tore|punctured|dug|drilled|milled",
         "gas-leak",
-        "power-cable hit|cut|broke|nick|nicked|tore"
+        "power-cable hit|cut|broke|nick|nicked|tore|dug"
       ]
     }
   },
@@ -1437,7 +1440,9 @@ export const cards: readonly Card[] = [
         "pass-out heat|hot|sun|calor",
         "collapsed|down heat|sun person",
         "dizzy|confused|staggering|vomit|crazy heat|sun|sweating",
-        "quit|stopped|stop+sweating"
+        "quit|stopped|stop+sweating",
+        "down|weak|sick heat -slow -cool",
+        "making|makes+sense heat"
       ]
     }
   },
@@ -1511,6 +1516,7 @@ export const cards: readonly Card[] = [
       "rank": 1,
       "first": "Everyone well back; the operator stays in, and nobody touches the machine, the load or the ground near it.",
       "cues": [
+        "live+wire|line|power",
         "wire+down|across|sparking|arcing|fell",
         "wire+is+down|sparking|arcing",
         "hit|touch|touched|contacted|snag|snagged|caught|tore+wire",
@@ -1547,12 +1553,13 @@ export const cards: readonly Card[] = [
       "rank": 5,
       "first": "Everyone back; nobody gets under it or tries to lift it. Look for wires, fuel and fire before you go near.",
       "cues": [
-        "machine|truck tipped|tip|flop|flopped+over",
-        "machine|truck flip|flipped|overturn|overturned",
+        "machine|truck tip|tipped|flop|flopped+over",
+        "machine|truck tipped|flip|flipped|overturn|overturned -load -bed+down",
+        "machine|truck turned+over -wont -engine -start -not",
         "machine|truck on+side -side+street|road|of",
         "machine|truck upside-down",
         "machine rolled+over -joint -mat -patch -lift -twice -again -surface -times",
-        "machine|truck went+off|over edge|bank|bridge|embankment|cliff",
+        "machine|truck went+off|over edge|bank|bridge|embankment|cliff -patch -mat -lift",
         "machine|truck slid|slipped edge|drain|bank|embankment",
         "machine|truck in|into+water",
         "machine rolled person",
@@ -1586,7 +1593,7 @@ export const cards: readonly Card[] = [
       "rank": 11,
       "first": "Shut it off if you can do it safely, and dam the ditch or drain with sand or soil.",
       "cues": [
-        "liquid leak|went|got in|into|to|toward|towards|for+water|drain",
+        "liquid|machine|truck leak|went|got in|into|to|toward|towards|for|down+water|drain",
         "liquid in|into+water",
         "sheen water|liquid"
       ]
@@ -1651,10 +1658,14 @@ export const cards: readonly Card[] = [
       "rank": 4,
       "first": "Stop every machine and all traffic; then go to him. Do not move him unless something worse is coming.",
       "cues": [
-        "hit+person",
+        "hit+person -windshield",
         "got|was|been|is|were|getting|gets+hit person|body",
-        "run-over person|body -machine+run-over+cone",
+        "run-over person|body -zone",
         "got|been|gets+run-over",
+        "ran-him-over",
+        "backed|rolled|drove|swung+into|onto|over+person|body",
+        "came|comes+down+on+person|body",
+        "fell|dropped|slammed|landed|rolled+on|onto+person|body",
         "pinned person|body",
         "pinned between|under",
         "crushed body",

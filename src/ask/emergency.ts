@@ -10,7 +10,7 @@ import { capital } from './say.ts';
 import type { Happening } from './search/card.ts';
 import { basisOf, cardsById, excerptOf } from './search/shown.ts';
 import { isSmall, type Sentence, sentenceOf } from './sentence.ts';
-import { vocabularyOf } from './vocabulary.ts';
+import { headOf, vocabularyOf } from './vocabulary.ts';
 import { cardWords } from './wording/cards.ts';
 import {
   asking,
@@ -32,8 +32,9 @@ interface Emergency extends Happening {
   readonly read: readonly Cue[];
 }
 
+const head = headOf(emergencyHeads);
 const emergencies: readonly Emergency[] = cards
-  .flatMap(({ id, emergency }) => (emergency ? [{ id, ...emergency, read: emergency.cues.map((cue) => readCue(cue)) }] : []))
+  .flatMap(({ id, emergency }) => (emergency ? [{ id, ...emergency, read: emergency.cues.map((cue) => readCue(cue, head)) }] : []))
   .sort((a, b) => a.rank - b.rank);
 
 const small = new Set(emergencySmall);
@@ -51,7 +52,7 @@ const longest = 2000;
  */
 export function emergenciesIn(question: unknown): string[] {
   if (typeof question !== 'string') return [];
-  const items = read(question.slice(0, longest).replace(/['’]s\b/g, ''));
+  const items = read(question.slice(0, longest).replace(/['’]s\b/g, '').replace(/\b911\b/g, 'ambulance'));
   const sentences = split(items, '.?!;\n').map((part) =>
     split(part, ',:()').map(clauseOf),
   );
@@ -96,7 +97,8 @@ function tells(clauses: readonly Clause[], cues: readonly Cue[]): boolean {
 function isSo(cue: Cue, clause: Clause): boolean {
   const { places } = clause;
   if (places.has('not-so') || places.has('long-past')) return false;
-  const last = Math.max(...cue.needs.map((term) => Math.min(...term.flat().flatMap((word) => places.get(word) ?? []))));
+  const firstOf = (words: readonly string[]): number => Math.min(...words.flatMap((word) => places.get(word) ?? []));
+  const last = Math.max(...cue.needs.flat().map(firstOf));
   if (supposing.some((word) => (places.get(word)?.[0] ?? last) < last)) return false;
   return !isQuestion(clause) || somebodyKnown.some((word) => clause.typed.includes(word));
 }

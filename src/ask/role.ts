@@ -86,7 +86,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const words = wordsBeside(sentence, counted ?? at, context.spent);
   const named = titledBefore(sentence, at, context.titles);
   const unit = named && unitFor(figure, named, { system: context.system, told: true, asked: false, all });
-  if (named && unit) return [{ record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true }];
+  if (named && unit && !context.sought.has(named.id)) return [{ record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true }];
   const options: Option[] = [];
   for (const record of candidates(figure, words, context)) {
     if (counted !== undefined && record.dimension !== 'count') continue;

@@ -18,16 +18,24 @@ describe("an agency's figures in a talk", () => {
   });
 
   test('a limit with cases is theirs in every case: 47 °F is warm enough, 43 is not', () => {
-    expect(ask({ question: 'it is 47 F, can we patch', agency: alder }).verdict).toMatchObject({ rule: 'air-temperature', status: 'ok' });
+    expect(ask({ question: 'it is 47 F, can we patch', agency: alder }).verdict).toMatchObject({
+      rule: 'air-temperature',
+      status: 'ok',
+    });
     expect(ask({ question: 'it is 43 F, can we patch', agency: alder }).verdict?.status).not.toBe('ok');
     // The general 50 °F holds for the next who asks.
-    expect(ask({ question: 'it is 47 F, can we patch' }).verdict).toMatchObject({ rule: 'air-temperature', status: 'caution' });
+    expect(ask({ question: 'it is 47 F, can we patch' }).verdict).toMatchObject({
+      rule: 'air-temperature',
+      status: 'caution',
+    });
   });
 
   test('metres in a table are the same distance as feet', () => {
     const tables = { 'sign-spacing': [{ 'road-type': 'rural', a: 182.88, b: 213.36, c: 243.84, unit: 'm' }] };
     const { values } = ask({ question: 'sign spacing on a rural road, in feet', agency: { ...alder, tables } });
-    const [a, b, c] = ['a', 'b', 'c'].map((sign) => values.find(({ quantity }) => quantity === `sign-spacing-${sign}`)?.number);
+    const [a, b, c] = ['a', 'b', 'c'].map(
+      (sign) => values.find(({ quantity }) => quantity === `sign-spacing-${sign}`)?.number,
+    );
     expect(a).toBeCloseTo(600, 6);
     expect(b).toBeCloseTo(700, 6);
     expect(c).toBeCloseTo(800, 6);
@@ -42,7 +50,10 @@ describe("an agency's figures in a talk", () => {
 
   test.each(['constructor', '__proto__', 'toString'])('a limit named %s is refused, and reaches nothing', (name) => {
     const agency = JSON.parse(`{"name":"Alder","source":"x","limits":{"${name}":{"max":{"number":1,"unit":"in"}}}}`);
-    expect(ask({ question: 'how many lifts for 3 inches', agency })).toMatchObject({ kind: 'unknown', reason: 'no-rule' });
+    expect(ask({ question: 'how many lifts for 3 inches', agency })).toMatchObject({
+      kind: 'unknown',
+      reason: 'no-rule',
+    });
     expect(ask({ question: 'how many lifts for 3 inches' }).values[0]?.number).toBe(3);
   });
 });

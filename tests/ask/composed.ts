@@ -1,6 +1,19 @@
 import fc from 'fast-check';
 import type { Unit } from '../../src/calc/units.ts';
-import { counts, dollars, feet, gallons, gallonsAMinute, inches, milesAnHour, minutes, percent, rates, type Spelled, tons } from './spelled.ts';
+import {
+  counts,
+  dollars,
+  feet,
+  gallons,
+  gallonsAMinute,
+  inches,
+  milesAnHour,
+  minutes,
+  percent,
+  rates,
+  type Spelled,
+  tons,
+} from './spelled.ts';
 
 /** A kind of question: what is asked, the facts it takes with the words that tell their roles, and the sum by hand. */
 export interface Asking {
@@ -161,54 +174,94 @@ export const askings: readonly Asking[] = [
     sum: ({ width, slope }) => (width! * 12 * slope!) / 100,
   },
   {
-    quantity: 'lift-thickness', unit: 'in', asks: ['how thick is each lift', 'lift thickness'],
-    facts: { depth }, sum: ({ depth }) => depth! / Math.ceil(depth! - 1e-9),
+    quantity: 'lift-thickness',
+    unit: 'in',
+    asks: ['how thick is each lift', 'lift thickness'],
+    facts: { depth },
+    sum: ({ depth }) => depth! / Math.ceil(depth! - 1e-9),
   },
   {
-    quantity: 'lift-loose', unit: 'in', asks: ['how much loose do I leave', 'loose depth before rolling'],
-    facts: { lift: { figure: inches(4, 8), roles: ['# rolled', '# lift', '# compacted', 'for a # lift'] } }, sum: ({ lift }) => lift! * 1.25,
+    quantity: 'lift-loose',
+    unit: 'in',
+    asks: ['how much loose do I leave', 'loose depth before rolling'],
+    facts: { lift: { figure: inches(4, 8), roles: ['# rolled', '# lift', '# compacted', 'for a # lift'] } },
+    sum: ({ lift }) => lift! * 1.25,
   },
   {
-    quantity: 'lift-min', unit: 'in', asks: ['how thin can the lift be', 'minimum lift thickness', 'thinnest lift'],
-    facts: { stone: { figure: inches(2, 8), roles: ['# stone', '# rock', 'largest stone #'] } }, sum: ({ stone }) => stone! * 1.5,
+    quantity: 'lift-min',
+    unit: 'in',
+    asks: ['how thin can the lift be', 'minimum lift thickness', 'thinnest lift'],
+    facts: { stone: { figure: inches(2, 8), roles: ['# stone', '# rock', 'largest stone #'] } },
+    sum: ({ stone }) => stone! * 1.5,
   },
   {
-    quantity: 'tack-rate', unit: 'gal/yd2', asks: ['what do I shoot', 'what rate do I spray'],
-    facts: { left: { figure: rates(2, 8), roles: ['residual #', '# residual'] }, residue: { figure: percent(50, 70), roles: ['# residue', 'residue #'] } },
+    quantity: 'tack-rate',
+    unit: 'gal/yd2',
+    asks: ['what do I shoot', 'what rate do I spray'],
+    facts: {
+      left: { figure: rates(2, 8), roles: ['residual #', '# residual'] },
+      residue: { figure: percent(50, 70), roles: ['# residue', 'residue #'] },
+    },
     sum: ({ left, residue }) => left! / (residue! / 100),
   },
   {
-    quantity: 'dump-spacing', unit: 'ft', asks: ['how far apart do we dump', 'spacing of the dumps', 'distance between loads'],
-    facts: { width, depth, load }, sum: ({ width, depth, load }) => (load! * 2000 * 9) / (width! * depth! * 110),
+    quantity: 'dump-spacing',
+    unit: 'ft',
+    asks: ['how far apart do we dump', 'spacing of the dumps', 'dump spacing'],
+    facts: { width, depth, load },
+    sum: ({ width, depth, load }) => (load! * 2000 * 9) / (width! * depth! * 110),
   },
   {
-    quantity: 'material-cost', unit: 'USD', asks: ['what does the mix cost', 'cost of the mix'],
+    quantity: 'material-cost',
+    unit: 'USD',
+    asks: ['what does the mix cost', 'cost of the mix'],
     facts: { length, width, depth, price: { figure: dollars(60, 140), roles: ['at #', '#', 'price #'] } },
     sum: ({ length, width, depth, price }) => tonsIn(length!, width!, depth!) * price!,
   },
   {
-    quantity: 'queue-length', unit: 'ft', asks: ['how long is the queue', 'how far back will traffic stack up'],
-    facts: { cars: { figure: counts(60, 900), roles: ['# cars an hour', '# vehicles an hour', '# vehicles per hour'] }, held: { figure: minutes(2, 20), roles: ['stopped #', 'stopped for #', 'held #'] } },
+    quantity: 'queue-length',
+    unit: 'ft',
+    asks: ['how long is the queue', 'how far back will traffic stack up'],
+    facts: {
+      cars: { figure: counts(60, 900), roles: ['# cars an hour', '# vehicles an hour', '# vehicles per hour'] },
+      held: { figure: minutes(2, 20), roles: ['stopped #', 'stopped for #', 'held #'] },
+    },
     sum: ({ cars, held }) => (cars! * held! * 25) / 60,
   },
   {
-    quantity: 'grading-time', unit: 'h', asks: ['how long will the grader take', 'grading time'],
-    facts: { length, passes: { figure: counts(2, 12), roles: ['# passes', '# grader passes'] }, speed: { figure: counts(2, 4).map(({ value }) => ({ value, text: `${value} mph` })), roles: ['at #', 'speed #', 'grader speed #'] } },
+    quantity: 'grading-time',
+    unit: 'h',
+    asks: ['how long will the grader take', 'grading time'],
+    facts: {
+      length,
+      passes: { figure: counts(2, 12), roles: ['# passes', '# grader passes'] },
+      speed: {
+        figure: counts(2, 4).map(({ value }) => ({ value, text: `${value} mph` })),
+        roles: ['at #', 'speed #', 'grader speed #'],
+      },
+    },
     sum: ({ length, passes, speed }) => (passes! * length!) / (speed! * 5280 * 0.6),
   },
   {
-    quantity: 'windrow-height', unit: 'ft', asks: ['how high is the windrow', 'windrow height'],
+    quantity: 'windrow-height',
+    unit: 'ft',
+    asks: ['how high is the windrow', 'windrow height'],
     facts: { width, lift: { figure: inches(4, 8), roles: ['# lift', 'lift of #'] } },
     sum: ({ width, lift }) => Math.sqrt((width! * lift! * 1.25) / 12 / 1.5),
   },
   {
-    quantity: 'device-count', unit: '1', asks: ['how many cones on the merging taper', 'number of cones for the merging taper'],
+    quantity: 'device-count',
+    unit: '1',
+    asks: ['how many cones on the merging taper', 'number of cones for the merging taper'],
     facts: { offset: { figure: feet(8, 14), roles: ['# lane', '# lane closed'] }, speed },
     sum: ({ offset, speed }) => Math.ceil(merging(offset!, speed!) / speed! - 1e-9) + 1,
   },
   {
-    quantity: 'work-length', unit: 'ft', asks: ['how long is the work space with room to turn the grader', 'work space length with room to turn the grader'],
-    facts: { length: { ...length, roles: ['# long', 'length #', '# patch'] } }, sum: ({ length }) => length! + 100,
+    quantity: 'work-length',
+    unit: 'ft',
+    asks: ['how long is the work space with room to turn the grader', 'work space length with room to turn the grader'],
+    facts: { length: { ...length, roles: ['# long', 'length #', '# patch'] } },
+    sum: ({ length }) => length! + 100,
   },
 ];
 
@@ -222,10 +275,20 @@ export function questionsOf({ asks, facts, sum }: Asking): fc.Arbitrary<Composed
   const places = fc.array(fc.nat({ max: 1000 }), { minLength: told.length, maxLength: told.length });
   const comma = fc.constantFrom(', ', ' , ', '; ', ' and ');
   return fc
-    .tuple(fc.constantFrom(...asks), fc.tuple(...told), fc.boolean(), comma, places, fc.option(fc.constantFrom(...sizes)))
+    .tuple(
+      fc.constantFrom(...asks),
+      fc.tuple(...told),
+      fc.boolean(),
+      comma,
+      places,
+      fc.option(fc.constantFrom(...sizes)),
+    )
     .map(([ask, parts, askFirst, comma, places, size]) => {
       const texts = bySize(parts, size).map(({ text }, i) => ({ text, at: places[i]! }));
-      const said = texts.sort((a, b) => a.at - b.at).map(({ text }) => text).join(comma);
+      const said = texts
+        .sort((a, b) => a.at - b.at)
+        .map(({ text }) => text)
+        .join(comma);
       const wanted = sum(Object.fromEntries(parts.map(({ name, value }) => [name, value])));
       return { question: askFirst ? `${ask}, ${said}` : `${said}, ${ask}`, wanted };
     })
@@ -239,7 +302,17 @@ interface Part {
 }
 
 /** The size of a patch in one piece: the longer is the length, in either order. */
-const sizes = ['L x W ft', 'W x L ft', 'L ft by W ft', "L' x W'", 'W ft wide by L ft', 'LxW ft', 'L × W ft', 'L by W feet', 'L x W'] as const;
+const sizes = [
+  'L x W ft',
+  'W x L ft',
+  'L ft by W ft',
+  "L' x W'",
+  'W ft wide by L ft',
+  'LxW ft',
+  'L × W ft',
+  'L by W feet',
+  'L x W',
+] as const;
 
 const metric = /\d (?:mm|cm|m|metres|meters)\b/;
 /** "6 ft and 3 in deep" may be one figure of feet and inches, so it is not put that way. */
@@ -252,5 +325,8 @@ function bySize(parts: readonly Part[], size: (typeof sizes)[number] | null): re
   const rest = parts.filter((part) => part !== long && part !== wide);
   // A size without a unit goes by the units of the rest, so these must then be feet and inches.
   if (size === 'L x W' && rest.some((part) => metric.test(part.text))) return parts;
-  return [{ name: 'size', value: 0, text: size.replace('L', String(long.value)).replace('W', String(wide.value)) }, ...rest];
+  return [
+    { name: 'size', value: 0, text: size.replace('L', String(long.value)).replace('W', String(wide.value)) },
+    ...rest,
+  ];
 }

@@ -29,10 +29,13 @@ describe('a bare conversion', () => {
     expect(reply.values[0]!.number).toBeCloseTo(number, 6);
   });
 
-  test.each(['how many tons for 300 x 12 ft at 2 in', '2 in lift in metric', 'how many feet of taper at 45 mph', '1.5 in to tons', '12 ft wide in m by 300 long'])(
-    'is not: %s',
-    (question) => expect(ask({ question }).topic).not.toBe('conversion'),
-  );
+  test.each([
+    'how many tons for 300 x 12 ft at 2 in',
+    '2 in lift in metric',
+    'how many feet of taper at 45 mph',
+    '1.5 in to tons',
+    '12 ft wide in m by 300 long',
+  ])('is not: %s', (question) => expect(ask({ question }).topic).not.toBe('conversion'));
 
   test('adds nothing to the job', () => {
     const job = ask({ question: 'tons for 300 x 12 ft' }).job;

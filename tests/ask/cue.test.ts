@@ -38,8 +38,10 @@ describe('how well a cue fits', () => {
     expect(score('lift ?thick', 'thick lift')).toBe(2 + 3);
     expect(score('lift ?thick', 'lift')).toBe(2);
   });
-  test('takes the lighter of alternatives that are both heard', () => expect(score('lift|layer', 'layer lift')).toBe(2));
-  test('gives one more for each word that must stand beside another', () => expect(score('lift+thick', 'lift thick')).toBe(2 + 3 + 1));
+  test('takes the lighter of alternatives that are both heard', () =>
+    expect(score('lift|layer', 'layer lift')).toBe(2));
+  test('gives one more for each word that must stand beside another', () =>
+    expect(score('lift+thick', 'lift thick')).toBe(2 + 3 + 1));
   test('does not count what rules it out', () => expect(score('lift -layer', 'lift')).toBe(2));
 });
 
@@ -49,7 +51,10 @@ test('a cue without a word that must be there is refused', () => {
 });
 
 test('words are turned into their heads when a cue is read', () => {
-  const cue = readCue('tonnage -loads+gone ?trucks', (word) => ({ tonnage: 'ton', loads: 'load', trucks: 'truck' })[word] ?? word);
+  const cue = readCue(
+    'tonnage -loads+gone ?trucks',
+    (word) => ({ tonnage: 'ton', loads: 'load', trucks: 'truck' })[word] ?? word,
+  );
   expect([...wordsOf(cue)].sort()).toEqual(['gone', 'load', 'ton', 'truck']);
 });
 

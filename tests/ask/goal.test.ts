@@ -8,7 +8,10 @@ const ids = (goals: readonly Goal[]): string[] => goals.map(({ id }) => id);
 
 describe('what a sentence may be after', () => {
   test('comes best first: a word few records speak of says more', () => {
-    const index = goalIndex([record('common', 'lift'), record('other', 'lift taper'), record('third', 'lift deep'), record('rare', 'roller')], same);
+    const index = goalIndex(
+      [record('common', 'lift'), record('other', 'lift taper'), record('third', 'lift deep'), record('rare', 'roller')],
+      same,
+    );
     const found = goalsOf(index, hear('lift roller'));
     expect(ids(found)).toEqual(['rare', 'common']);
     expect(found[0]!.score).toBeGreaterThan(found[1]!.score);
@@ -21,7 +24,8 @@ describe('what a sentence may be after', () => {
 
   test('ties go by id, whichever record was read first', () => {
     const records = [record('b', 'lift'), record('a', 'lift'), record('c', 'lift')];
-    for (const list of [records, [...records].reverse()]) expect(ids(goalsOf(goalIndex(list, same), hear('lift')))).toEqual(['a', 'b', 'c']);
+    for (const list of [records, [...records].reverse()])
+      expect(ids(goalsOf(goalIndex(list, same), hear('lift')))).toEqual(['a', 'b', 'c']);
   });
 
   test('of several cues of a record the best counts, once', () => {

@@ -7,7 +7,7 @@ import { read } from '../../src/calc/read/read.ts';
 export function heard(words: string, small: readonly string[] = ['the', 'of', 'a']): Heard {
   const list = words.split(' ');
   const places = new Map<string, number[]>();
-  list.forEach((word, at) => places.set(word, [...(places.get(word) ?? []), at]));
+  for (const [at, word] of list.entries()) places.set(word, [...(places.get(word) ?? []), at]);
   const after = (position: number): number => {
     let at = position + 1;
     while (small.includes(list[at]!)) at++;
@@ -18,9 +18,34 @@ export function heard(words: string, small: readonly string[] = ['the', 'of', 'a
 
 /** A small vocabulary of this test's own. */
 export const vocabulary: Vocabulary = vocabularyOf(
-  { 'how-many': ['how many', 'how much'], ton: ['tonnage', 'tonelada'], check: ['can', 'ok'], 'wheel-path': ['wheel path', 'wheel track'] },
-  ['why', 'how', 'what', 'taper', 'roller', 'premix', 'lift', 'deep', 'depth', 'water', 'place', 'is', 'the', 'in', 'of', 'sy', 'mph', 'grade'],
+  {
+    'how-many': ['how many', 'how much'],
+    ton: ['tonnage', 'tonelada'],
+    check: ['can', 'ok'],
+    'wheel-path': ['wheel path', 'wheel track'],
+  },
+  [
+    'why',
+    'how',
+    'what',
+    'taper',
+    'roller',
+    'premix',
+    'lift',
+    'deep',
+    'depth',
+    'water',
+    'place',
+    'is',
+    'the',
+    'in',
+    'of',
+    'sy',
+    'mph',
+    'grade',
+  ],
 );
 
 /** A question as the engine hears it, in that vocabulary. */
-export const hear = (question: string): Sentence => sentenceOf(read(question), vocabulary, new Set(['is', 'the', 'of']));
+export const hear = (question: string): Sentence =>
+  sentenceOf(read(question), vocabulary, new Set(['is', 'the', 'of']));

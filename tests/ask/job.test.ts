@@ -3,7 +3,14 @@ import { ask } from '../../src/ask/ask.ts';
 import { emptyJob, readJob } from '../../src/ask/job.ts';
 
 const fact = { quantity: 'patch-width', number: 12, unit: 'ft', turn: 1 };
-const job = { v: 1, turn: 2, facts: [fact, { quantity: 'surface', choice: 'worn', turn: 2 }], goal: 'quantity/premix-mass', units: 'us', asked: 'patch-depth' };
+const job = {
+  v: 1,
+  turn: 2,
+  facts: [fact, { quantity: 'surface', choice: 'worn', turn: 2 }],
+  goal: 'quantity/premix-mass',
+  units: 'us',
+  asked: 'patch-depth',
+};
 
 describe('a job that was sent back', () => {
   test('is read as it was sent', () => expect(readJob(job)).toEqual(job));
@@ -49,7 +56,9 @@ describe('a job that was sent back', () => {
   });
 
   test.each(['__proto__', 'constructor', 'toString', 'hasOwnProperty'])('a fact named %s reaches nothing', (name) => {
-    const sent = JSON.parse(`{"v":1,"turn":1,"facts":[{"quantity":"patch-width","number":12,"unit":"ft","turn":1,"${name}":{"polluted":true}}],"${name}":{"polluted":true}}`);
+    const sent = JSON.parse(
+      `{"v":1,"turn":1,"facts":[{"quantity":"patch-width","number":12,"unit":"ft","turn":1,"${name}":{"polluted":true}}],"${name}":{"polluted":true}}`,
+    );
     const reply = ask({ question: 'how many tons for 300 ft at 2 in', job: sent });
     expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
     expect(JSON.stringify(reply)).not.toContain('polluted');
@@ -70,7 +79,10 @@ describe('a job that was sent back', () => {
 
   test('a goal that no record has is forgotten', () => {
     for (const goal of ['quantity/moon-phase', 'limit/constructor', 'nothing', 'quantity/__proto__']) {
-      const reply = ask({ question: '2 in deep', job: { v: 1, turn: 1, facts: [fact], goal: goal.replaceAll('_', '-') } });
+      const reply = ask({
+        question: '2 in deep',
+        job: { v: 1, turn: 1, facts: [fact], goal: goal.replaceAll('_', '-') },
+      });
       expect(reply.reason).toBe('no-goal');
     }
   });
@@ -80,7 +92,10 @@ describe('the job a reply hands back', () => {
   test('is read again as it is, and is never over 16 KiB', () => {
     let sent: unknown;
     for (let i = 0; i < 40; i++) {
-      const reply = ask({ question: `how many tons for ${100 + i} x 12 ft at 2 in, ${i + 20} mph, ${i + 40} F, 15 ton trucks`, ...(sent ? { job: sent } : {}) });
+      const reply = ask({
+        question: `how many tons for ${100 + i} x 12 ft at 2 in, ${i + 20} mph, ${i + 40} F, 15 ton trucks`,
+        ...(sent ? { job: sent } : {}),
+      });
       sent = JSON.parse(JSON.stringify(reply.job));
       expect(readJob(sent)).toEqual(sent);
       expect(JSON.stringify(sent).length).toBeLessThan(16 * 1024);

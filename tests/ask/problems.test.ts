@@ -20,7 +20,11 @@ describe('each reason for no answer', () => {
     ['out-of-scope', 'too long a text', `how many tons ${'and more '.repeat(250)}`],
   ])('%s: %s', (reason, _, question) => {
     const reply = ask({ question });
-    expect({ kind: reply.kind === 'clarify' || reply.kind === 'unknown', reason: reply.reason, values: reply.values }).toEqual({ kind: true, reason, values: [] });
+    expect({
+      kind: reply.kind === 'clarify' || reply.kind === 'unknown',
+      reason: reply.reason,
+      values: reply.values,
+    }).toEqual({ kind: true, reason, values: [] });
     expect(reply.text.length).toBeGreaterThan(10);
   });
 
@@ -34,12 +38,20 @@ describe('each reason for no answer', () => {
   });
 
   test('every button it offers is an answer to what it asked', () => {
-    for (const question of ['how many tons for 300 x 12 ft', 'sign spacing', 'taper length 45 mph 12 foot lane', 'buffer length', 'how many lifts']) {
+    for (const question of [
+      'how many tons for 300 x 12 ft',
+      'sign spacing',
+      'taper length 45 mph 12 foot lane',
+      'buffer length',
+      'how many lifts',
+    ]) {
       const asked = ask({ question });
       expect(asked.kind, question).toBe('clarify');
       for (const { send, text } of asked.clarify!.choices) {
         const { kind, clarify } = ask({ question: send, job: asked.job });
-        expect(kind === 'clarify' && clarify?.quantity === asked.clarify?.quantity, `${question} → ${text}`).toBe(false);
+        expect(kind === 'clarify' && clarify?.quantity === asked.clarify?.quantity, `${question} → ${text}`).toBe(
+          false,
+        );
       }
     }
   });
@@ -55,6 +67,9 @@ describe('each reason for no answer', () => {
 
   test('ends of what is likely are still likely', () => {
     // 12 in of depth and 1 ft of width are worked with: 300 × 1 ÷ 9 × 12 × 0.055 = 22
-    expect(ask({ question: 'how many tons for 300 ft long, 1 ft wide, 12 in deep' }).values[0]?.number).toBeCloseTo(22, 9);
+    expect(ask({ question: 'how many tons for 300 ft long, 1 ft wide, 12 in deep' }).values[0]?.number).toBeCloseTo(
+      22,
+      9,
+    );
   });
 });

@@ -29,7 +29,8 @@ function answered(question: string, quantity: string, unit: Unit): number | stri
   return value ? convert(value.number, value.unit, unit) : `${kind} ${topic} ${clarify?.quantity ?? ''}`.trim();
 }
 
-const same = (got: number | string, wanted: number): boolean => typeof got === 'number' && Math.abs(got - wanted) <= 1e-6 * Math.abs(wanted);
+const same = (got: number | string, wanted: number): boolean =>
+  typeof got === 'number' && Math.abs(got - wanted) <= 1e-6 * Math.abs(wanted);
 
 describe('rewording a figure never changes the answer', () => {
   const templates: readonly (readonly [question: string, quantity: string, unit: Unit])[] = [
@@ -54,12 +55,22 @@ test('the order of the facts never changes the answer', () => {
   fc.assert(
     fc.property(told, ({ long, wide, deep }) => {
       const facts = [`${long.text} long`, `${wide.text} wide`, `${deep.text} deep`] as const;
-      const orders = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]] as const;
+      const orders = [
+        [0, 1, 2],
+        [0, 2, 1],
+        [1, 0, 2],
+        [1, 2, 0],
+        [2, 0, 1],
+        [2, 1, 0],
+      ] as const;
       for (const order of orders) {
         const said = order.map((i) => facts[i]).join(', ');
         for (const question of [`how many tons for ${said}`, `${said}, how many tons`]) {
           const wanted = ((long.value * wide.value) / 9) * deep.value * 0.055;
-          expect({ question, same: same(answered(question, 'premix-mass', 'ton'), wanted) }).toEqual({ question, same: true });
+          expect({ question, same: same(answered(question, 'premix-mass', 'ton'), wanted) }).toEqual({
+            question,
+            same: true,
+          });
         }
       }
     }),
@@ -80,14 +91,60 @@ describe('a question put together from its parts is answered with the number wor
 });
 
 describe('whatever is typed', () => {
-  const lines = readFileSync(new URL('../corpus/questions.txt', import.meta.url), 'utf8').split('\n').filter(Boolean);
-  const odd = ['½', '1⁄2', '′', '”', '×', '−', '\u00a0', '12', '0', '-', '.', ',', '1e9', '"', '%', 'ton', 'in', ' x ', '1:1', '\u202e', '🚧', '\n', '999999999999', '/', 'ñ', 'why ', 'same but ', 'is ', 'NaN', '__proto__', 'constructor'];
+  const lines = readFileSync(new URL('../corpus/questions.txt', import.meta.url), 'utf8')
+    .split('\n')
+    .filter(Boolean);
+  const odd = [
+    '½',
+    '1⁄2',
+    '′',
+    '”',
+    '×',
+    '−',
+    '\u00a0',
+    '12',
+    '0',
+    '-',
+    '.',
+    ',',
+    '1e9',
+    '"',
+    '%',
+    'ton',
+    'in',
+    ' x ',
+    '1:1',
+    '\u202e',
+    '🚧',
+    '\n',
+    '999999999999',
+    '/',
+    'ñ',
+    'why ',
+    'same but ',
+    'is ',
+    'NaN',
+    '__proto__',
+    'constructor',
+  ];
   const mutated = fc
-    .tuple(fc.constantFrom(...lines), fc.array(fc.tuple(fc.nat({ max: 80 }), fc.nat({ max: 3 }), fc.constantFrom(...odd)), { minLength: 1, maxLength: 6 }))
-    .map(([line, edits]) => edits.reduce((text, [at, drop, put]) => text.slice(0, at) + put + text.slice(at + drop), line));
-  const spliced = fc.tuple(fc.constantFrom(...lines), fc.constantFrom(...lines), fc.nat({ max: 60 })).map(([a, b, at]) => a.slice(0, at) + b.slice(at));
+    .tuple(
+      fc.constantFrom(...lines),
+      fc.array(fc.tuple(fc.nat({ max: 80 }), fc.nat({ max: 3 }), fc.constantFrom(...odd)), {
+        minLength: 1,
+        maxLength: 6,
+      }),
+    )
+    .map(([line, edits]) =>
+      edits.reduce((text, [at, drop, put]) => text.slice(0, at) + put + text.slice(at + drop), line),
+    );
+  const spliced = fc
+    .tuple(fc.constantFrom(...lines), fc.constantFrom(...lines), fc.nat({ max: 60 }))
+    .map(([a, b, at]) => a.slice(0, at) + b.slice(at));
   const random = fc.string({ unit: 'grapheme', maxLength: 120 });
-  const words = fc.array(fc.constantFrom(...lines.join(' ').split(' ')), { maxLength: 25 }).map((list) => list.join(' '));
+  const words = fc
+    .array(fc.constantFrom(...lines.join(' ').split(' ')), { maxLength: 25 })
+    .map((list) => list.join(' '));
   const typed = fc.oneof(mutated, spliced, random, words);
 
   /** Most that an answer may take, in milliseconds, on a machine that is busy with other work too. */
@@ -100,7 +157,10 @@ describe('whatever is typed', () => {
         const { reply, took } = timed(question, most);
         soundReply(reply, question);
         for (const each of reply.given) {
-          if ('from' in each) expect(question.slice(...each.from), `where ${each.quantity} ${each.number} ${each.unit} was read`).toMatch(saysFigure);
+          if ('from' in each)
+            expect(question.slice(...each.from), `where ${each.quantity} ${each.number} ${each.unit} was read`).toMatch(
+              saysFigure,
+            );
         }
         if (took > most) throw new Error(`took ${took} ms`);
       }),
@@ -110,22 +170,26 @@ describe('whatever is typed', () => {
 
   test('a talk of random turns holds as well', () => {
     fc.assert(
-      fc.property(fc.array(fc.oneof(mutated, fc.constantFrom(...lines)), { minLength: 2, maxLength: 6 }), (questions) => {
-        let job: Reply['job'] | undefined;
-        for (const question of questions) {
-          const reply = ask({ question, ...(job ? { job } : {}) });
-          soundReply(reply, question);
-          expect(JSON.stringify(reply.job).length).toBeLessThanOrEqual(16 * 1024);
-          job = JSON.parse(JSON.stringify(reply.job));
-        }
-      }),
+      fc.property(
+        fc.array(fc.oneof(mutated, fc.constantFrom(...lines)), { minLength: 2, maxLength: 6 }),
+        (questions) => {
+          let job: Reply['job'] | undefined;
+          for (const question of questions) {
+            const reply = ask({ question, ...(job ? { job } : {}) });
+            soundReply(reply, question);
+            expect(JSON.stringify(reply.job).length).toBeLessThanOrEqual(16 * 1024);
+            job = JSON.parse(JSON.stringify(reply.job));
+          }
+        },
+      ),
       runs(1000),
     );
   }, 600_000);
 });
 
 /** A figure stands where it is said to have been read: digits, a sign for a fraction, or a word for a number. */
-const saysFigure = /[\d¼½¾⅐-⅞↉]|\b(?:an?|half|halves|quarters?|thirds?|eighths?|inch|foot|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|teens?|thirteen|fifteen|[a-z]{3,6}teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|dozen|couple|zero|point|oh|un|una|uno|dos|tres|media|medio|cuarto|pulgada|pair|double|twice|single|once|both|mile|yard|pie|per|undiluted|straight)\b/iu;
+const saysFigure =
+  /[\d¼½¾⅐-⅞↉]|\b(?:an?|half|halves|quarters?|thirds?|eighths?|inch|foot|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|teens?|thirteen|fifteen|[a-z]{3,6}teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|dozen|couple|zero|point|oh|un|una|uno|dos|tres|media|medio|cuarto|pulgada|pair|double|twice|single|once|both|mile|yard|pie|per|undiluted|straight)\b/iu;
 
 /** An answer and how long it took: the shortest of a few tries, for a busy machine may stall on any one. */
 function timed(question: string, most: number): { reply: Reply; took: number } {

@@ -21,13 +21,17 @@ function textsOf(file: string, line: string): string[] {
 }
 
 describe.each(readdirSync(folder).filter((file) => /\.(txt|jsonl)$/.test(file)))('%s', (file) => {
-  const lines = readFileSync(new URL(file, folder), 'utf8').split('\n').filter((line) => line.trim() && !line.startsWith('#'));
+  const lines = readFileSync(new URL(file, folder), 'utf8')
+    .split('\n')
+    .filter((line) => line.trim() && !line.startsWith('#'));
   const questions = [...new Set(lines.flatMap((line) => textsOf(file, line)))].filter((text) => text.length <= 2000);
 
   test('has texts', () => expect(questions.length).toBeGreaterThan(0));
 
   test.each(['us', 'metric'] as const)('every text gets a reply of full shape, in %s units', (units) => {
-    const faults = questions.flatMap((question) => faultsOf(question, ask({ question, units })).map((fault) => `${question}: ${fault}`));
+    const faults = questions.flatMap((question) =>
+      faultsOf(question, ask({ question, units })).map((fault) => `${question}: ${fault}`),
+    );
     expect(faults).toEqual([]);
   });
 });
@@ -35,10 +39,16 @@ describe.each(readdirSync(folder).filter((file) => /\.(txt|jsonl)$/.test(file)))
 function faultsOf(question: string, reply: Reply): string[] {
   const open = reply.kind === 'clarify' || reply.kind === 'unknown';
   const rules: readonly (readonly [boolean, string])[] = [
-    [(reply.reason !== undefined) === open, `${reply.kind} with reason ${reply.reason}: there is one when there is no answer, and only then`],
+    [
+      (reply.reason !== undefined) === open,
+      `${reply.kind} with reason ${reply.reason}: there is one when there is no answer, and only then`,
+    ],
     [reply.kind !== 'value' || reply.values.length > 0, 'a value without figures'],
     [reply.kind !== 'verdict' || reply.verdict !== undefined, 'a verdict without one'],
-    [(reply.kind === 'clarify') === (reply.clarify !== undefined), 'what is asked stands in a clarify, and there alone'],
+    [
+      (reply.kind === 'clarify') === (reply.clarify !== undefined),
+      'what is asked stands in a clarify, and there alone',
+    ],
   ];
   const faults = rules.flatMap(([holds, fault]) => (holds ? [] : [fault]));
   const { error } = replySchema.safeParse(reply);

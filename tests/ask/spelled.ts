@@ -101,7 +101,8 @@ export const milesAnHour = (min: number, max: number): fc.Arbitrary<Spelled> =>
   );
 
 /** Whole numbers of what the role names. */
-export const counts = (min: number, max: number): fc.Arbitrary<Spelled> => between(min, max).chain((n) => spelledAs(n, [`${n}`]));
+export const counts = (min: number, max: number): fc.Arbitrary<Spelled> =>
+  between(min, max).chain((n) => spelledAs(n, [`${n}`]));
 
 export const minutes = (min: number, max: number): fc.Arbitrary<Spelled> =>
   between(min, max).chain((n) => spelledAs(n, [`${n} min`, `${n} minutes`]));

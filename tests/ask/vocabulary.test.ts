@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { headOf, oneSlip, vocabularyOf } from '../../src/ask/vocabulary.ts';
 import { engine } from '../../src/ask/engine.ts';
+import { headOf, oneSlip, vocabularyOf } from '../../src/ask/vocabulary.ts';
 import { vocabulary } from './hear.ts';
 
 describe('a typed word and its head', () => {
@@ -45,25 +45,59 @@ test('an alias of several words is found where it starts, the longest first', ()
 
 test('words of records become heads without mending slips, also those that every object has', () => {
   const head = headOf({ ton: ['tonnage'] });
-  expect(['ton', 'tonnage', 'tonnnage', 'constructor', 'toString'].map(head)).toEqual(['ton', 'ton', 'tonnnage', 'constructor', 'toString']);
+  expect(['ton', 'tonnage', 'tonnnage', 'constructor', 'toString'].map(head)).toEqual([
+    'ton',
+    'ton',
+    'tonnnage',
+    'constructor',
+    'toString',
+  ]);
 });
 
 describe('one slip', () => {
-  test.each([['same', 'same', true], ['lift', 'lifft', true], ['lift', 'lit', true], ['lift', 'loft', true], ['lift', 'lfit', true],
-    ['lift', 'lfti', false], ['lift', 'loot', false], ['lift', 'li', false], ['', 'a', true], ['ab', 'ba', true], ['abcd', 'badc', false]] as const)(
-    '%s and %s: %s', (a, b, wanted) => {
-      expect(oneSlip(a, b)).toBe(wanted);
-      expect(oneSlip(b, a)).toBe(wanted);
-    });
+  test.each([
+    ['same', 'same', true],
+    ['lift', 'lifft', true],
+    ['lift', 'lit', true],
+    ['lift', 'loft', true],
+    ['lift', 'lfit', true],
+    ['lift', 'lfti', false],
+    ['lift', 'loot', false],
+    ['lift', 'li', false],
+    ['', 'a', true],
+    ['ab', 'ba', true],
+    ['abcd', 'badc', false],
+  ] as const)('%s and %s: %s', (a, b, wanted) => {
+    expect(oneSlip(a, b)).toBe(wanted);
+    expect(oneSlip(b, a)).toBe(wanted);
+  });
 });
 
 /** Slips seen in public questions on paving, or composed after them; the first word is what is meant. */
 describe('the words of the trade as people type them', () => {
   test.each([
-    ['distributor', 'distributer'], ['emulsion', 'emulstion'], ['flagger', 'flager'], ['gallon', 'galon'], ['lift', 'lifft'],
-    ['premix', 'pre-mix'], ['roller', 'rooler'], ['taper', 'tapper'], ['tons', 'tonage'], ['tons', 'tone'], ['windrow', 'winrow'],
-    ['windrow', 'windro'], ['width', 'widht'], ['width', 'breadth'], ['grader', 'gradder'], ['stone', 'agregate'], ['asphalt', 'alsphalt'],
-    ['patch', 'pach'], ['rut', 'ruts'], ['wide', 'ancho'], ['deep', 'profundidad'], ['thick', 'espesor'],
+    ['distributor', 'distributer'],
+    ['emulsion', 'emulstion'],
+    ['flagger', 'flager'],
+    ['gallon', 'galon'],
+    ['lift', 'lifft'],
+    ['premix', 'pre-mix'],
+    ['roller', 'rooler'],
+    ['taper', 'tapper'],
+    ['tons', 'tonage'],
+    ['tons', 'tone'],
+    ['windrow', 'winrow'],
+    ['windrow', 'windro'],
+    ['width', 'widht'],
+    ['width', 'breadth'],
+    ['grader', 'gradder'],
+    ['stone', 'agregate'],
+    ['asphalt', 'alsphalt'],
+    ['patch', 'pach'],
+    ['rut', 'ruts'],
+    ['wide', 'ancho'],
+    ['deep', 'profundidad'],
+    ['thick', 'espesor'],
   ])('%s as %s', (meant, typed) => {
     // Width and wide, deep and depth are told apart by some records and taken together by others.
     const near: Readonly<Record<string, string>> = { width: 'wide', depth: 'deep' };
@@ -71,14 +105,30 @@ describe('the words of the trade as people type them', () => {
     expect(head(typed)).toBe(head(meant));
   });
 
-  test.each(['in', 'ft', 'sy', 'cy', 'lb', 'gal', 'mph', 'mm', 'cm', 'km'])('the unit %s is never a slip of anything', (unit) => {
-    for (const other of ['inn', 'ftt', 'sj', 'cx', 'lbb', 'gall', 'mpk']) {
-      if (other !== unit) expect(engine.vocabulary.head(other)).not.toBe(unit);
-    }
-  });
-
-  test.each(['about', 'after', 'again', 'house', 'later', 'money', 'north', 'place', 'right', 'sense', 'water', 'weather', 'which', 'while', 'white'])(
-    '%s is no slip of a word of the trade',
-    (word) => expect([word, 'check']).toContain(engine.vocabulary.head(word)),
+  test.each(['in', 'ft', 'sy', 'cy', 'lb', 'gal', 'mph', 'mm', 'cm', 'km'])(
+    'the unit %s is never a slip of anything',
+    (unit) => {
+      for (const other of ['inn', 'ftt', 'sj', 'cx', 'lbb', 'gall', 'mpk']) {
+        if (other !== unit) expect(engine.vocabulary.head(other)).not.toBe(unit);
+      }
+    },
   );
+
+  test.each([
+    'about',
+    'after',
+    'again',
+    'house',
+    'later',
+    'money',
+    'north',
+    'place',
+    'right',
+    'sense',
+    'water',
+    'weather',
+    'which',
+    'while',
+    'white',
+  ])('%s is no slip of a word of the trade', (word) => expect([word, 'check']).toContain(engine.vocabulary.head(word)));
 });

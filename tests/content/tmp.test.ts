@@ -3,7 +3,7 @@ import { test } from 'vitest';
 import { emergenciesIn } from '../../src/ask/emergency.ts';
 import { linesOf, pairsOf } from './lines.ts';
 test('x', () => {
-  for (const l of readFileSync('/tmp/em2.txt','utf8').split('\n').filter(Boolean)) {
+  for (const l of readFileSync('/tmp/em3.txt','utf8').split('\n').filter(Boolean)) {
     if (l[0] === '+') { const [c, t] = l.slice(2).split(' | '); const f = emergenciesIn(t); if (f[0] !== c) console.log('MISS', c, '|', t, '=>', f.join()); }
     else { const f = emergenciesIn(l.slice(2)); if (f.length) console.log('FALSE', l, '=>', f.join()); }
   }

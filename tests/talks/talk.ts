@@ -46,6 +46,7 @@ function setting(line: string, at: number): Record<string, unknown> {
 
 function known(line: string, at: number): string {
   const verb = line.replace(/^not /, '').split(' ')[0]!;
-  if (!Object.hasOwn(verbs, verb)) throw new Error(`line ${at}: "${verb}" is no check: ${Object.keys(verbs).join(', ')}`);
+  if (!Object.hasOwn(verbs, verb))
+    throw new Error(`line ${at}: "${verb}" is no check: ${Object.keys(verbs).join(', ')}`);
   return line;
 }

@@ -12,7 +12,9 @@ import { holds, type Said, type Turn } from './verbs.ts';
 const folder = new URL('.', import.meta.url);
 const app = createApp({ ask });
 const gapsFile = 'known-gaps.txt';
-const names = readdirSync(folder).filter((file) => file.endsWith('.txt') && file !== gapsFile).sort();
+const names = readdirSync(folder)
+  .filter((file) => file.endsWith('.txt') && file !== gapsFile)
+  .sort();
 
 /**
  * Talks that do not go as they should yet, with the reason. One that comes to hold must be taken off the list, so the list
@@ -42,7 +44,8 @@ for (const name of names) {
         const before = last;
         last = undefined;
         const wanting: string[] = [];
-        if ('presses' in turn.said && !buttonsOf(before).has(turn.said.presses)) wanting.push(`no button "${turn.said.presses}"`);
+        if ('presses' in turn.said && !buttonsOf(before).has(turn.said.presses))
+          wanting.push(`no button "${turn.said.presses}"`);
         const request = requestOf(turn, before, settings);
         const reply = ask(request);
         last = reply;
@@ -55,7 +58,8 @@ for (const name of names) {
       });
     }
     if (gaps.has(name)) {
-      test('does not hold yet; when it does, take it off the known gaps', () => expect(faults.length).toBeGreaterThan(0));
+      test('does not hold yet; when it does, take it off the known gaps', () =>
+        expect(faults.length).toBeGreaterThan(0));
     }
   });
 }
@@ -81,7 +85,10 @@ function questionOf(said: Said, before: Reply | undefined): string {
 /** The buttons under a reply, by their words: the choices of what it asks, and the questions it offers next. */
 function buttonsOf(reply: Reply | undefined): ReadonlyMap<string, string> {
   const choices = reply?.clarify?.choices ?? [];
-  return new Map([...(reply?.next ?? []).map((text) => [text, text] as const), ...choices.map(({ text, send }) => [text, send] as const)]);
+  return new Map([
+    ...(reply?.next ?? []).map((text) => [text, text] as const),
+    ...choices.map(({ text, send }) => [text, send] as const),
+  ]);
 }
 
 async function overHttp(request: Request): Promise<unknown> {

@@ -64,13 +64,18 @@ export const verbs: Readonly<Record<string, (words: string[], reply: Reply) => v
   needs: ([rule, quantity], { verdict, checks }) =>
     expect([verdict, ...checks].find((each) => each?.rule === rule)?.needs, `needs of ${rule}`).toContain(quantity),
   source: ([rule, ...text], { checks, working, assumed }) => {
-    const lines = [...checks, ...working, ...assumed].filter((each) => each.rule === rule || each.rule.endsWith(`/${rule}`));
+    const lines = [...checks, ...working, ...assumed].filter(
+      (each) => each.rule === rule || each.rule.endsWith(`/${rule}`),
+    );
     const words = lines.flatMap((each) => ['source' in each ? each.source : '', 'text' in each ? each.text : '']);
     expect(words.join(' '), `what is said of ${rule}`).toContain(text.join(' '));
   },
   says: (words, { text }) => {
     const any = words.join(' ').split(' | ');
-    expect(any.some((each) => text.toLowerCase().includes(each.toLowerCase())), `"${any.join('" or "')}" in: ${text}`).toBe(true);
+    expect(
+      any.some((each) => text.toLowerCase().includes(each.toLowerCase())),
+      `"${any.join('" or "')}" in: ${text}`,
+    ).toBe(true);
   },
   caution: (words, { cautions }) => expect(cautions.join(' ')).toContain(words.join(' ')),
   ignored: (words, { ignored }) => expect(ignored.map(({ text }) => text)).toContain(words.join(' ')),
@@ -90,15 +95,29 @@ export const verbs: Readonly<Record<string, (words: string[], reply: Reply) => v
   },
 };
 
-function figure([quantity = '', number, unit, , within]: string[], list: readonly { quantity: string }[], where: string): void {
+function figure(
+  [quantity = '', number, unit, , within]: string[],
+  list: readonly { quantity: string }[],
+  where: string,
+): void {
   const found = list.find((each) => each.quantity === quantity) as { number: number; unit: Unit } | undefined;
   if (!found) throw new AssertionError({ message: `no ${quantity} in ${where}: ${quantities(list)}` });
   if (number !== undefined) near(found.number, found.unit, Number(number), unit, `${quantity} in ${where}`, within);
 }
 
 /** One part in ten thousand, unless the talk says how near: its figures are written with four to six digits. */
-function near(number: number, unit: Unit, wanted: number, wantedUnit: string | undefined, what: string, within?: string): void {
-  if (!wantedUnit || !isUnit(wantedUnit) || Number.isNaN(wanted)) throw new Error(`${what}: ${wanted} ${wantedUnit} is no figure`);
+function near(
+  number: number,
+  unit: Unit,
+  wanted: number,
+  wantedUnit: string | undefined,
+  what: string,
+  within?: string,
+): void {
+  if (!wantedUnit || !isUnit(wantedUnit) || Number.isNaN(wanted))
+    throw new Error(`${what}: ${wanted} ${wantedUnit} is no figure`);
   const got = convert(number, unit, wantedUnit);
-  expect(Math.abs(got - wanted), `${what}: ${got} ${wantedUnit}, not ${wanted}`).toBeLessThanOrEqual(Number(within ?? Math.abs(wanted) * 1e-4));
+  expect(Math.abs(got - wanted), `${what}: ${got} ${wantedUnit}, not ${wanted}`).toBeLessThanOrEqual(
+    Number(within ?? Math.abs(wanted) * 1e-4),
+  );
 }

@@ -4,15 +4,16 @@
  */
 export const emergencyHeads: Readonly<Record<string, readonly string[]>> = {
   person: 'guy guys man men worker laborer labourer raker operator driver kid buddy coworker woman lady flagger flagman flaggers foreman boss inspector pedestrian walker cyclist biker child boy girl somebody someone him he hes he\'s she shes she\'s me myself im i\'m mechanic spotter crewman hombre trabajador banderero muchacho compañero'.split(' '),
-  body: 'arm arms leg legs hand hands foot feet finger fingers skin face head chest neck boot boots ear mouth stomach shoulderblade brazo pierna mano pie cara piel'.split(' '),
+  body: 'arm arms leg legs hand hands foot feet finger fingers skin face head chest neck ankle ankles knee knees wrist elbow hip ribs rib nose thumb shin thigh boot boots ear mouth stomach shoulderblade brazo pierna mano pie cara piel'.split(' '),
   eye: 'eyes eyeball ojo ojos'.split(' '),
   burn: ['burnt', 'burns', 'scald', 'scalded', 'scalding'],
   quemado: ['quemo', 'quemó', 'quemada', 'quemadura', 'quemaron'],
   liquid: ['tack', 'oil', 'emulsion', 'cutback', 'diesel', 'fuel', 'gasoline', 'binder', 'hydraulic fluid', 'antifreeze', 'emulsión', 'emulsion'],
   'hot-mix': ['mix', 'asphalt', 'blacktop', 'premix', 'hotmix', 'asfalto', 'mezcla', 'tar', 'binder'],
-  splash: ['splashed', 'sprayed', 'spray', 'squirt', 'squirted', 'spilled', 'poured', 'blew', 'shot'],
+  splash: ['splashed', 'sprayed', 'spray', 'squirt', 'squirted', 'spilled', 'poured', 'shot'],
   hit: ['struck', 'hits', 'clipped', 'rammed', 'smacked', 'golpeó', 'golpeo'],
-  'run-over': ['run over', 'ran over', 'runned over', 'backed over', 'back over', 'drove over', 'drive over', 'rolled onto', 'ran him over', 'ran her over'],
+  'run-over': ['run over', 'ran over', 'runned over', 'backed over', 'back over', 'drove over', 'drive over', 'rolled onto'],
+  'ran-him-over': ['ran him over', 'ran her over', 'run him over', 'run her over', 'ran a guy over', 'ran me over'],
   atropellado: ['atropelló', 'atropello', 'atropellaron'],
   pinned: ['trapped', 'squashed'],
   crushed: ['crush'],
@@ -21,9 +22,9 @@ export const emergencyHeads: Readonly<Record<string, readonly string[]>> = {
   vehicle: 'car cars pickup semi van suv motorcycle motorist vehicle bus trailer rig carro coche camioneta'.split(' '),
   'upside-down': ['upside down'],
   volcado: ['volcó', 'volco', 'volteó', 'volteo', 'volcadura'],
-  wire: ['wires', 'power line', 'power lines', 'powerline', 'powerlines', 'overhead line', 'overhead lines', 'overhead wire', 'overhead wires', 'electric line', 'electric wire', 'high line'],
+  wire: ['wires', 'power line', 'power lines', 'powerline', 'powerlines', 'overhead line', 'overhead lines', 'overhead wire', 'overhead wires', 'lines overhead', 'electric line', 'electric wire', 'high line', 'power pole'],
   'gas-line': ['gas line', 'gas lines', 'gas main', 'gas pipe', 'gas service', 'gas lateral', 'gasline', 'natural gas'],
-  'gas-leak': ['gas leak', 'leaking gas', 'fuga de gas', 'smell gas', 'smells gas', 'smells like gas', 'smelling gas', 'gas hissing', 'gas is hissing'],
+  'gas-leak': ['gas leak', 'leaking gas', 'fuga de gas', 'smell gas', 'smells gas', 'smells like gas', 'smelling gas', 'gas smell', 'gas hissing', 'gas is hissing'],
   'power-cable': ['electric cable', 'power cable', 'buried cable', 'buried electric', 'buried electric cable', 'buried power', 'underground cable', 'underground electric'],
   incendio: ['incendia', 'incendió', 'fuego', 'llamas'],
   flames: ['flame', 'in flames'],
@@ -44,7 +45,8 @@ export const emergencyHeads: Readonly<Record<string, readonly string[]>> = {
   crash: ['crashed', 'wreck', 'wrecked', 'collision', 'collided', 'rear ended', 'rear-ended', 'rear end', 'choque', 'chocó', 'accident', 'accidente', 'fender bender'],
   zone: ['work zone', 'workzone', 'closure', 'cone', 'cones', 'barrel', 'barrels', 'taper', 'barricade', 'barricades', 'closed lane', 'work area', 'buffer'],
   'wont-stop': ['wont stop', "won't stop", 'will not stop', 'not stopping', "didn't stop", 'didnt stop', 'refuses to stop', 'ran the paddle', 'ran the stop', 'blew past', 'blew by'],
-  went: ['going', 'goes', 'drove', 'drives', 'came', 'plowed', 'barreled', 'flew', 'ran', 'run', 'running'],
+  went: ['going', 'goes', 'came', 'ran', 'run', 'running'],
+  drove: ['drives', 'plowed', 'barreled', 'flew', 'careened'],
   threaten: ['threatening', 'threatened', 'attacking', 'attacked', 'assaulting', 'assaulted', 'punched', 'shoved', 'swinging at', 'spitting on', 'amenaza'],
   weapon: ['gun', 'pistol', 'rifle', 'knife', 'machete', 'bat'],
   angry: ['cussing', 'cursing', 'screaming', 'yelling', 'raging', 'mad', 'pissed', 'enojado'],
@@ -53,13 +55,13 @@ export const emergencyHeads: Readonly<Record<string, readonly string[]>> = {
 
 /** Words that are one letter from a head and mean another thing. */
 export const emergencyPlain: readonly string[] =
-  'string strings drawn burner burners trash stick sticks spring shirt stuck rolled tipped caught between under over down off into toward side behind broke broken collapse collapsed dizzy confused crazy sweating swelling swell throat closing patch mat road joint lift surface pavement fell fall from through fire smoke spark sparking touch touched snag snagged cut nick nicked bee wasp snake hot stuff heat sheen upside engine tank hose bed boom across hiss hissing need call send lost stroke shock electrocuted drunk gets out getting lunch light water board brush flash place stone bring story train trailer start having doing got getting'.split(
+  'string strings drawn burner burners trash stick sticks spring shirt stuck rolled tipped caught between under over down off into toward side behind broke broken collapse collapsed dizzy confused crazy sweating swelling swell throat closing patch mat road joint lift surface pavement fell fall from through fire smoke spark sparking touch touched snag snagged cut nick nicked bee wasp snake hot stuff heat sheen upside engine tank hose bed boom across hiss hissing need call send lost stroke shock electrocuted drunk gets out getting lunch light water board brush flash place stone bring story train trailer start blew turned dropped landed slammed having doing got getting'.split(
     ' ',
   );
 
 /** Before the cue, or in an earlier part of the same sentence, they make it a supposition. */
 export const supposing: readonly string[] = [
-  'if', 'suppose', 'supposing', 'when', 'whenever', 'unless', 'in-case', 'what-happens', 'might', 'keep-from', 'prevent', 'avoid', 'protect', 'legal', 'law', 'osha', 'reportable', 'kit', 'si', 'cuando',
+  'if', 'suppose', 'supposing', 'when', 'whenever', 'unless', 'in-case', 'what-happens', 'might', 'keep-from', 'prevent', 'avoid', 'protect', 'legal', 'law', 'osha', 'reportable', 'liable', 'insurance', 'kit', 'si', 'cuando',
 ];
 
 /** Phrases read as one word, for the lists here. */

@@ -34,6 +34,8 @@ export const en = {
   working: (formula: string, figures: string, result: string) => `${formula} = ${figures} = ${result}.`,
   didYouMean: (figure: string) => `Did you mean ${figure}?`,
   converted: (from: string, to: string) => `${from} is ${to}.`,
+  patch: (number: number, text: string) => `patch ${number} ${text}`,
+  patches: (parts: readonly string[]) => `Together: ${parts.join(', ')}.`,
   agencyFirst: "Your agency's rules come before these.",
   offTheRoad: 'Read this off the road: not while flagging, operating, or in the path of anything.',
   known: (facts: readonly string[]) => (facts.length ? `I have ${facts.join(', ')}.` : ''),

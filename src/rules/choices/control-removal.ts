@@ -24,8 +24,8 @@ export default choice({
         'pull|pick|remove|down sign|control|flagger|cone still|while|during',
         'sign|control|cone down|pick|pull|remove before clean|clean-up|final|roll|finish',
         'flagger home before|early',
-        'pull|pick|remove|take sign|cone|control then|after|later sweep|clean|roll|rolled|finish -last -before+after',
-        'pull|pick|remove|take sign|cone|control now sweep|clean|roll|finish',
+        'pull|pick|remove|need sign|cone|control then|after|later sweep|clean|roll|rolled|finish -last -before+after',
+        'pull|pick|remove|need sign|cone|control now sweep|clean|roll|finish',
       ],
     },
     {

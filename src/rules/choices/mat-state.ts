@@ -14,7 +14,7 @@ export default choice({
       id: 'not-rolled',
       title: 'not rolled',
       cues: [
-        'open|traffic|cars|let not+rolled|roll',
+        'open|traffic|car|let not+rolled|roll',
         'open|traffic unrolled',
         'skip roll|rolled open|traffic',
         'open|traffic|let before roll|rolled',
@@ -23,20 +23,20 @@ export default choice({
     {
       id: 'hot',
       title: 'still hot',
-      cues: ['open|traffic|cars|let hot|warm mat|mix|lift|patch', 'open|traffic still+hot|warm|soft'],
+      cues: ['open|traffic|car|let hot|warm mat|mix|lift|patch', 'open|traffic still+hot|warm|soft'],
     },
     {
       id: 'loose-stone',
       title: 'loose stone on it',
-      cues: ['open|traffic|cars|let loose+stone|gravel', 'open|traffic|let stone loose|all+over'],
+      cues: ['open|traffic|car|let loose+stone|gravel', 'open|traffic|let stone loose|all+over'],
     },
     {
       id: 'open-tack',
       title: 'tack not covered',
       cues: [
-        'open|traffic|cars|let tack bare|open|exposed|uncovered|wet',
-        'traffic|cars|drive on+tack',
-        'cars|traffic|let on tack',
+        'open|traffic|car|let tack bare|open|exposed|uncovered|wet',
+        'traffic|car|drive on+tack',
+        'car|traffic|let on tack',
       ],
     },
     {
@@ -51,7 +51,7 @@ export default choice({
     {
       id: 'no-line',
       title: 'line covered, no sign',
-      cues: ['open|traffic|let no|without line|stripe|marking', 'covered center+line open|traffic'],
+      cues: ['open|traffic|let no|without line|stripe|marking', 'cover center+line open|traffic'],
     },
     { id: 'ready', title: 'ready', cues: ['open|traffic rolled cool|cold', 'rolled swept cool', 'ready+open'] },
   ],

@@ -17,7 +17,7 @@ export default choice({
         'hot+load',
         'hot+plant+mix',
         'mix hot -not',
-        'hot+stuff|asphalt|mat|one',
+        'hot+stuff|mix|mat|one',
         'lift|inch|load+hot -how -not',
       ],
     },

@@ -16,7 +16,7 @@ export default choice({
         'sign still|behind|back moved|move|#length',
       ],
     },
-    { id: 'covered', title: 'covered, turned or taken down', cues: ['sign cover|covered|turned'] },
+    { id: 'covered', title: 'covered, turned or taken down', cues: ['sign cover|turn'] },
   ],
   question: { text: 'Do the signs still say what is so?', ease: 1 },
 });

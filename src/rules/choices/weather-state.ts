@@ -16,7 +16,7 @@ export default choice({
         'rain on+way',
         'storm|cloud come|coming|build',
         'rain #time',
-        'rain in+hour|hr|minute|afternoon',
+        'rain in+hour|minute|afternoon',
         'rain tonight|tomorrow',
       ],
     },

@@ -20,7 +20,7 @@ export default defect({
   because: 'Wheels press the base down, or squeeze weak mix out sideways; water in the track then does the rest.',
   sources: [armyPci('appendix B, rutting'), ltpp('rutting')],
   cues: [
-    'rut|ruts|rutted -tire -grader -back -again -fill',
+    'rut|rutted -tire -grader -back -again -fill',
     'rut ?repair ?fix',
     'groove|trough|track wheelpath|road',
     'wheelpath low|sunk|deep|dip|dished',

@@ -10,7 +10,7 @@ export default fault({
     'Each nozzle covers its own strip, twice or three times over with its neighbours: one that is shut or turned leaves its strip short.',
   sources: [navyBasic('ch. 16, nozzle angle and spread tolerance'), ufcFlexible('ch. 3, tack coats'), taught],
   cues: [
-    'nozzle dead|plug|clogged|shut|bad|out|turned|streak|missing|drip',
+    'nozzle dead|plug|clogged|shut|bad|out|turn|streak|missing|drip',
     'tack streak|streaky|stripe|bare|uneven|heavy',
     'bar|distributor|spray streak|stripe|skip|gap|bare|uneven|plug',
     'bare|missed+strip|spot|streak|stripe tack|spray',

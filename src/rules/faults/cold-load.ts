@@ -18,7 +18,7 @@ export default fault({
     'load crust|crusty|stiff|lump',
     "mix|load not|isn't|ain't hot",
     'mix lost heat',
-    'load sat|wait|waiting long|hour|cold',
+    'load sat|wait long|hour|cold',
     'steam no|not load|mix',
   ],
   causes: [

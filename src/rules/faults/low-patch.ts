@@ -13,7 +13,7 @@ export default fault({
     'patch|mat low|lower|below road|soon|week|after|than|already -spot',
     'dip patch week|after|soon',
     'patch|mat gone|went+down',
-    'rut|ruts back|again patch|fill|after|week',
+    'rut back|again patch|fill|after|week',
     'patch|mat pack+down traffic|wheel|more',
   ],
   causes: [

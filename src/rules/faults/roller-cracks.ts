@@ -10,7 +10,7 @@ export default fault({
   because: 'A mat too tender or too stiff for the drum on it moves, and opens instead of packing.',
   sources: [pavingHandbook('section 18'), commonPractice],
   cues: [
-    'crack behind|after|under|follow roller|drum|roll|rolled|rolling',
+    'crack behind|after|under|follow roller|drum|roll|rolled',
     'hairline|small|little|tiny|check+crack mat|patch|roll|roller|new|fresh',
     'roller|drum|roll leave|left|make|made crack',
     'new|fresh+mat|patch crack',

@@ -14,7 +14,7 @@ export default fault({
     'roller|drum dent|print',
     "line|mark wont|won't|not come|roll|go out|away",
     'dent mat|patch|where roller|stop|park|parked',
-    'roller turn|turned|twist mark|mat|scuff',
+    'roller turn|twist mark|mat|scuff',
   ],
   causes: [
     {

@@ -14,7 +14,7 @@ export default fault({
     'segregate|segregation',
     'stone|rocky|coarse|bony|boney streak|strip|band|line|pocket|spot|patch -all+over -size',
     'stone kick',
-    'stone roll|rolling+out',
+    'stone roll+out',
     'stone separate',
     'stone pocket|nest',
     'streak mat|patch|mix -tack -bar -nozzle -drag',

@@ -11,7 +11,7 @@ export default fault({
   cues: [
     'mix|spill|windrow under|beneath wheel|tire|tandem',
     'rear|back wheel|tire run|running|drive|ride|over|on|in mix|windrow|mat',
-    'wheel|tire climb|roll|rolling mix|windrow',
+    'wheel|tire climb|roll mix|windrow',
     'mix|windrow come|coming|spill off end|heel tire|wheel|tandem',
     'tandem mix|windrow|spill|over',
     'run|running over|own mix|windrow grader|wheel|tire',

@@ -18,7 +18,7 @@ export default limit({
     'work over|again mix @check',
     'why few pass',
     'fewest+pass',
-    'blade|grader|windrow|mix|row back+forth @check',
+    'blade|grader|windrow|mix back+forth @check',
     'back+forth #number',
     '#number times|time|pass blade|windrow|mix|grader @check -roll -roller',
   ],

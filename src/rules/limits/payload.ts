@@ -13,7 +13,7 @@ export default limit({
     'An overloaded truck brakes late, breaks roads and bridges, and tips with the bed up; the sign and the law weigh the whole truck.',
   sources: [federalWeights('axle and gross weights')],
   cues: [
-    'overload|overloaded',
+    'overload',
     '@check load|payload|haul|carry bridge|post|posted|limit',
     'bridge carry|haul|load|truck',
     'over+weight',

@@ -22,8 +22,8 @@ export default practice({
     'sign first|last down|pick|pull|remove',
     'traffic+control last',
     'pick+up sign|cone',
-    'pull|pick|take|remove|drop sign|cone|control @check',
-    'pull|pick|take|remove sign|cone|control now|early|before|then|after|later -board',
+    'pull|pick|need|remove|drop sign|cone|control @check',
+    'pull|pick|need|remove sign|cone|control now|early|before|then|after|later -board',
     'sign|cone|control down|up before|while|still sweep|roll|rolled|clean|crew|finish @check',
   ],
   judged: {

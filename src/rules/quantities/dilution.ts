@@ -15,7 +15,7 @@ export default quantity({
   roles: { after: ['dilute', 'dilution', 'tack'], before: ['dilute', 'dilution', 'cut', 'mixed'] },
   parts: 'share',
   saidAs: [
-    { cues: ['undiluted', 'no+water', 'without+water', 'not+dilute', 'straight -asphalt -binder'], number: 100, unit: '%' },
+    { cues: ['undiluted', 'no+water', 'without+water', 'not+dilute', 'straight -mix -binder'], number: 100, unit: '%' },
     { cues: ['half+water', 'half+and+half', 'half+half'], number: 50, unit: '%' },
   ],
   bare: false,

@@ -15,6 +15,6 @@ export default quantity({
   setting: ['labor', 'guy', 'laborer', 'man', 'men', 'person', 'wage', 'worker', 'crew', 'hand', 'people'],
   bare: { us: 'USD/h', metric: 'USD/h' },
   question: { text: 'What does one person cost an hour?', ease: 3, choices: [] },
-  plausible: { min: { number: 1, unit: 'USD/h' }, max: { number: 400, unit: 'USD/h' } },
+  plausible: { min: { number: 1, unit: 'USD/h' }, max: { number: 200, unit: 'USD/h' } },
   beside: ['labor-cost'],
 });

@@ -8,8 +8,8 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'The pace of the slowest: blade, roller or trucks.',
   sources: [commonPractice],
-  cues: ['laying+rate'],
-  roles: { after: ['lay', 'laying', 'hour'], before: ['lay', 'laying', 'place', 'at'] },
+  cues: ['lay+rate'],
+  roles: { after: ['lay', 'hour'], before: ['lay', 'place', 'at'] },
   bare: false,
   question: {
     text: 'How many tons an hour do you lay?',

@@ -17,7 +17,7 @@ export default quantity({
     'what thick|thickness|depth #mass',
     'yield',
     'average thick|thickness|depth -patch -rut',
-    'thickness|depth #mass -@check -how-many -how-far -feet -cost -order -loose -lift -need -take',
+    'thickness|depth #mass -@check -how-many -how-far -feet -cost -order -loose -lift -need',
     'thick how #mass',
   ],
   bare: false,

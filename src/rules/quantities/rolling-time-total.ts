@@ -11,7 +11,7 @@ export default quantity({
   cues: [
     'how+long roll|roller|rolled all|total|whole|both|every -#temperature',
     'total roll|rolled time -#temperature',
-    'rolling+time all|total',
+    'roll+time all|total',
     'all|total|whole|both|every minute|time|hour roll|rolled -#temperature -how-many+time',
   ],
   bare: false,

@@ -10,7 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: [
     'how+long roll|roller|rolled -#temperature -have',
-    'rolling+time -#temperature',
+    'roll+time -#temperature',
     'roll|rolled time|minute -#temperature',
     'how-many minute|hour roll|roller|rolled -#temperature',
     'how-far roll|roller need -#temperature',

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'A lane has two wheel paths, and both are usually worn.',
   sources: [commonPractice],
-  roles: { after: ['rut', 'ruts', 'wheel', 'path', 'wheelpath', 'track'] },
+  roles: { after: ['rut', 'wheel', 'path', 'wheelpath', 'track'] },
   setting: ['rut', 'rutted'],
   saidAs: [{ cues: ['both|two wheel+path', 'both rut', 'both+wheel'], number: 2, unit: '1' }],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 50, unit: '1' } },

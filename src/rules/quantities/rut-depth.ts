@@ -11,7 +11,7 @@ export default quantity({
     'The largest gap under a straightedge laid across; humps beside the rut lift the edge and make it read deeper than what is to be filled.',
   sources: [armyPci('appendix B, p. B-20')],
   roles: { after: ['deep', 'depth', 'rut'], before: ['rut', 'depth', 'deep'] },
-  setting: ['rut', 'ruts', 'rutted'],
+  setting: ['rut', 'rutted'],
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How deep is the rut under the straightedge?',

@@ -9,7 +9,7 @@ export default quantity({
   because: 'A rut runs as far as wheels brake, turn or climb in one track.',
   sources: [commonPractice],
   roles: { after: ['long', 'length', 'run', 'stretch', 'road'], before: ['length', 'long', 'distance'] },
-  setting: ['rut', 'ruts', 'rutted'],
+  setting: ['rut', 'rutted'],
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How long is the rut?',

@@ -9,7 +9,7 @@ export default quantity({
   because: 'From where the straightedge touches on one side to where it touches on the other.',
   sources: [commonPractice],
   roles: { after: ['wide', 'width', 'across'], before: ['width', 'wide'] },
-  setting: ['rut', 'ruts', 'rutted'],
+  setting: ['rut', 'rutted'],
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How wide is one rut?',

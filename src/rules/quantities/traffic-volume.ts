@@ -9,7 +9,7 @@ export default quantity({
   because: 'Count for five minutes and take twelve times as many.',
   sources: [commonPractice],
   alsoCalled: ['cars an hour', 'traffic count'],
-  roles: { after: ['car', 'cars', 'vehicle', 'hour', 'vph', 'traffic', 'direction'], before: ['volume', 'traffic'] },
+  roles: { after: ['car', 'vehicle', 'hour', 'vph', 'traffic', 'direction'], before: ['volume', 'traffic'] },
   setting: ['car', 'vehicle', 'traffic', 'vph', 'queue', 'backup', 'direction'],
   question: {
     text: 'How many vehicles an hour come one way?',

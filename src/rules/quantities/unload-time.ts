@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'From backing in to pulling away, bed down.',
   sources: [napa('6.2')],
-  roles: { after: ['dump', 'unload', 'dumping'], before: ['dump', 'unload'] },
+  roles: { after: ['dump', 'unload'], before: ['dump', 'unload'] },
   setting: ['dump', 'unload'],
   bare: { us: 'min', metric: 'min' },
   question: {

@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Flaggers, the truck ahead, the blade still working: none is counted unless it is said.',
   sources: [napa('6.2'), commonPractice],
-  roles: { after: ['wait', 'waiting'], before: ['wait'] },
+  roles: { after: ['wait'], before: ['wait'] },
   setting: ['wait'],
   bare: { us: 'min', metric: 'min' },
   default: { number: 0, unit: 'min' },

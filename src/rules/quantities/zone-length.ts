@@ -17,7 +17,7 @@ export default quantity({
     'how+long whole|total zone',
     'sign+sign',
     'how-far outermost sign',
-    'first|last sign last|other sign length|how+long|how-far',
+    'first+sign last+sign',
     'sign+sign length|how-far',
   ],
   alsoCalled: ['length of the work zone', 'outermost sign to outermost sign'],

@@ -31,10 +31,10 @@ export default step({
   rules: ['flush-finish', 'straightedge', 'roll-low-to-high', 'roller-speed', 'roller-edge', 'static-thin-lift'],
   named: ['final|finish+roll|rolling', 'last+roll|rolling'],
   doneCues: [
-    'final|finish+roll|rolling done|finished|over|through -not',
+    'final|finish+roll done|finished|over|through -not',
     'all rolled -not',
     'rolled+out -not',
     'rolled tight|smooth -not',
   ],
-  cues: ['how final|finish+roll|rolling', 'roll joint|end crosswise|cross', 'cross-roll', 'when stop|quit roll'],
+  cues: ['how final|finish+roll', 'roll joint|end crosswise|cross', 'cross-roll', 'when stop|quit roll'],
 });

@@ -50,11 +50,11 @@ export default step({
     'lift rolled|compacted -not -before',
     'rolled+lift -not -before',
     'rolled -not -before -final -all',
-    'roll|rolling done|finished|through -not -final',
+    'roll done|finished|through -not -final',
   ],
   cues: [
     'how roll|compact lift|patch|mat|mix -fast -many -long -times',
-    'roll|rolling pattern',
+    'roll pattern',
     'where start roll',
     'how roll -fast -many -long',
   ],
