@@ -3,12 +3,17 @@ import type { Card } from '../src/ask/search/card.ts';
 export interface KnownNames {
   readonly addresses: readonly string[];
   readonly figures: readonly string[];
+  readonly nearest: (name: string, known: readonly string[]) => string | undefined;
 }
 
 type RecordIds = (root: string, folder: string) => string[];
 
 export declare const cardsPath: string;
-export declare function generateCards(root: string, recordIds: RecordIds): void;
-export declare function renderCards(root: string, recordIds: RecordIds): string;
+export declare function generateCards(root: string, recordIds: RecordIds): Promise<void>;
+export declare function renderCards(root: string, recordIds: RecordIds): Promise<string>;
 export declare function readCard(name: string, text: string, known: KnownNames): Card;
-export declare function knownNames(root: string, cardFiles: readonly string[], recordIds: RecordIds): KnownNames;
+export declare function knownNames(
+  root: string,
+  cardFiles: readonly string[],
+  recordIds: RecordIds,
+): Omit<KnownNames, 'nearest'>;

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { compileFunction } from 'node:vm';
+import { build } from 'esbuild';
 import { Lexer } from 'marked';
 import { frontMatter, readFrontMatter } from './front-matter.mjs';
 import { idPattern, kinds } from './kinds.mjs';
@@ -15,29 +16,35 @@ const mostWords = 120;
  * Writes the cards, when there are any and they are not already right. `recordIds` lists the records of a folder. Throws an
  * Error that names the file and the fix.
  */
-export function generateCards(root, recordIds) {
+export async function generateCards(root, recordIds) {
   if (!existsSync(join(root, 'content'))) return;
   const path = join(root, cardsPath);
-  const text = renderCards(root, recordIds);
+  const text = await renderCards(root, recordIds);
   if (existsSync(path) && readFileSync(path, 'utf8') === text) return;
   writeFileSync(`${path}.new`, text);
   renameSync(`${path}.new`, path);
   process.stderr.write(`Wrote ${cardsPath}.\n`);
 }
 
-/** The file of cards as it should be now; two machines give the same text. */
-export function renderCards(root, recordIds) {
+/**
+ * The file of cards as it should be now; two machines give the same text. Beside every card stand the words it is found by,
+ * read as a question is read: reading them all at the first question would take longer than all the rest of the answer.
+ */
+export async function renderCards(root, recordIds) {
   const names = readdirSync(join(root, 'content'))
     .filter((name) => name.endsWith('.md'))
     .sort();
-  const known = knownNames(root, names, recordIds);
+  const reader = await load(root);
+  const known = { ...knownNames(root, names, recordIds), nearest: reader.nearest };
   const cards = names.map((name) => readCard(name, readFileSync(join(root, 'content', name), 'utf8'), known));
-  const body = JSON.stringify(cards, null, 2);
+  const words = cards.map(({ id, title, asks, text }) => [id, wordsOf({ title, asks, text }, reader)]);
   return [
     '// biome-ignore-all format: written by `npm run generate`; do not edit.',
-    "import type { Card } from './search/card.ts';",
+    "import type { Card, CardWords } from './search/card.ts';",
     '',
-    `export const cards: readonly Card[] = ${body};`,
+    `export const cards: readonly Card[] = ${JSON.stringify(cards, null, 2)};`,
+    '',
+    `export const wordsOfCards: Readonly<Record<string, CardWords>> = ${JSON.stringify(Object.fromEntries(words), null, 1)};`,
     '',
   ].join('\n');
 }
@@ -54,10 +61,10 @@ export function readCard(name, text, known) {
   const { id, title, kind, asks, links, seen, rank, first, happening } = checked.data;
   if (name !== `${id}.md`) throw fault(`id: the card ${id} belongs in content/${id}.md`);
   if (!idPattern.test(id)) throw fault(`id: an id is lower case words joined by hyphens, as in rain-on-row`);
-  for (const link of links) if (!known.addresses.includes(link)) throw fault(unknown('links', link, known.addresses));
+  for (const link of links) if (!known.addresses.includes(link)) throw fault(unknown('links', link, known.addresses, known));
   const plain = plainText(body, fault);
   for (const [, place] of plain.matchAll(/\{([^}]{0,80})\}/g)) {
-    if (!known.figures.includes(place)) throw fault(unknown('figure', place, known.figures));
+    if (!known.figures.includes(place)) throw fault(unknown('figure', place, known.figures, known));
   }
   if (kind === 'emergency' && plain.includes('{')) throw fault('an emergency waits for no figure: write it out');
   const words = plain.split(/\s+/).length;
@@ -105,17 +112,31 @@ function basis(line) {
   return document ? { mark, document } : { mark };
 }
 
-function unknown(field, name, known) {
-  const near = nearestIn(known)(name);
+function unknown(field, name, names, { nearest }) {
+  const near = nearest(name, names);
   return `${field}: there is no ${name}${near ? `; did you mean ${near}?` : ''}`;
 }
 
-/** The project's own search for the nearest name, which is written in TypeScript: built only where a name is wrong. */
-function nearestIn(known) {
-  const { buildSync } = createRequire(import.meta.url)('esbuild');
-  const entry = join(import.meta.dirname, '../src/rules/nearest.ts');
-  const [{ text }] = buildSync({ entryPoints: [entry], format: 'cjs', write: false }).outputFiles;
+/** The words a card is found by: of its title, of each way of asking, and what its text has besides. */
+function wordsOf({ title, asks, text }, { indexed, engine }) {
+  const words = (part) => indexed(part, engine);
+  const fore = [words(title), ...asks.map(words)];
+  const heard = new Set(fore.flat());
+  const rest = words(text.replace(/\{[^}]{0,80}\}/g, ' ')).filter((word) => !heard.has(word));
+  return { asks: fore.map((list) => list.join(' ')), text: rest.join(' ') };
+}
+
+const entry = `
+  export { nearest } from './src/rules/nearest.ts';
+  export { engine } from './src/ask/engine.ts';
+  export { indexed } from './src/ask/search/terms.ts';
+`;
+
+/** What the program itself reads words with. */
+async function load(root) {
+  const stdin = { contents: entry, resolveDir: root, loader: 'ts' };
+  const { outputFiles } = await build({ stdin, bundle: true, write: false, format: 'cjs', logLevel: 'warning' });
   const module = { exports: {} };
-  new Function('module', 'exports', text)(module, module.exports);
-  return (name) => module.exports.nearest(name, known);
+  compileFunction(outputFiles[0].text, ['module', 'exports'])(module, module.exports);
+  return module.exports;
 }

@@ -1,6 +1,5 @@
 import { existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { generateCards } from './cards.mjs';
 import { kinds } from './kinds.mjs';
 
 const widest = 120;
@@ -10,10 +9,16 @@ export const indexPath = 'src/rules/index.generated.ts';
 
 /** `npm run generate`: writes the index of records, the cards and the rule book, where they are not already right. */
 export async function generate(root) {
-  generateCards(root, recordIds);
+  // Loaded here, for they need packages that `npm run new` does without.
+  const [{ generateCards }, { writeRulebook }] = await Promise.all([import('./cards.mjs'), import('./rulebook.mjs')]);
   writeIndex(root);
-  const { writeRulebook } = await import('./rulebook.mjs');
-  await writeRulebook(root);
+  await generateCards(root, recordIds);
+  try {
+    await writeRulebook(root);
+  } catch (cause) {
+    const hint = '`npm run check` names the fields that a record still lacks.';
+    throw new Error(`The rule book could not be written: ${cause.message}. ${hint}`, { cause });
+  }
   return 0;
 }
 

@@ -5,14 +5,38 @@ export function pageOf(folder, { records }, write) {
 }
 
 function entryOf(record, write) {
-  const { id, title, because, sources, kind } = record;
+  const { id, title, kind, because, sources, question } = record;
   const lines = [
+    ...said(record, write, ['seen', 'text']),
     ...kindLines[kind](record, write),
-    `Why: ${write.text(because)}`,
+    ...said(record, write, Object.keys(sentences).slice(2)),
+    ...sentenceLists.map(([field, label]) => [label, (record[field] ?? []).map(write.text)]),
+    question && line('Asked', write.text(question.text)),
+    line('Why', write.text(because)),
     ['Sources', sources.map(write.source)],
   ];
   return `## ${id}\n\n**${write.text(title)}**\n\n${bullets(lines)}`;
 }
+
+/** Fields that are one sentence, or a list of them, whatever the kind. */
+const sentences = {
+  seen: 'Seen',
+  text: 'What is done',
+  good: 'Good',
+  now: 'Now',
+  nextTime: 'Next time',
+  breaks: 'Broken, it is a',
+  fix: 'What to do',
+  beyond: 'Past the end',
+  recorded: 'Severity',
+  default: 'Taken when nobody says otherwise',
+  asks: 'A question for it',
+  note: 'Note',
+  caution: 'Caution',
+};
+const said = (record, { text }, fields) =>
+  fields.map((field) => typeof record[field] === 'string' && line(sentences[field], text(record[field])));
+const sentenceLists = Object.entries({ how: 'How', checks: 'Check', cautions: 'Watch', rules: 'Rules' });
 
 /** A line, or a heading with lines of its own; what is not there is left out. */
 function bullets(lines, indent = '') {
@@ -48,47 +72,28 @@ export function pen({ sayFigure, toBase, inWords, saySource, knowledge }) {
 }
 
 const to = (folder, id) => `[${id}](${folder}.md#${id})`;
-const ids = (folder, some = []) => some.map((id) => to(folder, id)).join(', ');
+const links = (folder, some = []) => some.map(({ id }) => to(folder, id)).join(', ');
 const line = (label, words) => (words ? `${label}: ${words}` : '');
-const quoted = (lines) => lines.map((words) => `"${words}"`).join(', ');
 
-/** What each kind of record has beside its title, its reason and its sources. */
+/** What each kind of record has beside these. */
 const kindLines = {
-  quantity: (record, { text, figure, when }) => [
-    `Measured in ${[...new Set([record.units.us, record.units.metric])].join(' or ')} (${record.dimension})`,
-    record.default &&
-      line('Taken when nobody says otherwise', figure(record.default) + rangeOf(record.default, figure)),
-    ...(record.defaultWhen ?? []).map((other) => `Taken while ${when(other.when)}: ${figure(other.figure)}`),
-    record.plausible && `Asked back outside ${figure(record.plausible.min)} to ${figure(record.plausible.max)}`,
-    record.question && line('Asked', text(record.question.text)),
-    record.asks && line('A question for it', text(record.asks)),
-    record.note && line('Note', text(record.note)),
-    record.caution && line('Caution', text(record.caution)),
+  quantity: ({ units, dimension, default: taken, defaultWhen = [], plausible }, { figure, when }) => [
+    `Measured in ${[...new Set([units.us, units.metric])].map((unit) => `\`${unit}\``).join(' or ')} (${dimension})`,
+    taken && line('Taken when nobody says otherwise', figure(taken) + rangeOf(taken, figure)),
+    ...defaultWhen.map((other) => `Taken while ${when(other.when)}: ${figure(other.figure)}`),
+    plausible && `Asked back outside ${figure(plausible.min)} to ${figure(plausible.max)}`,
   ],
-  choice: (record, { text }) => [
-    ['One of', record.options.map(({ id, title }) => `${id}: ${text(title)}`)],
-    line('Taken when nobody says otherwise', record.default),
-    record.question && line('Asked', text(record.question.text)),
-  ],
-  relation: (record, write) => [
-    write.formula(record),
-    line('Holds while', write.when(record.when)),
+  choice: ({ options }, { text }) => [['One of', options.map(({ id, title }) => `\`${id}\`: ${text(title)}`)]],
+  relation: (record, { formula, when, facts, text }) => [
+    formula(record),
+    line('Holds while', when(record.when)),
     record.plan && 'A plan, not an identity: another figure is no contradiction',
     record.bothWays === false && 'Not turned round',
-    record.said &&
-      line(
-        'Only where said',
-        ids(
-          'quantities',
-          record.said.map(({ id }) => id),
-        ),
-      ),
-    record.note && line('Note', write.text(record.note)),
+    line('Only where said', links('quantities', record.said)),
     [
       'Examples',
       record.examples.map(
-        ({ given, finds, source }) =>
-          `${write.facts(given)}: ${write.facts({ [record.finds.id]: finds })} (${write.text(source)})`,
+        ({ given, finds, source }) => `${facts(given)}: ${facts({ [record.finds.id]: finds })} (${text(source)})`,
       ),
     ],
   ],
@@ -98,88 +103,57 @@ const kindLines = {
     line('Applies while', write.when(record.when)),
     record.from && `From ${to('quantities', record.from.quantity.id)} ${write.figure(record.from.atLeast)} up`,
     ...(record.cases ?? []).map((each) => [`While ${write.when(each.when)}`, boundLines(each, write).filter(Boolean)]),
-    line('Broken, it is a', record.breaks),
     record.stopFrom && `A stop from ${write.figure(record.stopFrom)}`,
     record.stopOver && `A stop above ${write.figure(record.stopOver)}`,
     record.strict && 'The bound itself breaks it',
-    line('What to do', write.text(record.fix)),
     ['Examples', limitExamples(record.examples, write)],
   ],
-  practice: (record, write) => [
-    line('Judges', to('choices', record.on.id)),
-    line('Applies while', write.when(record.when)),
-    ['Says', judgedLines(record.judged, write)],
-    ...(record.cases ?? []).map((each) => [`While ${write.when(each.when)}`, judgedLines(each.judged, write)]),
-    line('What to do', write.text(record.fix)),
-    ['Examples', (record.examples ?? []).map(({ facts, is }) => `${write.facts(facts)}: ${is}`)],
+  practice: ({ on, judged, cases = [], examples = [], when }, write) => [
+    line('Judges', to('choices', on.id)),
+    line('Applies while', write.when(when)),
+    ['Says', judgedLines(judged, write)],
+    ...cases.map((each) => [`While ${write.when(each.when)}`, judgedLines(each.judged, write)]),
+    ['Examples', examples.map(({ facts, is }) => `${write.facts(facts)}: ${is}`)],
   ],
-  table: (record, { figure, text }) => [
+  table: ({ rows, key, value }, { figure }) => [
     'Between two rows the next one up is taken',
-    line('Past the end', record.beyond && text(record.beyond)),
-    [
-      'Rows',
-      record.rows.map(
-        ([key, value]) =>
-          `${figure({ number: key, unit: record.key.unit })}: ${figure({ number: value, unit: record.value.unit })}`,
-      ),
-    ],
+    ['Rows', rows.map(([at, is]) => `${figure({ ...key, number: at })}: ${figure({ ...value, number: is })}`)],
   ],
-  'choice-table': (record, { figure }) => [
-    `Read by ${to('choices', record.by.id)}; finds ${ids(
+  'choice-table': ({ by, columns, rows }, { figure }) => [
+    `Read by ${to('choices', by.id)}; finds ${links(
       'quantities',
-      record.columns.map(({ finds }) => finds.id),
+      columns.map(({ finds }) => finds),
     )}`,
     [
       'Rows',
-      Object.entries(record.rows).map(
-        ([option, row]) =>
-          `${option}: ${row.map((number, i) => figure({ number, unit: record.columns[i].unit })).join(', ')}`,
-      ),
+      Object.entries(rows).map(([option, row]) => `\`${option}\`: ${row.map(wordsIn(columns, figure)).join(', ')}`),
     ],
   ],
-  step: (record, { text }) => [
-    text(record.text),
-    ...(record.craft ?? []).map(({ title, text: craft }) => line(title, text(craft))),
-    ['Before it', (record.before ?? []).map((need) => `${text(need.text)} If not: ${text(need.unmet)}`)],
-    ['Check', record.checks.map(text)],
-    ['Watch', record.cautions.map(text)],
-    line('Good', text(record.good)),
-    line('Rules', record.rules.join(', ')),
-    line('Figures', ids('quantities', record.figures)),
+  step: ({ also = [], craft = [], before = [] }, { text }) => [
+    ...also.map((each) => line('On occasion', text(each.text))),
+    ...craft.map((each) => line(each.title, text(each.text))),
+    ['Before it', before.map((need) => `${text(need.text)} If not: ${text(need.unmet)}`)],
   ],
-  fault: (record, { text, source }) => [
-    line('Seen', text(record.seen)),
+  fault: ({ causes, apart, examples }, { text, source }) => [
     [
       'Causes, the likeliest first',
-      record.causes.map(
-        (cause) =>
-          `${text(cause.text)}: ${text(cause.remedy)}${cause.rule ? ` Rule: ${cause.rule}.` : ''} Source: ${source(cause.source)}`,
-      ),
+      causes.map((cause) => `${text(cause.text)}: ${text(cause.remedy)} [${source(cause.source)}]`),
     ],
-    line('Now', text(record.now)),
-    line('Next time', text(record.nextTime)),
-    record.apart && line('Told apart by', to('choices', record.apart.by.id)),
-    record.caution && line('Caution', text(record.caution)),
-    line('Found by', text(quoted(record.examples.finds))),
-    line('Not by', text(quoted(record.examples.not))),
+    apart && line('Told apart by', to('choices', apart.by.id)),
+    ['Found by', examples.finds.map(text)],
+    ['Not by', examples.not.map(text)],
   ],
-  repair: (record, { text }) => [
-    ['How', record.how.map(text)],
-    line('Rules', record.rules.join(', ')),
-    line('Caution', text(record.caution)),
-  ],
-  defect: (record, write) => [
-    line('Seen', write.text(record.seen)),
-    ['The first that holds', record.decisions.map((decision) => decisionLine(decision, write))],
-    ['Severity', (record.severity ?? []).map(({ scheme, source }) => `${write.text(scheme)}: ${write.source(source)}`)],
-    record.recorded && line('Severity', write.text(record.recorded)),
+  repair: () => [],
+  defect: ({ decisions, severity = [] }, write) => [
+    ['The first that holds', decisions.map((decision) => decisionLine(decision, write))],
+    ['Severity', severity.map(({ scheme, source }) => `${write.text(scheme)}: ${write.source(source)}`)],
   ],
 };
 
-const rangeOf = ({ low, high, number, unit }, figure) =>
-  low === undefined && high === undefined
-    ? ''
-    : ` (${figure({ number: low ?? number, unit })} to ${figure({ number: high ?? number, unit })})`;
+const wordsIn = (columns, figure) => (number, i) => figure({ number, unit: columns[i].unit });
+
+const rangeOf = ({ number, unit, low = number, high = number }, figure) =>
+  low === high ? '' : ` (${figure({ number: low, unit })} to ${figure({ number: high, unit })})`;
 
 const boundLines = ({ max, min }, { bound }) => [min && `At least ${bound(min)}`, max && `At most ${bound(max)}`];
 
@@ -187,17 +161,16 @@ const judgedLines = (judged, { text }) =>
   Object.entries(judged).map(([option, { status, text: said }]) => `${option}: ${status}. ${text(said)}`);
 
 const limitExamples = ({ holds, boundary, breaks, cannotTell, also = [] }, { facts }) => [
-  `holds: ${facts(holds)}`,
-  `on the bound: ${facts(boundary)}`,
-  `breaks: ${facts(breaks)}`,
-  `cannot tell: ${facts(cannotTell)}`,
+  ...Object.entries({ holds, 'on the bound': boundary, breaks, 'cannot tell': cannotTell }).map(
+    ([is, each]) => `${is}: ${facts(each)}`,
+  ),
   ...also.map((each) => `${each.is}: ${facts(each.facts)}`),
 ];
 
 function decisionLine({ when, ifSaid = [], repair, because, source, holding, engineer }, write) {
   const found = [...when, ...ifSaid].map((finding) => findingWords(finding, write)).join(', and ');
   const more = [holding && 'a holding repair', engineer && 'call the engineer'].filter(Boolean).join(', ');
-  return `${found || 'else'}: ${to('repairs', repair)}${more ? ` (${more})` : ''}: ${write.text(because)}. ${write.source(source)}`;
+  return `${found || 'else'}: ${to('repairs', repair)}${more ? ` (${more})` : ''}: ${write.text(because)} [${write.source(source)}]`;
 }
 
 function findingWords(finding, { when, figure }) {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { fit, placesOf, readCue, wordsOf } from '../../src/ask/cue.ts';
+import { fit as fitOf, placesOf, readCue, wordsOf } from '../../src/ask/cue.ts';
 import { heard } from './hear.ts';
 
 const one = (): number => 1;
-const fits = (cue: string, words: string): boolean => fit(readCue(cue), heard(words), one) !== undefined;
+const fits = (cue: string, words: string): boolean => fitOf(readCue(cue), heard(words), one) !== undefined;
 
 describe('the signs of a cue', () => {
   test.each([
@@ -31,7 +31,7 @@ describe('the signs of a cue', () => {
 
 describe('how well a cue fits', () => {
   const weight = (word: string): number => ({ lift: 2, thick: 3, layer: 5 })[word] ?? 1;
-  const score = (cue: string, words: string) => fit(readCue(cue), heard(words), weight);
+  const score = (cue: string, words: string) => fitOf(readCue(cue), heard(words), weight);
 
   test('is the sum of the weights of what it hears', () => expect(score('lift thick', 'thick lift')).toBe(2 + 3));
   test('counts what helps only when it is heard', () => {

@@ -60,7 +60,7 @@ describe('a job that was sent back', () => {
       `{"v":1,"turn":1,"facts":[{"quantity":"patch-width","number":12,"unit":"ft","turn":1,"${name}":{"polluted":true}}],"${name}":{"polluted":true}}`,
     );
     const reply = ask({ question: 'how many tons for 300 ft at 2 in', job: sent });
-    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
     expect(JSON.stringify(reply)).not.toContain('polluted');
   });
 

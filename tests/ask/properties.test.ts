@@ -5,7 +5,8 @@ import { ask } from '../../src/ask/ask.ts';
 import type { Reply } from '../../src/ask/reply.ts';
 import { convert } from '../../src/calc/quantity.ts';
 import type { Unit } from '../../src/calc/units.ts';
-import { askings, questionsOf } from './composed.ts';
+import { askings } from './askings.ts';
+import { questionsOf } from './composed.ts';
 import { soundReply } from './sound.ts';
 import { feet, inches, inchesIn } from './spelled.ts';
 
@@ -13,8 +14,8 @@ import { feet, inches, inchesIn } from './spelled.ts';
  * Laws of understanding, over questions put together by chance. `ASK_RUNS=10` runs ten times as many; `ASK_SEED` names
  * the seed, which is printed, so that a run can be had again.
  */
-const seed = Number(process.env['ASK_SEED'] ?? 20260301);
-const times = Number(process.env['ASK_RUNS'] ?? 1);
+const seed = Number(process.env.ASK_SEED ?? 20260301);
+const times = Number(process.env.ASK_RUNS ?? 1);
 const runs = (numRuns: number) => ({ numRuns: Math.round(numRuns * times), seed, includeErrorInReport: true });
 
 test('the seed', () => {

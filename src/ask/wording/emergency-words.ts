@@ -3,7 +3,7 @@
  * a man or a tool and bleeding is a fault of the mat, here both are of a body.
  */
 export const emergencyHeads: Readonly<Record<string, readonly string[]>> = {
-  person: 'guy guys man men worker laborer labourer raker operator driver kid buddy coworker woman lady flagger flagman flaggers foreman boss inspector pedestrian walker cyclist biker child boy girl somebody someone him he hes he\'s she shes she\'s me myself im i\'m mechanic spotter crewman hombre trabajador banderero muchacho compañero'.split(' '),
+  person: 'guy guys man men worker laborer labourer raker operator driver kid buddy coworker woman lady flagger flagman flaggers foreman boss inspector pedestrian walker cyclist biker child boy girl somebody someone him her he hes he\'s she shes she\'s me myself im i\'m mechanic spotter crewman hombre trabajador banderero muchacho compañero'.split(' '),
   body: 'arm arms leg legs hand hands foot feet finger fingers skin face head chest neck ankle ankles knee knees wrist elbow hip ribs rib nose thumb shin thigh boot boots ear mouth stomach shoulderblade brazo pierna mano pie cara piel'.split(' '),
   eye: 'eyes eyeball ojo ojos'.split(' '),
   burn: ['burnt', 'burns', 'scald', 'scalded', 'scalding'],
@@ -17,7 +17,8 @@ export const emergencyHeads: Readonly<Record<string, readonly string[]>> = {
   atropellado: ['atropelló', 'atropello', 'atropellaron'],
   pinned: ['trapped', 'squashed'],
   crushed: ['crush'],
-  machine: 'roller grader loader distributor tractor dozer backhoe skidsteer kettle mill broom paver excavator compactor machine aplanadora rodillo motoconformadora equipo'.split(' '),
+  machine: 'roller grader loader distributor tractor dozer backhoe skidsteer kettle mill broom paver excavator compactor machine machines aplanadora rodillo motoconformadora equipo'.split(' '),
+  bee: ['bees', 'wasp', 'wasps', 'hornet', 'hornets', 'yellow jacket', 'yellow jackets', 'yellowjacket', 'yellowjackets', 'avispa', 'abeja'],
   truck: ['trucks', 'camion', 'camión', 'dumptruck'],
   vehicle: 'car cars pickup semi van suv motorcycle motorist vehicle bus trailer rig carro coche camioneta'.split(' '),
   'upside-down': ['upside down'],
@@ -71,7 +72,7 @@ export const doubtHeads: Readonly<Record<string, readonly string[]>> = {
   'what-do': ['what do i do', 'what do we do', 'what should i do', 'what should we do', 'what to do', 'what can i do', 'what do i need to do', 'que hago', 'qué hago', 'que hacemos', 'qué hacemos'],
   'keep-from': ['keep from', 'keep people from', 'keep my guys from', 'keep the crew from', 'so nobody', 'so nobody gets', 'so no one'],
   'long-past': ['yesterday', 'ago', 'last week', 'last month', 'last year', 'last summer', 'last winter', 'last night', 'last time', 'used to', 'ayer'],
-  'not-so': ['almost', 'nearly', 'nobody', 'no one', 'noone', 'never', 'nobodys', 'casi', 'nadie', 'no injuries', 'not hurt', 'wasnt hurt', "wasn't hurt"],
+  'not-so': ['almost', 'nearly', 'nobody', 'no one', 'noone', 'never', 'nobodys', 'casi', 'nadie', 'no injuries', 'not hurt', 'no fire', 'no fires', 'no smoke', 'wasnt hurt', "wasn't hurt"],
   'told-of': ['near miss', 'near-miss', 'close call', 'quiz', 'training', 'tailgate talk', 'toolbox talk', 'safety talk', 'safety meeting', 'poster', 'drill'],
 };
 
@@ -86,6 +87,6 @@ export const somebodyKnown: readonly string[] = ['he', 'him', 'she', 'her', 'his
 
 /** Words that do not count between others. */
 export const emergencySmall: readonly string[] =
-  'a an the our my his her their its it some this that these those just really very un una el la los las su mi de del'.split(
+  'a an the our my his their its it some this that these those just really very un una el la los las su mi de del'.split(
     ' ',
   );

@@ -18,7 +18,7 @@ export default limit({
     'bridge carry|haul|load|truck',
     'over+weight',
     'frost+law',
-    '@check #mass truck|load -order -patch',
+    '@check #mass truck|load -order -patch -#length -#area',
     'bridge #mass load|cross|truck|haul @check',
     'post|posted #mass load|cross|truck|haul',
     'overload ?load ?truck',

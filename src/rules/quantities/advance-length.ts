@@ -11,6 +11,7 @@ export default quantity({
   sources: [manual('Table 6B-1')],
   cues: ['advance+warn area|length', 'farthest sign taper|flagger how-far'],
   bare: false,
+  asks: 'Advance warning length?',
   beside: ['sign-spacing-a', 'sign-spacing-b', 'sign-spacing-c'],
   usedAt: ['traffic-control-up'],
 });

@@ -23,6 +23,7 @@ export default quantity({
     ],
   },
   plausible: { min: { number: -30, unit: 'degF' }, max: { number: 130, unit: 'degF' } },
+  asks: 'Is it warm enough to lay?',
   beside: ['surface-temperature'],
   usedAt: ['order-and-check', 'tack'],
 });

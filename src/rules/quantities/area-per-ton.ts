@@ -11,5 +11,6 @@ export default quantity({
   sources: [virginia('ch. 9, p. 9-1')],
   cues: ['ton cover -load', 'square+yard per+ton', 'area per+ton', 'yard+ton'],
   bare: false,
+  asks: 'Square yards per ton?',
   note: 'A short ton is 2,000 lb.',
 });

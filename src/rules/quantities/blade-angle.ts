@@ -16,6 +16,7 @@ export default quantity({
   bare: { us: 'deg', metric: 'deg' },
   default: { number: 30, unit: 'deg', low: 30, high: 45 },
   plausible: { min: { number: 0, unit: 'deg' }, max: { number: 75, unit: 'deg' } },
+  asks: 'What angle for the blade?',
   beside: ['blade-reach', 'blade-passes'],
   usedAt: ['windrow', 'first-lift'],
   note: 'An angle said from the line of travel is 90 less this one.',

@@ -16,7 +16,7 @@ export default quantity({
     'how-many ton cost',
   ],
   bare: false,
-  asks: 'What does a ton in place cost?',
+  asks: 'What is the cost per ton in place?',
   beside: ['job-cost'],
   usedAt: ['record'],
 });

@@ -14,6 +14,7 @@ export default quantity({
   bare: false,
   default: { number: 2, unit: '%' },
   plausible: { min: { number: 0.1, unit: '%' }, max: { number: 12, unit: '%' } },
+  asks: 'What cross slope is that?',
   beside: ['crown-drop'],
   usedAt: ['survey-and-mark', 'finish-lift'],
 });

@@ -10,6 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: ['restore|build|rebuild crown|slope', 'build+up crown|slope|edge', 'crown build|wedge'],
   bare: false,
+  asks: 'How much do I build up the crown?',
   beside: ['crown-wedge-depth', 'crown-wedge-mass'],
   usedAt: ['survey-and-mark'],
 });

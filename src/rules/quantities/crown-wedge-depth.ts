@@ -8,7 +8,8 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'A wedge from nothing is half its thick side, on average.',
   sources: [geometry],
-  cues: ['average depth crown|wedge'],
+  cues: ['average depth crown|wedge', 'average depth crown+wedge', 'how+deep wedge'],
   bare: false,
+  asks: 'Average depth of the crown wedge?',
   beside: ['crown-wedge-mass'],
 });

@@ -8,8 +8,15 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'Area times average depth times what the mix weighs.',
   sources: [geometry],
-  cues: ['ton crown|wedge', 'mix crown|wedge', 'how-many mix restore|rebuild crown|slope'],
+  cues: [
+    'ton crown|wedge',
+    'mix crown|wedge',
+    'how-many mix restore|rebuild crown|slope',
+    'how-many+ton crown|wedge',
+    'ton crown+wedge',
+  ],
   bare: false,
+  asks: 'How many tons in the crown wedge?',
   beside: ['crown-build', 'crown-wedge-depth'],
   usedAt: ['order-and-check'],
 });

@@ -10,5 +10,6 @@ export default quantity({
   sources: [geometry],
   cues: ['ton hour truck|haul|deliver', 'how-many+ton hour truck|haul', 'truck bring|deliver|haul hour'],
   bare: false,
+  asks: 'How many tons an hour do they haul?',
   beside: ['truck-spacing'],
 });

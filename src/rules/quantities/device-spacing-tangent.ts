@@ -18,6 +18,7 @@ export default quantity({
     'every tangent cone|device|drum',
   ],
   bare: false,
+  asks: 'How far apart are cones on the tangent?',
   beside: ['device-spacing-taper', 'device-count'],
   usedAt: ['traffic-control-up'],
 });

@@ -10,6 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: ['drop after patch|lay', 'drop patch add'],
   bare: false,
+  asks: 'How deep is the drop after the patch?',
   beside: ['edge-drop'],
   usedAt: ['clean-up'],
 });

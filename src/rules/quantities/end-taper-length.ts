@@ -9,7 +9,7 @@ export default quantity({
   because: 'The end rises from nothing to full thickness over this length.',
   sources: [geometry],
   cues: [
-    'end+taper',
+    'end+taper -ton -mix',
     'how+long feather|ramp|runout',
     'feather length|long',
     'ramp length|long',

@@ -26,6 +26,7 @@ export default quantity({
     ],
   },
   plausible: { min: { number: 0.5, unit: 'ft/in' }, max: { number: 100, unit: 'ft/in' } },
+  asks: 'How many feet of taper per inch?',
   beside: ['end-taper-length'],
   usedAt: ['first-lift', 'finish-lift'],
 });

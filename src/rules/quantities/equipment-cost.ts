@@ -12,5 +12,6 @@ export default quantity({
   roles: { before: ['equipment', 'machine'] },
   setting: ['equipment', 'machine'],
   bare: false,
+  asks: 'What does the equipment cost?',
   beside: ['job-cost'],
 });

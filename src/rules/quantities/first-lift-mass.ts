@@ -11,4 +11,5 @@ export default quantity({
   sources: [geometry],
   cues: ['ton|mix first+lift dished|dish|bowl|sag|rut'],
   bare: false,
+  asks: 'Dished patch: tons in the first lift?',
 });

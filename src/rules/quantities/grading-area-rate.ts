@@ -8,7 +8,14 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'New road in every strip is the effective width less the overlap.',
   sources: [commonPractice],
-  cues: ['area hour grader|blade', 'square+yard|feet hour grader|blade', 'production grader|blade'],
+  cues: [
+    'area hour grader|blade',
+    'square+yard|feet hour grader|blade',
+    'production grader|blade',
+    'how-many area hour grader|blade',
+    'cover hour grader|blade',
+  ],
   bare: false,
+  asks: 'How many square yards an hour, grader?',
   beside: ['blade-reach', 'grader-speed'],
 });

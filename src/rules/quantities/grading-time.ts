@@ -17,7 +17,7 @@ export default quantity({
     'time grader|blade|grade -#temperature -hot -cold -roll',
     'how-many hour grader|blade',
     'how-far grader|blade need',
-    'how-far grader need pass',
+    'how-far grader need ?pass',
     'time|hour|minute pass #speed -roll -roller -drum -rolled',
     'how+long pass #speed|mile -roll -roller -drum -rolled',
     'how-far pass #speed -roll -roller -drum -rolled',

@@ -10,6 +10,7 @@ export default quantity({
   because: 'Blows too far apart leave ripples across the mat.',
   sources: [pavingHandbook('section 18'), fromMemory('at least 10 blows a foot')],
   cues: ['impact|blow foot|feet', 'how-many impact|blow'],
+  asks: 'How many blows a foot?',
   beside: ['roller-speed'],
   usedAt: ['roll-lift'],
 });

@@ -10,7 +10,7 @@ export default quantity({
   sources: [commonPractice],
   cues: [
     'cost job|patch|total|all',
-    'what cost',
+    'what cost -#price -at+#number',
     'how-many cost',
     'total+cost',
     'cost -ton+cost',

@@ -12,5 +12,6 @@ export default quantity({
   roles: { before: ['labor', 'crew'] },
   setting: ['labor', 'crew'],
   bare: false,
+  asks: 'What does the crew cost?',
   beside: ['job-cost'],
 });

@@ -10,5 +10,6 @@ export default quantity({
   sources: [geometry],
   cues: ['labor+hour', 'man|men+hour', 'how-many man|labor hour'],
   bare: false,
+  asks: 'How many labor hours is that?',
   beside: ['labor-cost'],
 });

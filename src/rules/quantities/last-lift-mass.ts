@@ -10,4 +10,5 @@ export default quantity({
   sources: [geometry],
   cues: ['ton|mix last|finish|top+lift dished|dish|bowl|sag|rut'],
   bare: false,
+  asks: 'Dished patch: tons in the last lift?',
 });

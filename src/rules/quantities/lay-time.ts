@@ -22,5 +22,6 @@ export default quantity({
   alsoCalled: ['truck spacing', 'truck interval'],
   roles: { after: ['between'], before: ['every'] },
   bare: false,
+  asks: 'How often does a truck have to come?',
   beside: ['trucks-needed', 'laying-rate'],
 });

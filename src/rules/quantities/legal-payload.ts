@@ -9,7 +9,12 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'Law and postings weigh the whole truck: what is left of that after the empty truck may be mix.',
   sources: [federalWeights('axle and gross weights')],
-  cues: ['payload limit', 'how-many carry|haul truck bridge|post|posted'],
+  cues: [
+    'payload limit',
+    'how-many carry|haul truck bridge|post|posted',
+    'what payload limit',
+    'check truck carry how-many|what',
+  ],
   roles: { after: ['payload'], before: ['payload', 'limit', 'license'] },
   bare: false,
   question: {
@@ -22,5 +27,6 @@ export default quantity({
     ],
   },
   plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 60, unit: 'ton' } },
+  asks: 'What is the payload limit?',
   beside: ['posted-weight', 'truck-tare'],
 });

@@ -17,5 +17,6 @@ export default quantity({
     'what #mass -left -need -more -still -at -remaining -price -cost -cover+ton',
   ],
   bare: false,
+  asks: 'How much area does a load cover?',
   beside: ['load-length', 'area-per-ton'],
 });

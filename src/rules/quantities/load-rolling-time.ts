@@ -10,6 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: ['how+long roll|rolled load', 'roll|rolled time load'],
   bare: false,
+  asks: 'How long to roll one load?',
   beside: ['lay-time', 'roller-limited-rate'],
   usedAt: ['roll-lift'],
 });

@@ -9,6 +9,7 @@ export default quantity({
   counted: true,
   because: 'The plant sells loads, and it stops loading at some hour.',
   sources: [commonPractice],
-  cues: ['how-many+more load|truck', 'how-many+load|truck more|left|still'],
+  cues: ['how-many more+load|truck', 'more+load|truck need|left', 'how-many+load|truck more|left|still'],
+  asks: 'How many more loads?',
   beside: ['tons-left'],
 });

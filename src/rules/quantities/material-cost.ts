@@ -16,7 +16,7 @@ export default quantity({
     '#mass #price',
     'cost #mass -place -per -a',
     '#mass cost ton at',
-    'at+#number ton cost',
+    'at+#number ton cost -total -job -hour -crew -equipment',
     'mix cost|price|bill #mass',
   ],
   roles: { before: ['mix'] },

@@ -10,6 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: ['cost order', 'order cost|price'],
   bare: false,
+  asks: 'What does the order cost?',
   beside: ['material-cost'],
   caution: 'Your prices; nothing is assumed.',
 });

@@ -11,5 +11,6 @@ export default quantity({
   sources: [napa('7.5'), commonPractice],
   cues: ['loose depth patch|whole|all'],
   bare: false,
+  asks: 'Loose depth of the whole patch?',
   beside: ['windrow-section-all'],
 });

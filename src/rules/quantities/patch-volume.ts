@@ -18,5 +18,6 @@ export default quantity({
   roles: { after: ['compacted', 'volume'], before: ['volume'] },
   bare: false,
   plausible: { min: { number: 0.01, unit: 'ft3' }, max: { number: 100000, unit: 'yd3' } },
+  asks: 'How many cubic yards is that?',
   beside: ['premix-mass', 'patch-area'],
 });

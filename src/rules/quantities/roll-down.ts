@@ -18,5 +18,6 @@ export default quantity({
   roles: { after: ['roll-down', 'factor'], before: ['roll-down', 'factor'] },
   default: { number: 1.25, unit: '1', low: 1.25, high: 1.4 },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 1.7, unit: '1' } },
+  asks: 'How much does it roll down?',
   note: 'Measure it on the first strip: depth before rolling over depth after; that figure replaces this one.',
 });

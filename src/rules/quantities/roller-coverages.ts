@@ -16,6 +16,7 @@ export default quantity({
   setting: ['roll', 'rolled', 'roller', 'drum', 'coverage'],
   default: { number: 3, unit: '1', last: true },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 8, unit: '1' } },
+  asks: 'How many coverages?',
   beside: ['roller-passes'],
   usedAt: ['roll-lift', 'final-roll'],
 });

@@ -9,11 +9,12 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'Without overlap a line stays between two lanes that neither has rolled.',
   sources: [florida('section 330: at least 6 in'), rollerArticle('6 in'), navyBasic('ch. 11: 3 to 4 in on hot mix')],
-  cues: ['roller overlap', 'overlap roller|drum|lane', 'how-many overlap'],
+  cues: ['roller overlap', 'overlap roller|drum|lane', 'how-many overlap', 'what overlap'],
   roles: { after: ['overlap', 'lap'], before: ['overlap', 'lap'] },
   bare: false,
   default: { number: 6, unit: 'in' },
   plausible: { min: { number: 0.5, unit: 'in' }, max: { number: 60, unit: 'in' } },
+  asks: 'What overlap for the roller?',
   beside: ['roller-lanes'],
   usedAt: ['roll-lift', 'final-roll'],
 });

@@ -25,6 +25,7 @@ export default quantity({
   ],
   cues: ['how-many roller', 'roller need'],
   bare: { us: '1', metric: '1' },
+  asks: 'How many rollers do I need?',
   beside: ['rolling-rate'],
   usedAt: ['order-and-check'],
 });

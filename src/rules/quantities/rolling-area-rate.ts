@@ -19,5 +19,6 @@ export default quantity({
   ],
   cues: ['square+yard|feet hour roll|roller|rolled', 'area hour roll|roller|rolled'],
   bare: false,
+  asks: 'How many square yards an hour rolled?',
   beside: ['rolling-rate'],
 });

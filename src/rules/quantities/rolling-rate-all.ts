@@ -10,6 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: ['ton hour all+roller', 'ton hour #number roller'],
   bare: false,
+  asks: 'How many tons an hour, all rollers?',
   beside: ['rolling-rate', 'laying-rate'],
   usedAt: ['roll-lift'],
 });

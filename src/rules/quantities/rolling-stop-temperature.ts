@@ -17,6 +17,7 @@ export default quantity({
   bare: false,
   default: { number: 175, unit: 'degF' },
   plausible: { min: { number: 120, unit: 'degF' }, max: { number: 230, unit: 'degF' } },
+  asks: 'How cold is too cold to roll?',
   beside: ['time-to-roll'],
   usedAt: ['roll-lift'],
 });

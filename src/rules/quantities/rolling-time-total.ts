@@ -15,6 +15,7 @@ export default quantity({
     'all|total|whole|both|every minute|time|hour roll|rolled -#temperature -how-many+time',
   ],
   bare: false,
+  asks: 'How long to roll all the lifts?',
   beside: ['rolling-time'],
   usedAt: ['roll-lift', 'final-roll'],
 });

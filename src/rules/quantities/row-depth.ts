@@ -16,6 +16,7 @@ export default quantity({
     'windrow how+thick|deep lay|laid|get|make',
   ],
   bare: false,
+  asks: 'How thick will the row lay?',
   beside: ['windrow-section', 'lift-loose'],
   usedAt: ['windrow', 'first-lift'],
 });

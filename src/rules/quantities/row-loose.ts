@@ -18,6 +18,7 @@ export default quantity({
     choices: [{ number: 105, unit: 'lb/ft3' }],
   },
   plausible: { min: { number: 70, unit: 'lb/ft3' }, max: { number: 140, unit: 'lb/ft3' } },
+  asks: 'What does the loose mix weigh?',
   beside: ['windrow-section'],
   usedAt: ['windrow'],
 });

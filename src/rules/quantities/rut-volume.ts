@@ -10,5 +10,6 @@ export default quantity({
   sources: [geometry],
   cues: ['rut volume', 'how-many cubic rut', 'cubic rut|wheelpath', 'volume rut|wheelpath'],
   bare: false,
+  asks: 'How many cubic feet in the ruts?',
   beside: ['premix-mass', 'rut-section'],
 });

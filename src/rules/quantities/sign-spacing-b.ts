@@ -12,6 +12,7 @@ export default quantity({
   cues: ['middle|second sign how-far|where|distance|spacing'],
   alsoCalled: ['second sign', 'distance B'],
   bare: false,
+  asks: 'How far to the middle sign?',
   beside: ['sign-spacing-a', 'sign-spacing-c'],
   usedAt: ['traffic-control-up'],
   note: 'Recommended least distances, adjusted to the field: farther for sight and reaction, nearer only to catch traffic that turns in.',

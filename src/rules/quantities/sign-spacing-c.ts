@@ -12,6 +12,7 @@ export default quantity({
   cues: ['farthest|third sign how-far|where|distance|spacing'],
   alsoCalled: ['third sign', 'distance C'],
   bare: false,
+  asks: 'How far to the farthest sign?',
   beside: ['sign-spacing-a', 'sign-spacing-b'],
   usedAt: ['traffic-control-up'],
   note: 'Recommended least distances, adjusted to the field: farther for sight and reaction, nearer only to catch traffic that turns in.',

@@ -13,5 +13,6 @@ export default quantity({
   cues: ['taper'],
   bare: false,
   standsIn: true,
+  asks: 'How long a taper?',
   usedAt: ['traffic-control-up'],
 });

@@ -10,5 +10,6 @@ export default quantity({
   sources: [geometry],
   cues: ['how+often truck #figure', 'truck come every', 'truck headway'],
   bare: false,
+  asks: 'What is the truck headway?',
   beside: ['delivery-rate', 'lay-time'],
 });

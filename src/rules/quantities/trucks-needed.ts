@@ -23,6 +23,8 @@ export default quantity({
     'truck #output -how-far -how-fast',
     'truck cycle|round|trip|haul #output',
     'truck keep busy|up|blade|grader|us',
+    'truck need round|cycle #output',
+    'truck need cycle|round',
   ],
   bare: { us: '1', metric: '1' },
   asks: 'How many trucks to keep the blade going?',

@@ -15,5 +15,6 @@ export default quantity({
   bare: false,
   default: { number: 110, unit: 'lb/yd2/in', low: 105, high: 120 },
   plausible: { min: { number: 75, unit: 'lb/yd2/in' }, max: { number: 140, unit: 'lb/yd2/in' } },
+  asks: 'What does the mix weigh per inch?',
   note: "The mix's own figure is better: the lab sheet, or a weighed box. Cold mix is often lighter; no published weight for it was found.",
 });

@@ -8,11 +8,12 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'hundredth' },
   because: 'The grader straddles the row; past about 5 ft it no longer goes between the wheels.',
   sources: [geometry, commonPractice],
-  cues: ['how+wide windrow', 'windrow base|wide|width'],
+  cues: ['how+wide windrow', 'windrow base', 'windrow width', 'how-many wide windrow'],
   roles: { after: ['base', 'bottom'], before: ['base', 'bottom'] },
   setting: ['windrow', 'base'],
   bare: false,
   plausible: { min: { number: 2, unit: 'in' }, max: { number: 20, unit: 'ft' } },
+  asks: 'How wide is the row at the base?',
   beside: ['windrow-height', 'windrow-section'],
   usedAt: ['windrow'],
 });

@@ -10,6 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: ['how-far windrow load', 'how+long windrow load', 'windrow+length', 'load make windrow'],
   bare: false,
+  asks: 'How long a row does a load make?',
   beside: ['windrow-section', 'truck-payload'],
   usedAt: ['windrow'],
 });

@@ -8,8 +8,9 @@ export default quantity({
   rounding: { us: 'up', metric: 'up' },
   because: 'The crew needs more road than the patch: ground to turn the grader and run off the roller at both ends.',
   sources: [commonPractice],
-  cues: ['work+space|length how+long', 'room turn grader|roller'],
+  cues: ['work+space|length how+long', 'room turn grader|roller', 'how+long work+space', 'room+turn length|how+long'],
   bare: false,
+  asks: 'How long is the work space?',
   beside: ['zone-length-turning'],
   usedAt: ['traffic-control-up'],
 });

@@ -9,6 +9,8 @@ export default quantity({
   because:
     'A grader and a roller need ground past both ends of the patch; without it they turn in the buffer, which must stay empty.',
   sources: [geometry],
+  cues: ['zone turn', 'room turn zone', 'zone room grader|roller', 'whole|total zone turn', 'zone+length turn'],
   bare: false,
+  asks: 'Whole zone, with room to turn?',
   beside: ['zone-length', 'work-length'],
 });

@@ -1,0 +1,47 @@
+import { read } from '../../calc/read/read.ts';
+import type { Engine } from '../engine.ts';
+import { isSmall, type Sentence, sentenceOf, type Token } from '../sentence.ts';
+import { askingWords } from '../wording/search-words.ts';
+import { stem } from './stem.ts';
+
+/** A word to search by: its head word, and as it was typed. Both without their endings; often the same. */
+export interface Term {
+  readonly head: string;
+  readonly typed: string;
+}
+
+/**
+ * The words of a sentence that tell what it is about, in order, each once; the words that only ask come in where nothing
+ * else is left. `text` is what the sentence was read from.
+ */
+export function termsOf(sentence: Sentence, text: string): Term[] {
+  const terms = allTerms(sentence, text);
+  const telling = terms.filter(({ head, typed }) => !askingWords.has(head) && !askingWords.has(typed));
+  return telling.length > 0 ? telling : terms;
+}
+
+/** A text as the index holds it, its words each once: by the head, and as typed where that differs. */
+export function indexed(text: string, { vocabulary, small }: Pick<Engine, 'vocabulary' | 'small'>): string[] {
+  const terms = termsOf(sentenceOf(read(text), vocabulary, small), text);
+  return [...new Set(terms.flatMap(({ head, typed }) => [head, typed]))];
+}
+
+function allTerms({ tokens, small }: Sentence, text: string): Term[] {
+  const terms = new Map<string, Term>();
+  for (const token of tokens) {
+    for (const { head, typed } of wordsOf(token, small, text)) {
+      const term = { head: stem(head), typed: stem(typed) };
+      if (!terms.has(term.head)) terms.set(term.head, term);
+    }
+  }
+  return [...terms.values()];
+}
+
+/** A figure gives the words it was typed with: "110 pounds" speaks of pounds. */
+function wordsOf(token: Token, small: ReadonlySet<string>, text: string): Term[] {
+  if (token.kind === 'mark' || isSmall(token, small)) return [];
+  const typed = text.slice(...token.at).toLowerCase().replace(/['’]s?$/, '');
+  if (token.kind === 'word') return [{ head: token.head, typed: typed.replaceAll(' ', '-') }];
+  if (token.kind === 'name') return [{ head: typed, typed }];
+  return (typed.match(/[a-z]{4,20}/g) ?? []).map((word) => ({ head: word, typed: word }));
+}
