@@ -63,7 +63,8 @@ export const cards: readonly Card[] = [
       "ground guide",
       "backing alarm",
       "who spots",
-      "truck backing to the grader"
+      "truck backing to the grader",
+      "who backs up"
     ],
     "links": [
       "practice/backing-spotter",
@@ -315,7 +316,8 @@ export const cards: readonly Card[] = [
       "keep traffic off the tack",
       "fresh oil sign",
       "somebody drove through the tack",
-      "tack in the open lane"
+      "tack in the open lane",
+      "cars sneak onto the tack"
     ],
     "links": [
       "practice/tack-set",
@@ -570,7 +572,8 @@ export const cards: readonly Card[] = [
       "leave it alone",
       "overworked mix",
       "rocky streaks from working it",
-      "stop blading it"
+      "stop blading it",
+      "why not keep working it"
     ],
     "links": [
       "limit/fewest-passes",
@@ -1019,7 +1022,9 @@ export const cards: readonly Card[] = [
       "what to say in the briefing",
       "brief the crew",
       "morning talk topics",
-      "what to tell everybody first"
+      "what to tell everybody first",
+      "what to tell the men",
+      "before we start"
     ],
     "links": [
       "step/brief-crew",
@@ -1767,7 +1772,9 @@ export const cards: readonly Card[] = [
       "relief flagger",
       "bathroom",
       "flagger lunch",
-      "swap flaggers"
+      "swap flaggers",
+      "flagger needs to go",
+      "flagger cannot leave"
     ],
     "links": [
       "practice/flagger-count",
@@ -2014,7 +2021,8 @@ export const cards: readonly Card[] = [
       "what if someone is burned",
       "how hot is the mix",
       "treat a burn",
-      "first aid for burns"
+      "first aid for burns",
+      "somebody gets burned"
     ],
     "links": [
       "step/tack",
@@ -2472,7 +2480,9 @@ export const cards: readonly Card[] = [
       "near miss",
       "nearly got hurt",
       "somebody could have been killed",
-      "nothing happened but"
+      "nothing happened but",
+      "almost backed over",
+      "truck nearly got him"
     ],
     "links": [
       "step/record",
@@ -2683,7 +2693,9 @@ export const cards: readonly Card[] = [
       "let traffic on",
       "is it ready for cars",
       "how cool before opening",
-      "ready to open"
+      "ready to open",
+      "drive on the new patch",
+      "fresh patch and cars"
     ],
     "links": [
       "practice/open-to-traffic",
@@ -3476,7 +3488,8 @@ export const cards: readonly Card[] = [
       "driven on tack",
       "tack too early",
       "tack yesterday",
-      "tacked too far ahead"
+      "tacked too far ahead",
+      "tacked this morning"
     ],
     "links": [
       "practice/tack-clean-dry",
@@ -4303,11 +4316,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "siren behind",
    "polic car"
   ],
-  "text": "all stop both end ratio radio machin pull away from open lan person step clear flag wav first befor see sees direction ther second oth send wait lin in front bring windrow row bar tack noth mov again until say"
+  "text": "all stop both end ratio radio machin pull away from open lan person step clear flag wav first befor see sees direction ther second oth send wait lin in front bring over windrow row bar tack noth mov again until say"
  },
  "around-the-grader": {
   "asks": [
-   "round grad",
+   "work round grad",
    "grad blind spot",
    "walk behind grad",
    "between wheel",
@@ -4315,19 +4328,20 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "grad",
    "swung swing blad"
   ],
-  "text": "stay both end everyth operator' operator eye horn first com from sid look see sees littl els rear fast than break alarm dirty windrow window loos mirror kill get thre point fac machin engin idl start only seat und rais nobody unless block"
+  "text": "stay both end everyth operator eye horn first com from sid look see sees littl els rear back fast than break alarm dirty windrow window loos mirror kill get thre point fac machin engin idl down start only seat und rais nobody unless block"
  },
  "backing": {
   "asks": [
-   "truck machin",
-   "truck",
+   "back truck machin",
+   "back truck",
    "spot",
    "spot ground-guid",
-   "alarm",
+   "back alarm",
    "spot",
-   "truck grad"
+   "truck back grad",
+   "back"
   ],
-  "text": "signal in driver' driv mirror all tim los sight him brak onc loud stand sid nev behind noth els rak phon look wir befor bed ris mov plan less turn wher ther room nobody cut backup back-up light"
+  "text": "signal in driv mirror all tim los sight him brak onc work loud stand sid nev behind noth els rak phon look wir befor bed ris down mov plan less turn wher ther room nobody cut backup back-up light"
  },
  "banked-curve": {
   "asks": [
@@ -4339,7 +4353,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "roll curv",
    "match bank"
   ],
-  "text": "str across lay feath slowly into straight both end from low sid insid edg even wher cent lin first road wrong noth below hold mat steep engineer' engin sunk twist eye"
+  "text": "str across lay feath slowly into straight both end from low sid insid edg even wher cent lin first road wrong noth below hold mat steep engin sunk twist eye"
  },
  "bed-stuck": {
   "asks": [
@@ -4351,7 +4365,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "tailgat jam",
    "truck bed empty"
   ],
-  "text": "nobody near behind und low mov level ground loos loosen from sid long bar try again let all onc sideway jerk forward brak shak tip look first wir touch driv stay everyon keep far emergency numb climb into rais ever"
+  "text": "nobody near behind und low mov level ground loos loosen from sid long bar try again let all onc over sideway jerk forward brak shak tip look first wir touch driv stay everyon keep far back emergency numb climb into rais ever"
  },
  "bees-and-snakes": {
   "asks": [
@@ -4365,7 +4379,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "poison ivy",
    "tick"
   ],
-  "text": "look befor reach culvert guardrail post tarp left weekend leav alon mark com spray cool even ask brief allergic wher his pen say aft swell fac throat vest hiv troubl wid breath emergency numb onc bit keep him ring cut suck ice tuck trous against"
+  "text": "look befor reach culvert guardrail post tarp left over weekend leav alon mark com back spray cool even ask brief allergic wher his pen say aft swell fac throat vest hiv troubl wid breath emergency numb onc bit keep him ring cut suck ice tuck trous against"
  },
  "bikes-and-walkers": {
   "asks": [
@@ -4379,23 +4393,23 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "wheelchair",
    "person foot"
   ],
-  "text": "giv them mark round wait car last in lin led tap rop chain stop nobody blind man' man und fit befor must dur between machin tack hot mix slow one-lan stretch far flag hold until"
+  "text": "giv them mark round wait car last in lin led tap rop chain stop nobody blind man und fit befor must dur work between machin over tack hot mix slow one-lan stretch far flag hold until"
  },
  "breakdown-grader": {
   "asks": [
-   "grad break",
+   "grad break down",
    "grad quit",
-   "blad break",
+   "blad break down",
    "motor grad dead",
    "grad mix in lan",
-   "windrow row machin died",
+   "windrow row down machin died",
    "cut edg break"
   ],
-  "text": "stay clos knock lift load second roll lay turn truck plant hot worth sav only whil spread nev open left night ground engin key wheel chock traffic sid"
+  "text": "stay clos knock lift load second roll lay turn truck back plant hot worth sav only whil spread nev open left night work ground engin key wheel chock traffic sid"
  },
  "breakdown-roller": {
   "asks": [
-   "roll break",
+   "roll break down",
    "roll quit",
    "roll break",
    "roll",
@@ -4403,7 +4417,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "roll start",
    "load wait roll"
   ],
-  "text": "lay mor hot mix cannot whil lost send anoth job cold rubber-tir truck pack stopgap until com replac next lift befor below lan stay shut meanwhil unroll rut und first car throw ston ask second"
+  "text": "lay mor hot mix cannot whil lost send anoth job back cold rubber-tir truck pack stopgap until com replac next lift befor below lan stay shut meanwhil unroll rut und first car throw ston ask second"
  },
  "bridge-deck": {
   "asks": [
@@ -4414,18 +4428,18 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "bridg joint",
    "bridg approach"
   ],
-  "text": "without engin stop short ramp meet dead weight figur plug drain bury cut seal below dip settl mor again report min mind post load truck roll stand"
+  "text": "without engin stop short ramp down meet dead weight figur plug drain bury cut seal below dip settl mor again report min mind post load truck roll stand"
  },
  "broom-down": {
   "asks": [
-   "broom",
+   "broom down",
    "broom",
    "sweep break",
    "broom quit",
    "clean without broom",
    "blow instead"
   ],
-  "text": "hand wait surfac tack stick dust noth load bucket heavy stuff first wind from crown edg cut corn wher badly anyhow mak hurt lung blind driv damp lightly keep person hold traffic whil let dry befor"
+  "text": "hand wait surfac tack stick dust noth load bucket heavy stuff first work wind from crown edg cut corn wher badly anyhow mak hurt lung blind driv damp lightly keep person hold traffic whil let dry befor"
  },
  "broom-dust": {
   "asks": [
@@ -4436,7 +4450,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "sweep dry",
    "broom wat"
   ],
-  "text": "mist soak shut cab keep person hold traffic until settl road silica scar lung driv in see sees neith flag nor man behind let befor tack damp agency' agency wet nev slow rais less than fast clean bet"
+  "text": "mist soak shut cab keep person hold traffic until settl road silica scar lung driv in see sees neith flag nor man behind let befor tack damp agency wet nev slow rais less than fast clean bet"
  },
  "cars-on-tack": {
   "asks": [
@@ -4445,7 +4459,8 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "keep traffic tack",
    "fresh oil sign",
    "somebody drov tack",
-   "tack in open lan"
+   "tack in open lan",
+   "car sneak onto tack"
   ],
   "text": "clos con man ahead noth until break cov cover wet slick ice paint every tir carry mat hold must cross sand first them walk touch bar track befor lay shoot mor than guard"
  },
@@ -4461,7 +4476,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "road cold",
    "coldest"
   ],
-  "text": "below air fall wait thin hot lift itself agency' agency figur win diff deal heat in minut mor than tack break ice und nev shad bridg hollow stay longest emergency hold hol till spr blad"
+  "text": "below air fall wait thin hot lift itself agency figur win diff deal heat in minut mor than tack break ice und nev shad bridg hollow stay longest emergency hold hol till spr blad"
  },
  "cold-mix-airing": {
   "asks": [
@@ -4470,11 +4485,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "aerat",
    "dry cold mix",
    "mix push und roll",
-   "blad forth",
+   "blad back forth",
    "cur mix",
    "soft cold mix"
   ],
-  "text": "across patch let oil wat lay sun wind shad long shov drum ready harden hard only mak wav fat clump pull into tight windrow row giv day overdo in cutback vapor burn flam smok whil"
+  "text": "across patch let oil wat lay sun wind work shad long shov drum ready harden hard only mak wav fat clump pull into tight windrow row giv day overdo in cutback vapor burn flam smok whil"
  },
  "concrete-below": {
   "asks": [
@@ -4482,7 +4497,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "old concret",
    "concret bas",
    "slab joint show",
-   "patch concret",
+   "patch over concret",
    "whit slab und mix asphalt",
    "composit road"
   ],
@@ -4498,7 +4513,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "temporary mark aft patch",
    "paint lin"
   ],
-  "text": "sign befor open manual repeat every mil night in rain driv steel st without cut curv soon real must agency' agency figur wher no-pass zon com sam plac until"
+  "text": "sign befor open manual repeat every mil night in rain driv steel st without cut curv soon real must back agency figur wher no-pass zon com sam plac until"
  },
  "craft-blade-angle": {
   "asks": [
@@ -4521,14 +4536,14 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "wheelpath wheel-path fill",
    "low spot befor lay"
   ],
-  "text": "them in each roll full top straight across mix thin besid depth com steel drum rid high sid nev pack middl insid narrow rub tir load wheel follow shap only mov"
+  "text": "them in each roll full over top straight across mix thin besid down depth com back steel drum rid high sid nev pack middl insid narrow rub tir load wheel follow shap only mov"
  },
  "craft-down-pressure": {
   "asks": [
-   "pressur",
+   "down pressur",
    "pressur blad",
-   "push blad",
-   "forc",
+   "push down blad",
+   "down forc",
    "blad heavy light",
    "pressur tear mat"
   ],
@@ -4540,22 +4555,23 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "rak feath",
    "big ston in feath",
    "edg ravel",
-   "hand edg",
+   "hand work edg",
    "rak",
    "lut edg",
    "thin edg"
   ],
-  "text": "throw away leav fin littl proud roll onc alon than stand own first tir pull much sam all truck across mat into ditch wher operator see sees them nev between blad"
+  "text": "throw away leav fin littl proud roll onc alon than stand own first tir pull much sam all over truck across mat into ditch wher operator see sees them nev between blad"
  },
  "craft-fewest-passes": {
   "asks": [
    "few pass",
-   "keep mix",
+   "keep work mix",
    "many pass",
    "leav alon",
    "overwork mix",
-   "rocky streak from",
-   "stop blad"
+   "rocky streak from work",
+   "stop blad",
+   "keep work"
   ],
   "text": "every extra part ston fin cool coars ravel first traffic throw loos count strip width lay them spot lik bet und roll mor often than itself again rak cold must air purpos in windrow row"
  },
@@ -4570,7 +4586,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "finish blad",
    "last pass blad"
   ],
-  "text": "shar sharp angl som pressur clear loos ston almost adjust every touch level lev show in mat width giv bring mix all edg leav slightly full roll stand high nev low windrow row short far end few lump littl fine-grad fine-mix left fill drag mark pil noth str strung road"
+  "text": "shar sharp angl som down pressur clear loos ston almost adjust every touch level lev show in mat width giv bring mix all edg leav slightly full roll stand high nev low windrow row short far end few lump littl fine-grad fine-mix left over fill drag mark pil noth str strung road"
  },
  "craft-first-lift": {
   "asks": [
@@ -4592,7 +4608,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "machin without float",
    "follow shap road"
   ],
-  "text": "level stretch lat lift edg road' own gath loos mix lev rut dip ther hol fill finish wher som pressur hold mak small slow correction hand nev person near fre mov itself"
+  "text": "level stretch lat lift edg own gath loos mix work lev over rut dip ther hol fill finish wher som down pressur hold mak small slow correction hand nev person near fre mov itself"
  },
  "craft-gear-and-throttle": {
   "asks": [
@@ -4601,20 +4617,20 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "throttl",
    "engin sp whil lay",
    "driv grad",
-   "bounc grad slow"
+   "bounc grad slow down"
   ],
-  "text": "low open keep hydraulic quick wheel stay fast machin each print rippl lat lift copy tim tap hundr foot even look tir cut edg circl few pass mak day' day ton high"
+  "text": "low open over keep hydraulic quick wheel stay fast machin each print rippl lat lift copy tim tap hundr foot even look tir cut edg circl few pass mak day ton high"
  },
  "craft-next-lift": {
   "asks": [
    "lay next lift",
    "second lift",
    "middl lift",
-   "bring mix cent",
+   "bring mix back cent",
    "next lift direction",
    "lift"
   ],
-  "text": "only roll run oth from toward first pass flat angl windrow row even again follow tap ther touch lev must let blad float wher road level loos wheel sink their track com ridg und drum dusty cold driven light tack agency' agency rul"
+  "text": "only roll run oth from toward first pass flat angl windrow row even again follow tap ther touch lev must let blad float wher road level loos wheel sink their track com ridg und drum dusty cold driven light tack agency rul"
  },
  "craft-outer-edge": {
   "asks": [
@@ -4626,18 +4642,18 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "wheel width between windrow row edg",
    "edg com last"
   ],
-  "text": "hold until pass wheel' fre only bring all push early spill thin lik shell lost sid lack shoot straight see str paint old roll first crown road stay wher soft"
+  "text": "hold until pass fre only bring all push early spill over thin lik shell lost sid lack shoot straight see str paint old roll first crown road stay wher soft"
  },
  "craft-pitch": {
   "asks": [
    "blad moldboard pitch",
    "tip blad moldboard",
    "roll blad forward",
-   "pitch forward",
+   "pitch forward back",
    "tilt blad moldboard",
    "blad pitch mix asphalt"
   ],
-  "text": "littl lay drag rid pack und edg bit into old road cut trim hump bad mat boil itself pick chunk far skid leav loos chanc chang tim nev in middl finish pass"
+  "text": "littl lay drag rid over pack und edg bit into old road cut trim hump bad mat boil itself pick chunk far skid leav loos chanc chang tim nev in middl finish pass"
  },
  "craft-reading-rocks": {
   "asks": [
@@ -4672,7 +4688,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "pil end pass",
    "windrow row run"
   ],
-  "text": "bring middl patch carry onc mor small into mat whil warm big than width depth siz next spread strip nev drag rest along road lies tack break fly bury wher becom bump everybody feel"
+  "text": "bring back middl patch carry over onc mor small work into mat whil warm big than width depth siz next spread strip nev drag rest along road lies tack break fly bury wher becom bump everybody feel"
  },
  "craft-run-out": {
   "asks": [
@@ -4685,7 +4701,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "end lift",
    "far end tap"
   ],
-  "text": "som foot befor begin half blad past heel carry mix beyond let noth ther leav pil drop early starv tack sweep brought last roll watch flag runout run-out into spac nev buff"
+  "text": "som foot befor begin half blad past heel carry mix beyond let noth ther leav pil drop early starv tack sweep brought back last roll watch flag runout run-out into work spac nev buff"
  },
  "craft-sizing-row": {
   "asks": [
@@ -4698,7 +4714,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "mak windrow row even",
    "blad siz"
   ],
-  "text": "sight slight angl from squar littl pressur cut carry them end straight along insid patch depth every lift com wher mat bend much her old road lump rid into new trust ticket look count ton dump each hundr foot"
+  "text": "sight slight angl from squar littl down pressur cut carry them end straight along insid patch depth every lift com wher mat bend much her old road lump rid into new trust ticket over look count ton dump each hundr foot"
  },
  "craft-tapers": {
   "asks": [
@@ -4711,7 +4727,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "bump wher patch begin",
    "feath start"
   ],
-  "text": "com edg touch old road littl tim gross grow both their every lat follow already ther bit farth long felt short feather mix cannot hold big ston rak tack must reach far fin finest peel ravel"
+  "text": "com edg touch old road littl tim gross grow both their every lat follow already ther bit farth back long felt short feather mix cannot hold big ston rak tack must reach far fin finest peel ravel"
  },
  "craft-toe-and-heel": {
   "asks": [
@@ -4735,18 +4751,18 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "sid shift blad",
    "wheel mark in fresh mix"
   ],
-  "text": "com fall clear side-shift sharpen angl until run loos pack track show ridg aft roll howev much articulat machin walk strip slowly nobody near hing look both mirror each start rak behind"
+  "text": "com fall clear side-shift sharpen angl until run over loos pack track show ridg aft roll howev much articulat machin walk strip slowly nobody near hing look back both mirror each start rak behind"
  },
  "craft-two-ended-row": {
   "asks": [
-   "windrow row from both end",
+   "work windrow row from both end",
    "windrow from both end",
    "both end",
-   "bring windrow row limit",
-   "forth",
+   "bring windrow row back limit",
+   "work back forth",
    "keep windrow row insid patch"
   ],
-  "text": "oth mark each tim neith gross grow fat whil starv blad alway carry mix along run one-way only far pil near short finish lift show build toward middl siz noth past lies tack pull befor cool"
+  "text": "oth mark each tim neith gross grow fat whil starv blad alway carry mix along run one-way only far pil near short finish lift show build toward middl siz noth over past lies tack pull befor cool"
  },
  "crash-plan": {
   "asks": [
@@ -4754,25 +4770,27 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "car con plan",
    "escap rout",
    "driv stop",
-   "someon driv into",
+   "someon driv into work",
    "intrusion",
    "horn signal",
    "driv wont stop"
   ],
-  "text": "befor first everyon long run look lat buff empty straight nobody his traffic com jump clear ratio radio step in front mov chas plat numb color polic aft crash emergency hold both hurt sign stay wher stand photo tim taken talk blad blam"
+  "text": "befor first everyon long run look lat buff empty straight nobody his back traffic com jump clear ratio radio step in front mov chas plat numb color polic aft crash emergency hold both hurt sign stay wher stand photo tim taken talk blad blam"
  },
  "crew-briefing": {
   "asks": [
-   "talk befor",
+   "talk befor work",
    "tailgat talk",
    "toolbox talk",
-   "safety meet befor",
+   "safety meet befor work",
    "say in brief",
    "brief crew",
    "morn talk topic",
-   "everybody first"
+   "everybody first",
+   "man",
+   "befor start"
   ],
-  "text": "minut road everyon ther driv today wher lan traffic run flag channel spot truck nobody walk hot burn each man' man direction milepost giv emergency anyon stop job ask person repeat heard again layout weath chang"
+  "text": "minut road everyon ther driv today wher lan traffic run flag channel spot truck nobody walk hot burn each direction milepost giv emergency anyon stop job ask person back repeat heard again layout weath chang"
  },
  "cross-roll-ends": {
   "asks": [
@@ -4783,7 +4801,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "transvers joint",
    "roll across lan end"
   ],
-  "text": "road drum nearly all old first hand' hand width farth onto new mat each trip until whol carry press push along lay straightedg befor high low fix nos toward traffic both flag stop plat room run nev soft"
+  "text": "road drum nearly all old first hand width farth onto new mat each trip until whol carry press push along lay straightedg befor high low fix nos toward traffic both flag stop plat room run nev soft"
  },
  "curb": {
   "asks": [
@@ -4807,20 +4825,20 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "heat cutback",
    "smok near tack"
   ],
-  "text": "yes mix asphalt thin someth lik gasolin kerosen all grad spray hot than their vapor flam spark run engin open lid only park level in burn tub cov cover pump turn nobody leav nev boil keep dry-chemical extinguish hand stand upwind drain som plac ban sum"
+  "text": "yes mix asphalt thin someth lik gasolin kerosen all grad spray hot than their vapor flam spark run engin open lid only park level in burn tub cov cover pump turn nobody leav nev boil over keep dry-chemical extinguish hand stand upwind drain som plac ban sum"
  },
  "day-record": {
   "asks": [
    "in report",
    "daily report",
-   "writ",
+   "writ down",
    "diary",
    "paperwork",
    "record day",
    "end day",
    "photo"
   ],
-  "text": "wher big deep lift load ticket ton tack gallon air road mix heat hour person machin layout used sign clock delay near miss someth show siz left area com depth meant whil stand ther aft crash tim first anybody ask memory"
+  "text": "wher big deep lift load ticket ton tack gallon air road mix heat hour person machin layout used sign clock delay near miss someth show siz left over area com depth meant whil stand ther aft crash tim first anybody ask memory"
  },
  "depth-readings": {
   "asks": [
@@ -4832,7 +4850,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "straightedg measur rut",
    "read depth"
   ],
-  "text": "every foot along lay lan thre plac both wheelpath wheel-path middl clos togeth chang fast all giv ton spot lift in worst hol ord far much mix littl cut proud hump first rid them deep nev alon liv lookout light set-up short"
+  "text": "every foot along lay lan thre plac both wheelpath wheel-path middl clos togeth chang fast all giv ton spot lift in worst hol ord far much mix littl cut proud hump first rid them deep nev alon liv lookout light set-up short work"
  },
  "dump-points": {
   "asks": [
@@ -4844,7 +4862,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "tailgat load",
    "long load"
   ],
-  "text": "grad begin from ther every many foot ton giv width depth figur say wheth lift all them chang tim past tack each end nev starv look wir bed befor mov nobody between blad"
+  "text": "grad begin from ther every many foot ton over giv width depth figur say wheth lift all them chang tim past tack each end nev starv look wir bed down befor mov nobody between blad"
  },
  "emergency-burn": {
   "asks": [
@@ -4871,7 +4889,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "road rag",
    "driv attack flag"
   ],
-  "text": "keep hold puddl paddl palm open voic low sorry wait long step forward machin truck between com into stop mov weapon leav post crew traffic oth end plat color look lik tim nobody grab him his key afterward writ"
+  "text": "keep hold puddl paddl palm open voic low sorry wait long step back forward machin truck between com into work stop mov weapon leav post crew traffic oth end plat color look lik tim nobody grab him his key afterward writ down"
  },
  "emergency-eye": {
   "asks": [
@@ -4880,7 +4898,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "tack in eye",
    "eye injury"
   ],
-  "text": "head tilt bad wat from nos sid outward non run into contact len com easily hot stick cool leav pick rub wip anyth drop oil solvent stuck stay cov both loosely keep ris rins safety data sheet along first aid doctor"
+  "text": "head tilt bad down wat from nos sid outward non run into contact len com easily hot stick cool leav pick rub wip anyth drop oil solvent stuck stay cov both loosely keep ris rins safety data sheet along first aid doctor"
  },
  "emergency-fire": {
   "asks": [
@@ -4889,7 +4907,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "tank fir",
    "truck burn"
   ],
-  "text": "shut pump engin reach them safety safely nev wat hot mix asphalt boil throw dry chemical bas flam stay clear end tir hold traffic well both smok blind driv dispatch in gallon data sheet ready count person cloth drop roll"
+  "text": "shut pump engin reach them safety safely nev wat hot mix asphalt boil throw dry chemical bas flam stay clear end tir hold traffic well back both smok blind driv dispatch in gallon data sheet ready count person cloth drop roll"
  },
  "emergency-gas": {
   "asks": [
@@ -4899,7 +4917,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "cut cabl",
    "smell gas"
   ],
-  "text": "leav machin wher door open engin only second hold traffic both company warn nearest hous pitch pinch plug cov run along pip into burn keep oth electric operator stay in everyon els far nobody return until say nick count fail lat"
+  "text": "leav machin wher door open engin only second hold traffic back both company warn nearest hous pitch pinch plug cov run along pip into burn keep oth electric operator stay in everyon els far nobody return until say nick count fail lat"
  },
  "emergency-heat": {
   "asks": [
@@ -4908,11 +4926,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "pass in heat",
    "overheat"
   ],
-  "text": "confus stagger talk oddly throw hot touch sweat minut count boot vest shirt soak him keep noth drink sip clear his sid nev send sit alon truck driv hom look oth sam first aid doctor dispatch say"
+  "text": "confus stagger talk oddly throw hot touch sweat minut count boot vest shirt soak him keep noth drink sip clear his sid nev send sit alon truck driv hom look oth work sam first aid doctor dispatch say"
  },
  "emergency-medical": {
   "asks": [
-   "somebody badly hurt",
+   "somebody down badly hurt",
    "collaps",
    "pass",
    "hurt badly",
@@ -4925,16 +4943,16 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
   "asks": [
    "touch pow lin",
    "pow lin contact",
-   "wir",
+   "wir down",
    "truck in wir"
   ],
-  "text": "every liv until company say otherwis hold traffic well both ground itself carry wet farth try driv clear only fre nobody near machin burn jump far foot togeth nev onc shuffl away help him even lies ther second man dies"
+  "text": "every liv until company say otherwis hold traffic well back both ground itself carry wet farth try driv clear only fre nobody near machin burn jump far foot togeth nev onc shuffl away help him even lies ther second man dies"
  },
  "emergency-rollover": {
   "asks": [
-   "machin",
+   "machin over",
    "rollov",
-   "machin tip",
+   "machin tip over",
    "roll sid"
   ],
   "text": "talk operator him stay hang shut engin only reach from pull unless ther fir wat in his fac abov com first chock block slid farth nobody stand downhill press bad bl bleed keep warm lies until rescu sup say aid doctor dispatch"
@@ -4946,7 +4964,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "tack in ditch",
    "leak tank"
   ],
-  "text": "cutback flam engin everyon upwind keep person car hot slick both sand soil boom across block inlet hos soap send farth deep sup environmental offic onc oil sheet sheen must report national respons cent 1-800-424-8802 writ tim product gallon wher safety data hand clean-up their disposal"
+  "text": "cutback flam engin everyon upwind keep person car hot slick both sand soil boom across block inlet hos soap send farth deep sup environmental offic onc oil sheet sheen must report national respons cent 1-800-424-8802 writ down tim product gallon wher safety data hand clean-up their disposal"
  },
  "emergency-sting": {
   "asks": [
@@ -4955,17 +4973,17 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "allergic reaction",
    "snak bit"
   ],
-  "text": "dang sign vest hiv swell hoars voic wheez faint throw com within minut second lif bad lay him leg sit wid breath hard scrap stay aft pen keep limb ring boot cut suck ice rememb color first aid doctor dispatch say"
+  "text": "dang sign vest hiv swell hoars voic wheez faint throw com within minut second lif bad lay him down leg sit wid breath hard scrap stay back aft pen keep limb ring boot cut suck ice rememb color first aid doctor dispatch say"
  },
  "emergency-struck-by": {
   "asks": [
-   "stuck struck run",
+   "stuck struck run over",
    "stuck struck",
-   "run",
+   "run over",
    "hit machin",
    "pin"
   ],
-  "text": "shut chock man watch noth roll leav ask dispatch befor mov press hard bad bl bleed clean cloth keep head neck him warm talk wid breath start crest chest compression nobody els hurt stay traffic sup onc first aid doctor say"
+  "text": "shut down chock man watch noth roll leav ask dispatch befor mov press hard bad bl bleed clean cloth keep head neck him warm talk wid breath start crest chest compression nobody els hurt stay traffic sup onc first aid doctor say"
  },
  "empty-buffer": {
   "asks": [
@@ -4974,7 +4992,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "buff",
    "stag truck in buff",
    "roll in buff",
-   "stor mix befor",
+   "stor mix befor work",
    "noth in buff"
   ],
   "text": "hold person turn road driv cam con stand ther hit reach crew giv sp length short room grad wait mak spac long each end borrow from"
@@ -5003,7 +5021,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "in cas fir",
    "extinguish"
   ],
-  "text": "dry chemical charg truck every machin wher reach from outsid shut pump engin heat only park level open tub cov cover somebody ther smok near fuel lid emergency numb everyon away upwind fight small nev wat hot mix asphalt throw gallon carry"
+  "text": "dry chemical charg truck every machin wher reach from outsid shut pump engin heat only park level open tub cov cover somebody ther smok near fuel lid emergency numb everyon away upwind fight small back nev wat hot mix asphalt throw gallon carry"
  },
  "flagger-break": {
   "asks": [
@@ -5013,9 +5031,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "relief flag",
    "bathroom",
    "flag lunch",
-   "swap flag"
+   "swap flag",
+   "flag",
+   "flag cannot leav"
   ],
-  "text": "train puddl paddl first stop lan clear nobody leav post car com chanc chang whil traffic oth end hand mat lin run insid channel plan wat shad every coupl hour tir look his phon sign cov cover turn"
+  "text": "train puddl paddl first work stop lan clear nobody post car com chanc chang over whil traffic oth end hand mat lin run insid channel plan wat shad every coupl hour tir look his phon sign cov cover turn"
  },
  "fog-and-sun": {
   "asks": [
@@ -5028,7 +5048,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "heavy rain visibility",
    "driv blind"
   ],
-  "text": "stop lay roll hold open sign flag in tim noth els layout every distanc grant see worst hour person hom stand mov start lat post shad sid someon from both end com hollow aft thought"
+  "text": "stop lay roll down hold open sign flag in tim noth els layout work every distanc grant see worst hour person hom stand mov start lat post shad sid someon from both end com back hollow aft thought"
  },
  "four-lane": {
   "asks": [
@@ -5053,7 +5073,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "wid breath tack",
    "sick from smell"
   ],
-  "text": "stand upwind keep hot than job blu sting eye eyes dizzy head someon cutback vapor irritat onc doctor lik year skin count wash soap fuel nev lean open lid into tank air ther kill read safety sheet truck"
+  "text": "stand upwind keep hot than job blu sting eye eyes dizzy head someon cutback vapor irritat onc doctor lik over year skin count wash soap fuel nev lean open lid into tank air ther kill read safety sheet truck"
  },
  "hand-wand": {
   "asks": [
@@ -5065,20 +5085,20 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "spray hand",
    "wand"
   ],
-  "text": "pad known siz first weigh show doing giv rat figur gain walk pac thin even old ston puddl bar spot edg cut fac heavy every turn shield glov long sleev wind und pressur whip shut valv bl befor lay"
+  "text": "pad known siz first weigh show doing giv rat figur gain walk pac thin even old ston puddl bar spot edg cut fac heavy every turn shield glov long sleev wind back und pressur whip shut valv bl befor lay down"
  },
  "heat-day": {
   "asks": [
    "hot day",
    "heat index",
-   "hot weath",
+   "hot weath work",
    "wat break",
    "heat illness",
-   "in july",
+   "work in july",
    "hot",
    "new man in heat"
   ],
-  "text": "rest shad watch each oth moderat high abov very full sun mix add cup every minut befor thirsty from week fifth first mor max most die their confus stagger skin strob strok emergency numb cool him hard"
+  "text": "rest shad watch each oth moderat high abov very full sun mix add cup every minut befor thirsty back from week fifth first mor max most die their confus stagger skin strob strok emergency numb cool him hard"
  },
  "help-plan": {
   "asks": [
@@ -5091,19 +5111,19 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "nearest hospital",
    "ambulanc wher"
   ],
-  "text": "befor writ board road direction milepost crossroad numb her train in wat defibrillator stay lin meet them flag hold both keep lan open county mat next say"
+  "text": "befor work writ board road direction milepost crossroad numb her train in wat defibrillator stay lin meet them flag hold both keep lan open county mat next say"
  },
  "holding-repair": {
   "asks": [
    "hold repair",
-   "patch alligator crack",
+   "patch over alligator crack",
    "fix",
    "temporary patch",
    "band aid",
    "only buy tim",
    "real fix"
   ],
-  "text": "cur smooth road wat kept year few long wher bas firm dry drain piec mov com again loos pump soft dig say in report nobody surpris stretch list federal guid cut squar ther"
+  "text": "cur smooth road wat kept year few long work wher bas firm dry drain piec mov com again loos pump soft dig say in report nobody surpris stretch list federal guid cut squar ther"
  },
  "hot-or-cold-mix": {
   "asks": [
@@ -5115,7 +5135,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "plant clos",
    "wint mix"
   ],
-  "text": "traffic intersection plac wher car brak warm road short haul roll blade' blad heel far shut small spot tim let air thin lift cool in minut lay slow than pav all wait but stay soft until oil wat left agency' agency"
+  "text": "traffic intersection plac wher car brak warm road short haul roll blad heel far shut small spot tim let air thin lift cool in minut lay slow than pav all wait but stay soft until oil wat left agency"
  },
  "hot-stuff": {
   "asks": [
@@ -5126,21 +5146,22 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "someon burn",
    "hot mix",
    "treat burn",
-   "first aid burn"
+   "first aid burn",
+   "somebody burn"
   ],
-  "text": "long sleev boot lac high wand tank cuff com degr stick keep clean wat rins job wher happen emergency numb cool run minut peel ice solvent greas bl hos befor open eye eyes ris"
+  "text": "long sleev boot lac high wand tank cuff over com degr stick keep clean wat rins job wher happen emergency numb cool run minut peel ice solvent greas bl hos befor open eye eyes ris"
  },
  "house-drives": {
   "asks": [
    "driv hous in zon",
    "driveway",
-   "hous in zon",
+   "hous in work zon",
    "resident",
    "farm driv",
    "access hous",
    "block driveway"
   ],
-  "text": "them day befor person car card hour each clear wor word blad ridg across tie hand sam tir man grocery whatev left someon sick oxygen wait rid ask keep open nobody into one-lan lin without bring him"
+  "text": "them day befor person car card hour each clear wor word blad ridg across tie hand sam tir man grocery over whatev left someon sick oxygen wait rid ask keep open nobody back into one-lan lin without bring him"
  },
  "how-long-last": {
   "asks": [
@@ -5151,7 +5172,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "fail",
    "last"
   ],
-  "text": "publish found bas wat traffic decid firm dry road round wet till next thaw help clean surfac tack thin lift each roll crown drain edg promis nobody again within stop engineer' engin turn record lay him wher look"
+  "text": "publish found bas wat traffic decid firm dry road round wet till next thaw help clean surfac tack thin lift each roll crown drain edg promis nobody again within stop engin turn record lay him wher look"
  },
  "how-many-people": {
   "asks": [
@@ -5176,7 +5197,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "soon report",
    "deadlin injury"
   ],
-  "text": "sup onc whatev hour agency' agency form law clock remember within night in amputation lost eye stat plan strict leav scen nobody hurt writ tim nam machin layout photo saw think small count splint hot tack tuesday infection friday record"
+  "text": "sup onc whatev hour agency form law clock remember within night in amputation lost eye stat plan strict leav scen nobody hurt writ tim nam machin layout photo saw think small count splint hot tack tuesday infection friday record"
  },
  "intersection": {
   "asks": [
@@ -5187,7 +5208,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "patch in middl junction",
    "turn traffic"
   ],
-  "text": "every leg control path halv ther alway one-way flag each open car com from wher nobody look truck swung swing corn con short quiet hour help mor than extra sign signal switch cov cover own left argu lay dens hot mix brak soft shov next week"
+  "text": "every leg control path halv ther alway one-way flag each open car com from wher nobody look truck swung swing over corn con short quiet hour help mor than extra sign signal switch cov cover own left argu lay dens hot mix brak soft shov next week"
  },
  "late-trucks": {
   "asks": [
@@ -5199,7 +5220,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "gap between load",
    "mix lat"
   ],
-  "text": "roll keep cool wheth lay squar ramp end long than treat joint clean edg tack ask plant befor mor road mak big windrow row sp skip straightedg wat sign queu line-of-car"
+  "text": "roll down keep cool wheth lay squar ramp end long than treat joint clean edg tack ask plant befor mor road mak big windrow row sp skip straightedg wat sign queu line-of-car"
  },
  "leave-overnight": {
   "asks": [
@@ -5210,7 +5231,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "stay road night",
    "patch half don tonight"
   ],
-  "text": "eith lan clos lit watch mad fit driv windrow row all roll every end ramp sign uneven low bump in dark nobody see sees lip until wheel devic must shin headlight nev open even hour edg"
+  "text": "eith lan clos lit watch mad fit driv windrow row all roll every end ramp down sign uneven low bump in dark nobody see sees lip until wheel devic must shin headlight nev open even hour edg"
  },
  "left-lane": {
   "asks": [
@@ -5219,13 +5240,13 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "insid lan",
    "fast lan",
    "median lan",
-   "next median"
+   "work next median"
   ],
-  "text": "mirror imag tap start from arrow point sign say driv expect slow carry car giv length well in full view noth crest truck ther across traffic plan wher shadow vehicl keep person cross foot crown low sid revers roll"
+  "text": "mirror imag tap start from arrow point sign say driv expect slow carry car giv length well in full view noth over crest truck ther across traffic plan wher shadow vehicl keep person cross foot crown low sid revers roll"
  },
  "leftover-mix": {
   "asks": [
-   "mix left",
+   "mix left over",
    "extra mix",
    "mix left truck",
    "much mix",
@@ -5233,7 +5254,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "half load left",
    "mix spar"
   ],
-  "text": "hand-patch hol insid zon fix driv tie-in yard cold pil in ditch str strung road spread bit thick finish mat patch lay siz rid bump nam hot wast haul look ticket depth figur less"
+  "text": "hand-patch hol insid zon fix driv tie-in back yard cold pil in ditch str strung down road spread bit thick finish mat patch lay siz rid bump nam hot wast haul look ticket depth figur less"
  },
  "load-limits": {
   "asks": [
@@ -5246,7 +5267,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "overload legal-load",
    "gross weight sign"
   ],
-  "text": "whol togeth must und ton in bed far round thaw road itself weak cut every axl carry mor trip light giv empty figur ticket show tru guess noth stop badly tip easily break man mend"
+  "text": "whol togeth must und ton in bed far over round thaw road itself weak cut every axl carry mor trip light giv empty figur ticket show tru guess noth stop badly tip easily break man mend"
  },
  "locates": {
   "asks": [
@@ -5266,7 +5287,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
   "asks": [
    "look patch again",
    "lat",
-   "com look",
+   "com back look",
    "inspect aft",
    "follow patch",
    "again"
@@ -5295,7 +5316,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "pull",
    "sign"
   ],
-  "text": "every inch lay ad measur again last lift sam day wheel climb jerk car cross road from fix urgent drop-off gravel must haul in repair roll stay"
+  "text": "every inch lay ad measur again last lift sam day wheel climb back jerk car cross road from fix over urgent drop-off gravel must haul in repair roll stay"
  },
  "manhole": {
   "asks": [
@@ -5308,7 +5329,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "utility cov",
    "wat valv"
   ],
-  "text": "mark befor start sid wher mix cannot hid lift blad hand-work round keep clean cut edg catch bend operator wheel buri und mat found night rais belong own left low hol ramp sign"
+  "text": "mark befor start sid wher mix cannot hid lift blad over hand-work round keep clean cut edg catch bend operator wheel buri und mat found night rais belong own left low hol ramp down sign"
  },
  "mixing-emulsions": {
   "asks": [
@@ -5330,9 +5351,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "near miss",
    "nearly hurt",
    "somebody kill",
-   "noth happen but"
+   "noth happen but",
+   "almost back over",
+   "truck nearly him"
   ],
-  "text": "stop say everyon next thre lin chanc chang nam blad blam accident bet luck sam set-up try again afternoon befor wher person walk spot truck turn writ in day' day record tomorrow' tomorrow talk crew laugh hear"
+  "text": "stop say everyon next thre lin chanc chang nam blad blam accident bet luck sam set-up try again afternoon befor wher person walk spot turn writ in day record tomorrow talk crew laugh hear"
  },
  "new-flagger": {
   "asks": [
@@ -5352,22 +5375,22 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "patch clos togeth",
    "mov next spot",
    "new sign each patch",
-   "patch road",
+   "patch down road",
    "zon"
   ],
   "text": "second stand insid first treat both itself ther federal distanc giv sp figur hold against gap between along mil nobody behind them teach driv ignor mat"
  },
  "night-work": {
   "asks": [
-   "night after-dark",
-   "night",
+   "work night after-dark",
+   "work night",
    "night patch",
-   "light night",
+   "light night work",
    "night after-dark",
    "light plant",
    "flag night"
   ],
-  "text": "only agency' agency leav mor than day station lit tall con band sign shin class 3 hour count long kind own set-up driv fast sleepi often drunk headlight alon show lat aim away from glar hid person street cool also thin lift"
+  "text": "only agency leav mor than day station lit tall con band sign shin class 3 over hour count long kind own set-up driv fast sleepi often drunk headlight alon show lat aim down away from glar hid person street cool also thin lift"
  },
  "no-diesel": {
   "asks": [
@@ -5379,7 +5402,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "fuel oil drum",
    "soap in wat"
   ],
-  "text": "dissolv bind spot stay soft ravel agency approv stop mix from stick puddl cool mat scrap mor than hot also smok flush flash drip run ditch rag whil warm old"
+  "text": "dissolv bind spot stay soft ravel agency approv stop mix from stick puddl cool mat scrap mor than hot also smok flush flash drip run ditch rag whil warm old work"
  },
  "no-riders": {
   "asks": [
@@ -5402,7 +5425,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "pil",
    "mix sat all wint"
   ],
-  "text": "yes break hand every ston black dry dig past throw lump stay bottom bind nev blend again roll in chunk pop hold dirt wat stiff but sound forth sun first flam und fuel pour soften smell only dust wast"
+  "text": "yes break hand every ston black dry dig past throw lump stay bottom bind nev blend again roll in chunk pop hold dirt wat stiff but sound work back forth sun first flam und fuel pour soften smell only dust wast"
  },
  "one-flagger": {
   "asks": [
@@ -5413,7 +5436,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "short flag",
    "man flag"
   ],
-  "text": "each end only wher see sees both keep control all tim som stat print their own limit length traffic sight rul show them agency' agency figur win truck park in curv fog steady queu line-of-car job wait doubt"
+  "text": "each end only wher see sees both keep control all tim som stat print their own limit length traffic sight rul show them agency figur win truck park in curv fog steady queu line-of-car job wait doubt"
  },
  "open-to-traffic": {
   "asks": [
@@ -5423,7 +5446,9 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "let traffic",
    "ready car",
    "cool befor open",
-   "ready open"
+   "ready open",
+   "driv new patch",
+   "fresh patch car"
   ],
   "text": "yes onc all roll sweep bar tack show lip without ramp sign lin in plac hot mat mov cold mix tight und loos ston break windshield slick throw motorcycl boss hurry lat soon flag stay until last machin road"
  },
@@ -5443,7 +5468,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
   "asks": [
    "phon pag",
    "phon in cab",
-   "phon whil",
+   "phon whil work",
    "read road",
    "text",
    "phon whil flag"
@@ -5459,7 +5484,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "pilot car",
    "long one-lan section"
   ],
-  "text": "wher stretch bend sid road spray stray sp ther federal length iowa say load each lin walk pac keep fresh tack mix carry own sign flag end driv insid someon pull behind next head"
+  "text": "wher stretch bend sid road spray stray sp ther federal length iowa say over load each lin walk pac keep fresh tack mix carry own sign work flag end driv insid someon pull behind next head"
  },
  "ppe": {
   "asks": [
@@ -5473,11 +5498,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "long sleev",
    "ppe"
   ],
-  "text": "high-visibility jacket day night shall lac eye protection ear near saw machin flag wand hot tank fac shield cuff outsid noth run in fad dirty open show trous ring loos str string anyth turn employer' employ list com first"
+  "text": "high-visibility jacket day night shall lac eye protection ear near saw machin flag wand hot tank fac shield cuff outsid noth run in fad dirty open show trous over ring loos str string anyth turn employ list com first"
  },
  "preshift-grader": {
   "asks": [
-   "look grad start shift",
+   "look over grad start shift",
    "walk around grad",
    "pre-shift",
    "inspect blad",
@@ -5485,18 +5510,18 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "tir edg circl",
    "motor grad"
   ],
-  "text": "every day befor equal hard cut straight tight moldboard slack steer brak light alarm horn mirror clean window belt leak float worn soft print rippl into lift engin anyon near anyth law ask keep machin park"
+  "text": "every day befor equal hard cut straight tight moldboard slack steer brak light alarm horn mirror clean window belt leak float worn soft print rippl into lift down engin anyon near anyth law ask work keep machin park"
  },
  "preshift-roller": {
   "asks": [
-   "look roll start shift",
+   "look over roll start shift",
    "roll pre-shift",
    "inspect roll",
    "roll wat scrap",
    "roll walk around",
    "roll fit"
   ],
-  "text": "belt bar first brak steer alarm horn light tank full every spray nozzl mat touch drum clean smooth dry spot pick mix tear nick in print mark turn rub tir equal pressur warm befor hot max most die edg without"
+  "text": "belt bar first brak steer alarm horn light tank full every spray nozzl work mat touch drum clean smooth dry spot pick mix tear nick in print mark turn rub tir equal pressur warm befor hot max most die edg without"
  },
  "queue": {
   "asks": [
@@ -5509,19 +5534,19 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "queu past first sign",
    "wait car"
   ],
-  "text": "must end befor mak stop short mov lit vehicl behind driv com hill sp into warn all worst crash zon giv hour minut hold them figur length nev across railroad railroad-track plan insid pass anyway"
+  "text": "must end befor mak stop short mov lit vehicl behind driv com over hill sp into warn all worst crash work zon giv hour minut hold them figur length nev across railroad railroad-track plan insid pass anyway"
  },
  "railroad": {
   "asks": [
-   "railroad railroad-track near",
+   "railroad railroad-track near work",
    "railroad train-track",
    "railroad railroad-cross",
    "near rail",
    "track ahead",
-   "queu track",
+   "queu over track",
    "railroad flag flagman"
   ],
-  "text": "car stand ever mov lin cannot reach them post offic cross itself driv in gat com figur longest stop add machin railroad' permission own day notic noth left lay lying even loos mix"
+  "text": "car stand ever mov lin cannot reach them post offic cross itself driv in back gat com down figur longest stop add machin permission own day notic noth left lay lying even loos mix"
  },
  "rain-on-row": {
   "asks": [
@@ -5544,20 +5569,20 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "short mix end",
    "mix asphalt befor end"
   ],
-  "text": "wher ramp roll bump sign next day cut clean full edg tack stretch left thin drag ravel anyway cov figur ord shoot sand car"
+  "text": "wher ramp down roll bump sign next day cut back clean full edg tack stretch left thin drag ravel anyway cov figur ord shoot sand car"
  },
  "roller-edge": {
   "asks": [
    "roll edg",
    "clos edg",
-   "roll tip",
+   "roll tip over",
    "roll near drop",
    "soft roll",
    "near ditch",
    "roll rollov",
    "seat belt roll"
   ],
-  "text": "only firm level overhang support drop-off stay bring first patch mad deep drum slid befor bar slow straight in next non died start hold nev jump from"
+  "text": "only firm level overhang support drop-off stay back bring first patch mad deep drum slid befor bar slow straight in next non died start hold nev jump from"
  },
  "roller-pattern": {
   "asks": [
@@ -5569,16 +5594,16 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "overlap drum",
    "roll ord"
   ],
-  "text": "crown road insid bank curv in one-lan shift below hold lies abov top mat creep steel wheel fast than start stop gently turn only nev stand look befor every chanc chang direction max most person kill behind"
+  "text": "crown road insid bank curv back in one-lan shift over below hold lies abov top down mat creep steel wheel fast than start stop gently turn only nev stand look befor every chanc chang direction max most person kill behind"
  },
  "row-over-the-line": {
   "asks": [
-   "blad windrow row cent lin",
-   "swung swing yellow",
-   "grad cent lin",
+   "blad windrow row over cent lin",
+   "swung swing over yellow",
+   "grad over cent lin",
    "machin in open lan",
    "insid pass next traffic",
-   "wheel lin"
+   "wheel over lin"
   ],
   "text": "whil mov end drum car oth lies against outsid straddl well into mak turnout both flag stop clear releas carry toe rear turn stick farth than think say befor aft"
  },
@@ -5592,7 +5617,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "split windrow row",
    "dump in"
   ],
-  "text": "lay knock half first insid stand fiv foot apart max most machin measur giv width depth loos factor figur bas deep patch full lan climb tip toward traffic pack track into mix cannot befor cool road yet"
+  "text": "lay knock half down first insid stand fiv foot apart max most machin measur giv width depth loos factor figur bas deep patch full lan climb tip toward traffic pack track into mix cannot befor cool road yet"
  },
  "rubber-or-steel": {
   "asks": [
@@ -5604,7 +5629,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "roll rut",
    "steel roll finish"
   ],
-  "text": "in level lift reach into low rid high sid leav loos only job first narrow wheel load truck across cold pick hot mix warm them old road surfac tight flat show every bump ask"
+  "text": "in level lift reach down into low rid high sid leav loos only job first narrow wheel load truck across cold pick hot mix warm them old road surfac tight flat show every bump ask"
  },
  "school-bus": {
   "asks": [
@@ -5612,10 +5637,10 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "school bus",
    "bus stop in zon",
    "kid get",
-   "child near",
+   "child near work",
    "bus rout"
   ],
-  "text": "tim from garag beforehand ready them both end machin gear until every hous run aft look car roll operator see pick-up point outsid bus' own arm count traffic flag nev wav past"
+  "text": "tim from garag beforehand ready them both end machin gear until every hous run aft look car roll operator see pick-up point outsid own arm count traffic flag nev wav past"
  },
  "should-or-shall": {
   "asks": [
@@ -5635,7 +5660,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "cross street",
    "sign sid road",
    "sid street",
-   "road com into zon",
+   "road com into work zon",
    "car turn in",
    "crossroad"
   ],
@@ -5648,11 +5673,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "sign ord",
    "sequenc",
    "sign first",
-   "sign",
+   "down sign",
    "pick con",
-   "last sign"
+   "last sign down"
   ],
-  "text": "farthest in direction travel near tap buff spac oth round advanc driv alway warn befor everyth behind them trap person hit light lookout nev man tailgat fac away onc from each end strang"
+  "text": "farthest in direction travel near tap buff work spac oth round advanc driv alway warn befor everyth behind them trap person hit light lookout nev man tailgat fac away onc from each end strang"
  },
  "signal-loops": {
   "asks": [
@@ -5664,13 +5689,13 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "cut near traffic signal",
    "sensor stop-sign stop-bar"
   ],
-  "text": "mill trim ther befor person say sawn hold car wait skip stick lay thin lift usually ask mark wher lie chang whil one-lan shut their day notic"
+  "text": "mill trim ther befor person say sawn hold car wait skip stick lay thin lift over usually ask mark wher lie work chang whil one-lan shut their day notic"
  },
  "signs-blow-over": {
   "asks": [
-   "sign blow",
+   "sign blow over",
    "wind",
-   "sign fall",
+   "sign fall over",
    "sandbag stand",
    "windy day sign",
    "sign keep fall",
@@ -5689,7 +5714,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "dust mask",
    "dry cut"
   ],
-  "text": "yes scar lung cannot undon wet machine' machin own exhaust stay cloud federal tabl say each tool wat worn small agent hand run along among worst sweep blow near person pap fit filt doctor' doctor employer' employ plan"
+  "text": "yes scar lung cannot undon wet machin own exhaust stay cloud federal tabl say each tool wat worn small agent hand run along among worst sweep blow near person pap fit filt doctor employ plan"
  },
  "spill-plan": {
   "asks": [
@@ -5702,19 +5727,19 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "diesel spill",
    "sheet sheen wat"
   ],
-  "text": "inlet befor spray carry sand boom truck wher valv shut park run flat ground dam keep ditch sup environmental offic hos soap oil must national respons cent small count agency' agency rul law behind"
+  "text": "inlet befor spray carry sand boom truck wher valv shut park run flat ground dam keep ditch sup environmental offic hos soap oil must national respons cent small count agency rul law behind"
  },
  "steep-grade": {
   "asks": [
+   "work steep hill",
    "steep hill",
-   "steep hill",
-   "lay hill",
+   "lay hill down",
    "uphill downhill",
    "roll grad",
    "roll climb",
    "mix run downhill"
   ],
-  "text": "blad from bottom creep driv drum load lead cannot fresh turn round let oth pack littl first start stop gently nev park slop in low gear befor car long com buff flag view must grow truck dump rais bed tip"
+  "text": "blad from bottom creep driv drum load lead cannot fresh turn round let oth pack littl first start stop gently nev park slop in low gear befor car long com buff flag view must grow truck dump rais bed tip over"
  },
  "stone-and-lift": {
   "asks": [
@@ -5731,14 +5756,14 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
  "stop-the-job": {
   "asks": [
    "anyon stop job",
-   "stop",
+   "stop work",
    "say boss",
    "unsaf ord",
    "refus",
-   "labor stop",
+   "labor stop work",
    "boss say hurry"
   ],
-  "text": "shout cross arm head hit horn machin first talk aft ground see sees man in cab cannot prov needless cost minut nobody laugh told skip sign flag roll belt pressur max most report start again agr"
+  "text": "shout cross arm over head hit horn machin first talk aft ground see sees man in cab cannot prov needless cost minut nobody laugh told skip sign flag roll belt pressur max most report start again agr"
  },
  "tack-between-lifts": {
   "asks": [
@@ -5762,24 +5787,25 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "wait tack",
    "sticky fing"
   ],
-  "text": "turn from all tacky glov wat in low spot look feel clock warm windy day minut cool damp shad hour watered-down only sun mix shut mat slid truck carry their tir road"
+  "text": "turn from all over tacky glov wat in low spot look feel clock warm windy day minut cool damp shad hour watered-down only sun mix shut mat slid truck carry their tir down road"
  },
  "tack-gone-dirty": {
   "asks": [
-   "tack long",
+   "tack down long",
    "old tack",
-   "tack all day",
+   "tack down all day",
    "tack dusty",
    "driven tack",
    "tack early",
    "tack yesterday",
-   "tack far ahead"
+   "tack far ahead",
+   "tack morn"
   ],
   "text": "only cov shift clean tacky lay rain sweep again lightly dust lift noth stick see mix slip in sheet traffic brak left open slick pull ston car carry hom shoot sand stay clos sign ask charg"
  },
  "tack-overspray": {
   "asks": [
-   "tack somebody' somebody car",
+   "tack somebody car",
    "spray car",
    "tack car",
    "damag claim",
@@ -5798,7 +5824,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "cross slop",
    "road slop"
   ],
-  "text": "lin along from fall both rain run pav patch keep lay flat wat stand build mak hump lan dam edg bank curv ther non whol lean one-way level board in several plac eye fool hill ditch"
+  "text": "lin along from fall both rain run pav patch keep lay flat wat stand build mak hump down lan dam edg bank curv ther non whol lean one-way level board in several plac eye fool hill ditch"
  },
  "term-distributor": {
   "asks": [
@@ -5844,7 +5870,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "lift lay mix",
    "lift cours"
   ],
-  "text": "roll befor next deep patch several blad each max most pack only thin tru than thick deepest spot say alway loos los part height und drum also ratio radio rais"
+  "text": "roll befor next deep patch several blad work each max most pack only thin tru than thick deepest spot say alway loos los part height und drum also ratio radio rais"
  },
  "term-moldboard": {
   "asks": [
@@ -5855,7 +5881,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "blad mouldboard",
    "part blad"
   ],
-  "text": "long curv plat und max most person strip bolt along bottom wear chang turn circl angl roll forward pitch shift sideway each end itself load lead toe trail heel nobody stand in swung swing park lies ground rais drop"
+  "text": "long curv plat und max most person strip bolt along bottom wear chang turn circl angl roll forward back pitch shift sideway each end down itself load lead toe trail heel nobody stand in swung swing park lies ground rais drop"
  },
  "term-pass": {
   "asks": [
@@ -5867,7 +5893,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "trip roll",
    "pass"
   ],
-  "text": "machin width lay whol onc thre lan tim every spot say giv blad both going com in one-lan spec diff wor word read"
+  "text": "machin width lay whol onc thre lan tim over every spot say giv blad both going com back in one-lan spec diff wor word read"
  },
  "term-premix": {
   "asks": [
@@ -5903,7 +5929,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "leav patch turn",
    "turn shar sharp toward windrow row"
   ],
-  "text": "wheel hard until left und blad lin ready next mix run farth lies tack fetch rear swing wid oth traffic both stop room insid spac in talk pull-off besid road"
+  "text": "wheel hard over until left und blad lin ready next mix run farth lies tack fetch rear swing wid oth traffic both stop room insid work spac in talk pull-off besid road"
  },
  "term-windrow": {
   "asks": [
@@ -5913,7 +5939,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "windrow berm mix",
    "windrow row mix"
   ],
-  "text": "long straight heap grad build along patch carry across max most crew say everyth com siz giv lift depth lies insid centerlin center-lin sid first begin nev left in lan open minut dirt also leav besid cut anoth"
+  "text": "long straight heap grad build along patch carry across max most crew say everyth com siz giv lift depth lies insid centerlin center-lin sid first begin nev left in lan open minut dirt work also leav besid cut anoth"
  },
  "three-tack-rates": {
   "asks": [
@@ -5938,7 +5964,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "crew",
    "production rat"
   ],
-  "text": "publish figur found blad patch slowest grad roll truck mostly every lift befor next small cov far less than giv siz depth drum each set-up mov wait take-down nev mak sp fast pass leav rippl loos"
+  "text": "publish figur found blad patch work slowest grad roll truck mostly every lift befor next small cov far less than giv siz depth drum each set-up mov wait take-down nev mak sp fast pass leav rippl loos"
  },
  "trainer-seats": {
   "asks": [
@@ -5951,7 +5977,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "quiz job",
    "teach crew"
   ],
-  "text": "ask rak tack truck blad foreman say som must whatev scor struck-by edg empty buff burn wir stop sam see seed anoth oth figur certify nobody operator state' stat agency' agency pap"
+  "text": "ask rak tack truck blad foreman say som must whatev scor struck-by back edg empty buff burn wir stop sam see seed anoth oth figur certify nobody operator stat agency pap"
  },
  "trainer-signoff": {
   "asks": [
@@ -5963,7 +5989,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "operator sheet",
    "watch tick"
   ],
-  "text": "dat both flag puddl paddl signal plac tack pad wand shut-off rak feath wher stand roll lan low sid first look edg blad pre-shift toe heel tap turnout quiz say only onc quiet job busy don well liv crew' crew own record certify nobody"
+  "text": "dat both flag puddl paddl signal plac tack pad wand shut-off rak feath wher stand roll lan low sid first look back edg blad pre-shift toe heel tap turnout quiz say only onc quiet job busy don well liv crew own record certify nobody"
  },
  "trainer-tailgate": {
   "asks": [
@@ -5972,9 +5998,9 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "fiv question sheet",
    "short quiz morn",
    "read aloud question",
-   "quick befor"
+   "quick befor work"
   ],
-  "text": "ask pag minut pick day' day tack first lift roll flag let them argu key stay yesterday' yesterday troubl without nam last week' week rippl mak today' today writ dat ther max most wrong next everybody miss fault their"
+  "text": "ask pag minut pick day tack first lift roll flag let them argu key stay yesterday troubl without nam last week rippl mak today writ dat ther max most wrong next everybody miss fault their"
  },
  "trooper-opens": {
   "asks": [
@@ -5985,7 +6011,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "offic ord",
    "cop open road"
   ],
-  "text": "mak first person machin windrow row knock roll pull lan loos ston him plainly fit yet hot mat bar tack lip lin choos wait slow them send round sup onc writ nam tim said sign stay long anyth left in"
+  "text": "mak first person machin windrow row knock down roll pull lan loos ston him plainly fit yet hot mat bar tack lip lin choos wait slow them send round sup onc writ nam tim said sign stay long anyth left in"
  },
  "under-bridge": {
   "asks": [
@@ -5997,7 +6023,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "add ad mix asphalt und bridg",
    "truck clearanc sign"
   ],
-  "text": "mill first took shrink every inch wrong full record rout big load rest numb anyth must own measur post befor lan open sam rail gat dump bed nev them"
+  "text": "mill first back took shrink every inch wrong full record rout big load rest numb anyth must own measur post befor lan open sam rail gat dump bed nev them"
  },
  "waste-disposal": {
   "asks": [
@@ -6009,7 +6035,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "wher milling",
    "haul away"
   ],
-  "text": "tacky only clean stuff feath feather besid road agency let nev in ditch drain wetland yard plug pip fly mow tack wash oil often used again ask them load sam day pil left somebody' somebody crash"
+  "text": "tacky only clean stuff feath feather besid road agency let nev in ditch drain wetland yard plug pip fly mow tack wash oil often used again ask them load sam day pil left somebody crash"
  },
  "water-first": {
   "asks": [
@@ -6022,11 +6048,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "wet bas",
    "fix drainag"
   ],
-  "text": "yes clean cut abov open pip patch nowher win soften soft lid spongy spong max most fail twic in plac from locat look rain crown must carry edg dam"
+  "text": "yes clean cut down abov open pip patch nowher win soften over soft lid spongy spong max most fail twic in plac from locat look rain crown must carry edg dam"
  },
  "watering-tack": {
   "asks": [
-   "wat water tack",
+   "wat water down tack",
    "dilut tack",
    "cut tack emulsion wat",
    "",
@@ -6034,7 +6060,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "add wat tank",
    "dilution"
   ],
-  "text": "only buff buy onc most part warm clean into nev oth twic shoot sam mix asphalt bar left half miss patch slid in cutback hot boil throw load held must cool empty first"
+  "text": "only buff buy onc most part warm clean into nev oth twic shoot sam mix asphalt bar left half miss patch slid in cutback hot boil over throw load held must cool empty first"
  },
  "weigh-mix": {
   "asks": [
@@ -6059,7 +6085,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "blad lay mix",
    "job from start end"
   ],
-  "text": "asphalt motor in thin roll lift fill rut dip break stretch big shovel truck dump pull into straight windrow row carry across each befor next even depth low fad noth maintenanc repair new road soft wet bas only buy tim"
+  "text": "asphalt motor in thin roll lift fill rut dip break stretch big shovel truck dump pull into straight windrow row carry across each befor next even depth low fad noth maintenanc repair new road over soft wet bas only buy tim"
  },
  "where-to-stand": {
   "asks": [
@@ -6071,7 +6097,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "blind spot",
    "wher walk"
   ],
-  "text": "operator see sees fac his seen stop eye horn befor near nev between machin truck behind anyth wheel in hing grad tailgat und rais bed step buff traffic all nois hid them max most man kill her run their own crew lost sight rak until him"
+  "text": "operator see sees fac his seen stop eye horn befor near nev between machin truck behind anyth wheel in hing grad tailgat und rais bed step buff back traffic all nois hid them max most man kill her run over their own crew lost sight rak until him"
  },
  "which-taper": {
   "asks": [
@@ -6084,7 +6110,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "long tap short",
    "long tap"
   ],
-  "text": "lane-drop lane-end car mov sp longest all lan slid sideway half third one-lan serv both in turn driv stop pass invit wher kill ask befor figur talk also feath feather end patch anoth altogeth"
+  "text": "lane-drop lane-end car mov over sp longest all lan slid sideway half third one-lan serv both in turn driv stop pass invit wher kill ask befor figur talk also feath feather end patch anoth altogeth"
  },
  "who-to-call-first": {
   "asks": [
@@ -6108,11 +6134,11 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "mobil hom",
    "wid lan"
   ],
-  "text": "stop everyth machin path con in toward spot walk both end stay until measur gap befor ent fit firm roll road wait round pull carry him permit offic day sav whol scen noth driv windrow row hot mat open tack howev lat"
+  "text": "stop everyth machin path con in toward work spot walk both end stay until measur gap befor ent fit firm roll road wait round pull carry him permit offic day sav whol scen noth driv over windrow row hot mat open tack howev lat"
  },
  "wires-overhead": {
   "asks": [
-   "wir job",
+   "wir over job",
    "pow lin",
    "overhead wir",
    "rais bed und wir",
@@ -6120,7 +6146,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "low wir",
    "clearanc pow lin"
   ],
-  "text": "mark them ground keep least foot away mor high-tension dump somewher els usual road crew dies driv look mix spot befor every load jump noth touch stay in everyon far nobody truck emergency numb company"
+  "text": "mark them ground keep least foot away mor high-tension dump somewher els usual road crew dies driv look down mix spot befor every load jump noth touch stay in everyon far back nobody truck emergency numb company"
  },
  "wrong-way-driver": {
   "asks": [
@@ -6140,7 +6166,7 @@ export const wordsOfCards: Readonly<Record<string, CardWords>> = {
    "ton against area",
    "lay thick",
    "ticket squar yard",
-   "run und",
+   "run over und",
    "thick lay",
    "track"
   ],

@@ -9,6 +9,8 @@ interface Circumstances {
   readonly told: boolean;
   /** True when the last reply asked for it. */
   readonly asked: boolean;
+  /** The unit of the figure the job has of it. */
+  readonly had: Unit | undefined;
   /** All figures of the sentence. */
   readonly all: readonly Figure[];
 }
@@ -20,8 +22,9 @@ export function unitFor(figure: Figure, record: QuantityRecord, circumstances: C
 }
 
 /** A bare number counts, or has the unit its role always has; where the role is told, its only one (per cent), or that of a like figure beside it ("44 tons, 31 is down"). */
-function bareUnit(record: QuantityRecord, { system, told, asked, all }: Circumstances): Unit | undefined {
+function bareUnit(record: QuantityRecord, { system, told, asked, all, had }: Circumstances): Unit | undefined {
   if (record.dimension === 'count') return '1';
+  if (had && !told) return had;
   if (record.bare) return record.bare[system];
   if (told && record.units.us === record.units.metric) return record.units.us;
   const like = told ? all.find(({ unit }) => unit && unitRow(unit).dimension === record.dimension)?.unit : undefined;

@@ -26,6 +26,8 @@ export interface Context {
   readonly sought: ReadonlySet<string>;
   /** Positions of the words that say what is asked: they tell no figure its role. */
   readonly spent: ReadonlySet<number>;
+  /** Figures the job carries: one said without a word of its role takes the place of the likest. */
+  readonly kept: ReadonlyMap<string, { readonly number: number; readonly unit: Unit }>;
   /** What the last reply asked for. */
   readonly asked?: string | undefined;
   readonly system: UnitSystem;
@@ -61,6 +63,9 @@ const weights = {
   far: -4,
   implausible: -9,
   sought: -30,
+  /** For one the job has a figure of, less for every tenfold it differs. */
+  kept: 5,
+  tenfold: 4,
   /** For a default that no word speaks of. */
   untold: -1,
   count: 3,
@@ -82,10 +87,11 @@ interface Words {
 /** The roles that the figure at a place of a sentence could have, best first. */
 export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[], context: Context): Option[] {
   const { figure } = sentence.tokens[at] as { figure: Figure };
+  if (isDenied(sentence, at)) return [];
   const counted = countedAt(sentence, at, figure);
   const words = wordsBeside(sentence, counted ?? at, context.spent);
   const named = titledBefore(sentence, at, context.titles);
-  const unit = named && unitFor(figure, named, { system: context.system, told: true, asked: false, all });
+  const unit = named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
   if (named && unit && !context.sought.has(named.id)) return [{ record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true }];
   const options: Option[] = [];
   for (const record of candidates(figure, words, context)) {
@@ -99,14 +105,15 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
 function optionOf(sentence: Sentence, figure: Figure, words: Words, record: QuantityRecord, all: readonly Figure[], context: Context): Option | undefined {
   const near = context.near.get(record.id);
   const asked = context.asked === record.id;
-  if (near !== 0 && !asked && !(isSayable(record) && (near === 1 || isInSetting(record, sentence)))) return undefined;
+  const had = context.kept.get(record.id);
+  if (near !== 0 && !asked && !(isSayable(record) && (near === 1 || had !== undefined || isInSetting(record, sentence)))) return undefined;
   const { word, weak } = wordScore(words, record, context.weak);
-  const group = groupScore(figure, all, record);
-  const told = word > 0 || group > 0;
-  const unit = unitFor(figure, record, { system: context.system, told, asked, all });
-  if (!unit || (record.counted && !Number.isInteger(figure.number))) return undefined;
+  const group = groupScore(figure, all, record, context.sides);
+  const told = word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
+  const unit = unitFor(figure, record, { system: context.system, told, asked, all, had: had?.unit });
+  if (!unit || (record.counted && !Number.isInteger(figure.number)) || (isArticle(figure) && record.dimension !== 'count')) return undefined;
   const plausible = isPlausible(asRole(figure, record), unit, record);
-  if (!told && !asked && !(plausible && (figure.unit || figure.form === 'ratio' || mayBeBare(record, near, weak, context.aimed)))) return undefined;
+  if (!told && !asked && !(plausible && (figure.unit || had !== undefined || figure.form === 'ratio' || mayBeBare(record, near, weak, context.aimed)))) return undefined;
   const score =
     word +
     weak +
@@ -115,6 +122,7 @@ function optionOf(sentence: Sentence, figure: Figure, words: Words, record: Quan
     (asked ? weights.asked : 0) +
     (context.sought.has(record.id) ? weights.sought : 0) +
     (plausible ? 0 : weights.implausible) +
+    (had === undefined ? 0 : weights.kept - weights.tenfold * Math.abs(Math.log10(toBase(figure.number, unit) / toBase(had.number, had.unit)) || 0)) +
     (record.plain && (near ?? 0) <= 2 ? weights.plain : 0) +
     (figure.unit === undefined && record.dimension === 'count' && word > 0 ? weights.count : 0) +
     (record.default && !told && !asked ? weights.untold : 0);
@@ -122,13 +130,14 @@ function optionOf(sentence: Sentence, figure: Figure, words: Words, record: Quan
 }
 
 /** The only quantities a figure could be: those near what is asked, those that a word beside it speaks of, and the sides of a patch. */
-function candidates({ group }: Figure, { before, after }: Words, { quantities, byWord, near, asked, sides }: Context): Set<QuantityRecord> {
+function candidates({ group }: Figure, { before, after }: Words, { quantities, byWord, near, asked, sides, kept: had }: Context): Set<QuantityRecord> {
   const found = new Set<QuantityRecord>();
   const add = (id: string): void => {
     const record = quantities.get(id);
     if (record) found.add(record);
   };
   for (const id of near.keys()) add(id);
+  for (const id of had.keys()) add(id);
   if (asked) add(asked);
   if (group !== undefined) for (const record of sides) found.add(record);
   for (const word of [...before, ...after]) for (const record of byWord.get(word) ?? []) found.add(record);
@@ -150,9 +159,20 @@ function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | u
   return last;
 }
 
+/** "12 wide, not 10": the figure after a "not" is the one that is taken back. */
+function isDenied({ tokens, small }: Sentence, at: number): boolean {
+  let before = at - 1;
+  while (isSmall(tokens[before], small)) before--;
+  const token = tokens[before];
+  return token?.kind === 'word' && token.head === 'not';
+}
+
 /** True when a number with neither unit nor word beside it can still be this: what is asked depends on it closely, and people are asked for it. */
 const mayBeBare = ({ bare, plain, question }: QuantityRecord, near: number | undefined, weak: number, aimed: boolean): boolean =>
   aimed && Boolean(bare) && near !== undefined && near <= nearEnough && (weak > 0 || near <= 1 || Boolean(plain ?? question));
+
+/** Words that part one figure's words from another's. */
+const breaks = new Set(['and', 'y', 'plus', 'then', 'with', 'con', 'but', 'or', 'not']);
 
 /** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
 function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {
@@ -160,7 +180,7 @@ function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>)
     const words: string[] = [];
     for (let i = at + step; words.length < reach; i += step) {
       const token = sentence.tokens[i];
-      if (token?.kind !== 'word') break;
+      if (token?.kind !== 'word' || breaks.has(token.head)) break;
       const next = step === 1 && words.length === 0;
       if (!isSmall(token, sentence.small)) words.push(spent.has(i) && !next ? '' : token.head);
     }
@@ -182,14 +202,15 @@ function wordScore(words: Words, { roles, setting }: QuantityRecord, weakWords: 
 }
 
 /** In 12 x 300 x 2 the longest is the length, the next the width, and a third the depth; the third stands last where it can. */
-function groupScore(figure: Figure, all: readonly Figure[], { inGroup }: QuantityRecord): number {
+function groupScore(figure: Figure, all: readonly Figure[], { inGroup }: QuantityRecord, sides: readonly QuantityRecord[]): number {
   if (figure.group === undefined) return 0;
   if (!inGroup) return weights.outOfGroup;
   const size = (f: Figure): number => (f.unit ? toBase(f.number, f.unit) : f.number * 12);
   const group = all.filter((f) => f.group === figure.group);
   const last = group.length === 3 && isThin(group[2]!, group) ? group[2] : undefined;
   const sorted = group.filter((f) => f !== last).sort((a, b) => size(b) - size(a));
-  if (group.length === 2 && isInThin(group[1]!)) return figure === group[1] ? (inGroup === 'thinnest' ? weights.group : weights.outOfGroup) : 0;
+  const depth = sides.find((side) => side.inGroup === 'thinnest');
+  if (group.length === 2 && isInThin(group[1]!) && depth && isPlausible(group[1]!, group[1]!.unit!, depth)) return figure === group[1] ? (inGroup === 'thinnest' ? weights.group : weights.outOfGroup) : 0;
   const place = (last ? [...sorted, last] : sorted).indexOf(figure);
   return place === { longest: 0, next: 1, thinnest: 2 }[inGroup] ? weights.group : weights.outOfGroup;
 }
@@ -199,6 +220,9 @@ function isThin(last: Figure, group: readonly Figure[]): boolean {
   if (last.unit) return isInThin(last);
   return group.every((f) => f === last || f.number >= last.number) || group.some((f) => f !== last && !Number.isInteger(f.number) && f.number < last.number);
 }
+
+/** "One load", "one tank": one that counts, and measures nothing. */
+const isArticle = ({ form, number, unit }: Figure): boolean => form === 'spelled' && number === 1 && unit === undefined;
 
 /** True for a figure in a unit that depths are given in. */
 const isInThin = ({ unit }: Figure): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';

@@ -36,7 +36,7 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
       if (token.figure.trend) put(token.figure.trend, at);
       if (token.figure.unit) put(`#${unitRow(token.figure.unit).dimension}`, at);
       else if (token.figure.form === 'ratio') put('#parts', at);
-      else put('#number', at);
+      else put(token.figure.trend ? '#temperature' : '#number', at);
     }
   });
   if (isYesOrNo(tokens, places, small)) put('@check', -1);

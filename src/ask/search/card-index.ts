@@ -17,15 +17,18 @@ export interface CardIndex {
   readonly nearest: (word: string) => string | undefined;
 }
 
-/** The words of a title or of a way of asking, and their weight together. */
+/** The words of a title or of a way of asking, each with its weight, and their weight together. */
 interface Phrase {
-  readonly words: readonly string[];
+  readonly words: readonly (readonly [word: string, weight: number])[];
   readonly weight: number;
 }
 
 const boost = { title: 3, asks: 2, text: 1 };
 /** Letters that may be wrong in a word that no card knows, as a share of its length. */
 const fuzzy = 0.3;
+const shortestSlip = 5;
+/** How many of the search's results are looked at closely. */
+const close = 25;
 /** How far each counts: the likest way of asking, the share of the question that the card speaks of, the search's own order. */
 const counts = { alike: 0.5, share: 0.3, order: 0.2 };
 
@@ -58,8 +61,8 @@ function build(cards: readonly (readonly [string, { asks: readonly string[]; tex
     cards.map(([id, { asks }]) => [
       id,
       asks.map((ask): Phrase => {
-        const words = ask.split(' ');
-        return { words, weight: weigh(words) };
+        const words = ask.split(' ').map((word) => [word, weight(word)] as const);
+        return { words, weight: words.reduce((sum, [, each]) => sum + each, 0) };
       }),
     ]),
   );
@@ -67,7 +70,7 @@ function build(cards: readonly (readonly [string, { asks: readonly string[]; tex
 
   return {
     weight,
-    nearest: (word) => search.search(word, { fuzzy, prefix: word.length > 3 })[0]?.terms[0],
+    nearest: (word) => (word.length < shortestSlip ? undefined : search.search(word, { fuzzy, prefix: true })[0]?.terms[0]),
     find: (terms) => {
       if (terms.length === 0) return [];
       const words = new Set(terms.flatMap(({ head, typed }) => [head, typed]));
@@ -75,9 +78,10 @@ function build(cards: readonly (readonly [string, { asks: readonly string[]; tex
       const results = search.search({ combineWith: 'OR', queries: [...words] }, { boost });
       const top = results[0]?.score ?? 1;
       return results
+        .slice(0, close)
         .map(({ id, score, queryTerms }) => {
           const share = weigh(queryTerms) / all;
-          const alike = Math.max(...phrases.get(String(id))!.map((phrase) => likeness(phrase, words, all, weigh)));
+          const alike = Math.max(...phrases.get(String(id))!.map((phrase) => likeness(phrase, words, all)));
           return { id: String(id), score: counts.alike * alike + counts.share * share + (counts.order * score) / top };
         })
         .sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
@@ -86,6 +90,8 @@ function build(cards: readonly (readonly [string, { asks: readonly string[]; tex
 }
 
 /** How much of two phrases, by weight, is in both. */
-function likeness(phrase: Phrase, words: ReadonlySet<string>, all: number, weigh: (words: readonly string[]) => number): number {
-  return (2 * weigh(phrase.words.filter((word) => words.has(word)))) / (phrase.weight + all);
+function likeness(phrase: Phrase, words: ReadonlySet<string>, all: number): number {
+  let both = 0;
+  for (const [word, weight] of phrase.words) if (words.has(word)) both += weight;
+  return (2 * both) / (phrase.weight + all);
 }

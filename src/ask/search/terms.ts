@@ -40,8 +40,11 @@ function allTerms({ tokens, small }: Sentence, text: string): Term[] {
 /** A figure gives the words it was typed with: "110 pounds" speaks of pounds. */
 function wordsOf(token: Token, small: ReadonlySet<string>, text: string): Term[] {
   if (token.kind === 'mark' || isSmall(token, small)) return [];
-  const typed = text.slice(...token.at).toLowerCase().replace(/['’]s?$/, '');
-  if (token.kind === 'word') return [{ head: token.head, typed: typed.replaceAll(' ', '-') }];
+  const typed = owner(text.slice(...token.at).toLowerCase());
+  if (token.kind === 'word') return [{ head: owner(token.head), typed: typed.replaceAll(' ', '-') }];
   if (token.kind === 'name') return [{ head: typed, typed }];
   return (typed.match(/[a-z]{4,20}/g) ?? []).map((word) => ({ head: word, typed: word }));
 }
+
+/** "The tack's down": the word without the mark of a short is, or of whose it is. */
+const owner = (word: string): string => word.replace(/['’]s?$/, '');

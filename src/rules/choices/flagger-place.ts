@@ -15,12 +15,22 @@ export default choice({
     {
       id: 'in-live-lane',
       title: 'in the open lane before traffic has stopped',
-      cues: ['flagger stand middle', 'flagger middle lane|road', 'flagger live|open+lane'],
+      cues: [
+        'flagger stand middle',
+        'flagger middle lane|road',
+        'flagger live|open+lane',
+        'flagger standing middle',
+        'flagger stand|standing in+lane|road',
+      ],
     },
     {
       id: 'with-the-crew',
       title: 'with other workers, vehicles or machines',
-      cues: ['flagger beside|near|next truck|pickup|crew|worker|machine|grader|roller', 'flagger sit truck|pickup|car'],
+      cues: [
+        'flagger beside|near|next truck|pickup|crew|worker|machine|grader|roller',
+        'flagger sit truck|pickup|car',
+        'flagger stand|standing truck|crew|pickup|grader',
+      ],
     },
     {
       id: 'no-way-out',

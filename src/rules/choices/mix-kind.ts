@@ -19,6 +19,7 @@ export default choice({
         'mix hot -not',
         'hot+stuff|mix|mat|one',
         'lift|inch|load+hot -how -not',
+        '#length+hot',
       ],
     },
     {

@@ -20,12 +20,16 @@ export default choice({
     {
       id: 'bare-lip',
       title: 'a lip with no ramp or sign',
-      cues: ['leave|left lip|step|edge|end overnight|night|tonight -ramp -sign', 'lip|step overnight -ramp -sign'],
+      cues: [
+        'leave|left lip|step|edge|end overnight|night|tonight -ramp -sign',
+        'lip|step overnight -ramp -sign',
+        'no|without+ramp lip|step|edge|end',
+      ],
     },
     {
       id: 'ramped',
       title: 'ends ramped and signed',
-      cues: ['ramp overnight|night|tonight', 'leave|left ramp', 'ramped signed'],
+      cues: ['ramp overnight|night|tonight -no -without -not', 'leave|left ramp -no -without -not', 'ramped signed'],
     },
     {
       id: 'closed',

@@ -21,6 +21,7 @@ export default choice({
         'start|begin|work|measure before sign|cone|control up|out|set @check',
         'sign|cone|control|flagger still|while+going|go|being',
         'sign|cone|control going+up',
+        'start|begin|work|sweep|unload|tack before sign|cone|control|flagger up|out|set|place -how -what -when',
       ],
     },
     {

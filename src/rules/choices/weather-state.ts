@@ -18,6 +18,8 @@ export default choice({
         'rain #time',
         'rain in+hour|minute|afternoon',
         'rain tonight|tomorrow',
+        'rain at+#number',
+        'rain radar|forecast',
       ],
     },
     {

@@ -54,7 +54,7 @@ export default limit({
     'temperature patch|tack|lay|work @check',
     'degree @check',
     'warm|cold check tack|patch|lay|pave',
-    '#temperature tack|patch|lay|pave check',
+    '#temperature tack|patch|lay|pave check -road -surface -pavement -ground',
     'why 50|fifty degree',
     'thermometer -mix -load',
     'morning|outside|degree|weather #number tack|lay|patch|shoot|pave|work -how-many',

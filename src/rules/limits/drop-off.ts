@@ -23,6 +23,8 @@ export default limit({
     'drop+off edge #length @check',
     'edge|shoulder drop|low|lip #length check -patch',
     'drop|dropoff|lip #length leave|wait|till|until|week|day',
+    'drop+off edge #length leave|wait|till|until|week',
+    'drop edge|shoulder #length leave|wait|till|until|tonight|overnight|week',
   ],
   text: {
     ok: '{on} is not over the {limit} from which a drop-off is flagged. A patch adds its own thickness: measure again after laying.',

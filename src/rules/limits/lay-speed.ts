@@ -16,6 +16,7 @@ export default limit({
     'how-fast @check lay|blade|grader',
     'lay #speed @check',
     'why grader|blade slow',
+    'blade #speed @check',
   ],
   text: {
     ok: '{on} is within the {limit} for laying: low gear, throttle open.',

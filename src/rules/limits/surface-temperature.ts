@@ -24,6 +24,7 @@ export default limit({
     'surface|road|pavement|ground+#number hot|cold|go',
     'surface|road|pavement|ground+at+#number @check',
     'road|surface|pavement|ground #temperature go|start|lay',
+    'road|surface|pavement|ground #temperature lay|go|start|tack|hot|pave @check',
   ],
   text: {
     ok: '{on} on the road is enough for a hot lift of an inch: {limit} and up.',

@@ -17,6 +17,9 @@ export default limit({
     'past end|patch #length @check mix|blade|windrow',
     'how-far past end|patch turn|blade',
     'where turn grader|blade',
+    'turn+out past|beyond #length @check',
+    'turnout|turn+out #length past|beyond',
+    '#length past|beyond end|patch turn|turnout',
   ],
   text: {
     ok: '{on} past the patch is right for the turnout.',

@@ -15,6 +15,8 @@ export default practice({
     'flagger see|seen|unseen|hill|curve|crest',
     'flagger station|place',
     'flagger middle|live+lane|open+lane @check',
+    'flagger standing @check',
+    'flagger standing|stand lane|road|middle|truck',
   ],
   judged: {
     'out-of-sight': {

@@ -16,6 +16,8 @@ export default practice({
     'lay|roll|tack|rolled in+rain|raining',
     'why rain|raining|dry',
     'raining keep|go|finish|stop @check',
+    'rain|raining|drizzle|sprinkle|storm|shower stop|keep|quit|start|go|going|lay|pave|work -last -yesterday',
+    'rain|storm|shower come|coming|due|soon|forecast|hour stop|keep|start|finish|lay',
   ],
   judged: {
     dry: { status: 'ok', text: 'Dry, and no rain due before it is rolled.' },

@@ -31,6 +31,8 @@ export default practice({
     'start|begin shoulder|crown|center|centerline|low|high|inside|outside work|toward|up|down -sign -cone -windrow -blade -grader',
     'crown|crowned start shoulder|center|edge -windrow -blade -grader',
     'start shoulder|crown|low|high @check -windrow -blade -grader -sign -cone',
+    'low|high+side first',
+    'roll|rolled low|high|shoulder|inside|outside first',
   ],
   judged: {
     'low-to-high': { status: 'ok', text: 'From the low edge up is right.' },

@@ -10,7 +10,7 @@ export default quantity({
   sources: [commonPractice],
   roles: {
     after: ['air', 'outside', 'degree', 'out', 'shade', 'rise', 'fall', 'drop', 'morning', 'tonight'],
-    before: ['air', 'outside', 'weather', 'temperature', 'thermometer', 'says', 'reads', 'shows', 'gauge', 'morning'],
+    before: ['air', 'outside', 'weather', 'temperature', 'thermometer', 'gauge', 'morning'],
   },
   bare: { us: 'degF', metric: 'degC' },
   question: {

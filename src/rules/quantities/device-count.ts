@@ -17,6 +17,8 @@ export default quantity({
     'cone|device #length -apart -spacing -every -how-far -@check -night -tall',
     'cone|device|drum need #length',
     'drum tangent|taper #length -apart -spacing -every -how-far -@check',
+    'cone|device taper|tangent #length -apart -spacing -every -@check -how-far -close',
+    'cone|device #length work|zone|lane -apart -spacing -every -@check -how-far -close',
   ],
   alsoCalled: ['drums', 'barrels', 'channelizers'],
   roles: { after: ['cone', 'device'], before: [] },

@@ -9,7 +9,7 @@ export default quantity({
   because: 'A patch that stands proud at the edge makes the drop deeper.',
   sources: [geometry],
   roles: { after: ['edge'], before: ['adds', 'raise'] },
-  setting: ['edge'],
+  setting: ['add', 'adds', 'raise', 'thickness'],
   bare: false,
   question: {
     text: 'How much thickness does the patch add at the edge?',

@@ -13,7 +13,7 @@ export default quantity({
     after: ['loaded', 'haul', 'out', 'there', 'average', 'going'],
     before: ['haul', 'loaded', 'truck', 'at', 'average'],
   },
-  setting: ['haul', 'plant', 'pit', 'cycle', 'trip', 'truck', 'loaded'],
+  setting: ['haul', 'plant', 'pit', 'cycle', 'trip', 'loaded'],
   bare: { us: 'mph', metric: 'km/h' },
   question: {
     text: 'What speed do the trucks average, loaded?',

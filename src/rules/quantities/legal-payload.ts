@@ -15,7 +15,7 @@ export default quantity({
     'what payload limit',
     'check truck carry how-many|what',
   ],
-  roles: { after: ['payload'], before: ['payload', 'limit', 'license'] },
+  roles: { after: ['payload'], before: ['payload', 'limit', 'license', 'rated', 'capacity', 'licensed'] },
   bare: false,
   question: {
     text: 'What load may the truck legally carry?',
