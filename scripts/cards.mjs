@@ -37,14 +37,15 @@ export async function renderCards(root, recordIds) {
   const reader = await load(root);
   const known = { ...knownNames(root, names, recordIds), nearest: reader.nearest };
   const cards = names.map((name) => readCard(name, readFileSync(join(root, 'content', name), 'utf8'), known));
-  const words = cards.map(({ id, title, asks, text }) => [id, wordsOf({ title, asks, text }, reader)]);
+  const words = cards.map(({ id, title, asks }) => [id, [title, ...asks].map((text) => reader.wordsOf(text).join(' '))]);
   return [
     '// biome-ignore-all format: written by `npm run generate`; do not edit.',
-    "import type { Card, CardWords } from './search/card.ts';",
+    "import type { Card } from './search/card.ts';",
     '',
     `export const cards: readonly Card[] = ${JSON.stringify(cards, null, 2)};`,
     '',
-    `export const wordsOfCards: Readonly<Record<string, CardWords>> = ${JSON.stringify(Object.fromEntries(words), null, 1)};`,
+    '/** The words of the title, then of each way of asking, as a question is read. */',
+    `export const wordsOfCards: Readonly<Record<string, readonly string[]>> = ${JSON.stringify(Object.fromEntries(words), null, 1)};`,
     '',
   ].join('\n');
 }
@@ -117,19 +118,11 @@ function unknown(field, name, names, { nearest }) {
   return `${field}: there is no ${name}${near ? `; did you mean ${near}?` : ''}`;
 }
 
-/** The words a card is found by: of its title, of each way of asking, and what its text has besides. */
-function wordsOf({ title, asks, text }, { indexed, engine }) {
-  const words = (part) => indexed(part, engine);
-  const fore = [words(title), ...asks.map(words)];
-  const heard = new Set(fore.flat());
-  const rest = words(text.replace(/\{[^}]{0,80}\}/g, ' ')).filter((word) => !heard.has(word));
-  return { asks: fore.map((list) => list.join(' ')), text: rest.join(' ') };
-}
-
 const entry = `
   export { nearest } from './src/rules/nearest.ts';
-  export { engine } from './src/ask/engine.ts';
-  export { indexed } from './src/ask/search/terms.ts';
+  import { engine } from './src/ask/engine.ts';
+  import { indexed } from './src/ask/search/terms.ts';
+  export const wordsOf = (text) => indexed(text, engine);
 `;
 
 /** What the program itself reads words with. */

@@ -19,7 +19,7 @@ import { en } from './wording/en.ts';
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
   const { goal } = scene.understood;
-  if (!goal) return askWhat(scene);
+  if (!goal || isBesideThePoint(scene)) return askWhat(scene);
   if (goal.kind === 'step') return stepsReply(scene, goal.id);
   if (goal.kind === 'fault') return faultReply(scene, goal.id);
   if (goal.kind === 'defect' || goal.kind === 'repair') return repairReply(scene, { kind: goal.kind, id: goal.id });
@@ -27,7 +27,14 @@ export function answer(scene: Scene): Reply {
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
   const comparison = compared(scene, goal.id);
   if (comparison) return { ...body(comparison.scene, [goal.id], comparison.verdict), kind: 'verdict', topic: goal.id, verdict: comparison.verdict };
-  return scene.voice.solved.has(goal.id) ? valueReply(scene, goal.id) : askFor(scene, goal.id);
+  const own = scene.understood.sentence.places.has('@check') && scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
+  return scene.voice.solved.has(goal.id) && !own ? valueReply(scene, goal.id) : askFor(scene, goal.id);
+}
+
+/** Words with no figure, fact, unit or command in them are no follow-up of what was asked before. */
+function isBesideThePoint({ understood }: Scene): boolean {
+  const { goalKept, fresh, commands, named, sentence, unbound } = understood;
+  return goalKept && fresh.length === 0 && unbound.length === 0 && commands.size === 0 && named.length === 0 && !sentence.places.has('@why');
 }
 
 function valueReply(scene: Scene, goal: string): Reply {

@@ -10,7 +10,7 @@ import { emptyJob, readJob } from './job.ts';
 import { problemWith } from './problems.ts';
 import { conversion } from './convert.ts';
 import { patchesReply } from './patches.ts';
-import { refuse } from './refusal.ts';
+import { blank, refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import { goalText } from './goal.ts';
 import { type Understanding, understand } from './understand.ts';
@@ -60,7 +60,7 @@ function answered(engine: Engine, request: Request, job: Job): Reply {
   const understood = upToDate(engine, understand(engine, request, job));
   const { goal, facts, turn, stage, units, commands } = understood;
   const next: Job = { v: 1, turn, facts: jobFacts(facts), ...(goal ? { goal: goalText(goal) } : {}), ...(stage ? { stage } : {}), ...(units ? { units } : {}) };
-  if (commands.has('start-over') && understood.fresh.length === 0) return { ...refuse('no-goal', en.startedOver, emptyJob, engine), kind: 'card', topic: 'start-over' };
+  if (commands.has('start-over') && understood.fresh.length === 0) return { ...blank, kind: 'card', topic: 'start-over', text: en.startedOver, rules: { version: engine.knowledge.version }, job: emptyJob };
   const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
   const voice = { knowledge: engine.knowledge, solved, unit: unitsOf(engine, understood), isGiven: (id: string) => facts.some((fact) => fact.quantity === id) };
   const scene = { engine, understood, voice, job: next, request };

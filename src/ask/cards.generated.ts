@@ -1,5 +1,5 @@
 // biome-ignore-all format: written by `npm run generate`; do not edit.
-import type { Card, CardWords } from './search/card.ts';
+import type { Card } from './search/card.ts';
 
 export const cards: readonly Card[] = [
   {
@@ -381,7 +381,8 @@ export const cards: readonly Card[] = [
       "mix pushes under the roller",
       "blade it back and forth",
       "cure the mix",
-      "soft cold mix"
+      "soft cold mix",
+      "mix shoves under the roller"
     ],
     "links": [
       "fault/pushing",
@@ -1798,7 +1799,8 @@ export const cards: readonly Card[] = [
       "cannot see",
       "bad visibility",
       "heavy rain visibility",
-      "drivers blinded"
+      "drivers blinded",
+      "sun in the eyes"
     ],
     "links": [
       "practice/poor-visibility",
@@ -2283,7 +2285,9 @@ export const cards: readonly Card[] = [
       "spring load limits",
       "overweight truck",
       "legal load",
-      "gross weight sign"
+      "gross weight sign",
+      "bridge says so many tons",
+      "carrying so many tons over a bridge"
     ],
     "links": [
       "limit/payload",
@@ -2314,7 +2318,8 @@ export const cards: readonly Card[] = [
       "before we mill or dig",
       "dig out what is underground",
       "what if we hit a gas line",
-      "locate marks"
+      "locate marks",
+      "locate before shaving humps"
     ],
     "links": [
       "step/cut-and-clean",
@@ -2397,7 +2402,8 @@ export const cards: readonly Card[] = [
       "edge drop off",
       "patch made a lip at the shoulder",
       "pull the shoulder up",
-      "shoulder sign"
+      "shoulder sign",
+      "shoulders are low now"
     ],
     "links": [
       "limit/drop-off",
@@ -2695,7 +2701,8 @@ export const cards: readonly Card[] = [
       "how cool before opening",
       "ready to open",
       "drive on the new patch",
-      "fresh patch and cars"
+      "fresh patch and cars",
+      "let them on it"
     ],
     "links": [
       "practice/open-to-traffic",
@@ -2860,7 +2867,8 @@ export const cards: readonly Card[] = [
       "inspect the roller",
       "roller water and scrapers",
       "roller walk around",
-      "is the roller fit to go"
+      "is the roller fit to go",
+      "before we start the roller"
     ],
     "links": [
       "step/order-and-check",
@@ -2889,7 +2897,8 @@ export const cards: readonly Card[] = [
       "traffic jam",
       "stacked up cars",
       "queue past the first sign",
-      "waiting cars"
+      "waiting cars",
+      "how far will they stack up"
     ],
     "links": [
       "practice/queue-end",
@@ -4306,1870 +4315,1409 @@ export const cards: readonly Card[] = [
   }
 ];
 
-export const wordsOfCards: Readonly<Record<string, CardWords>> = {
- "ambulance-through": {
-  "asks": [
-   "let ambulanc",
-   "ambulanc",
-   "fir truck com",
-   "let emergency vehicl",
-   "siren behind",
-   "polic car"
-  ],
-  "text": "all stop both end ratio radio machin pull away from open lan person step clear flag wav first befor see sees direction ther second oth send wait lin in front bring over windrow row bar tack noth mov again until say"
- },
- "around-the-grader": {
-  "asks": [
-   "work round grad",
-   "grad blind spot",
-   "walk behind grad",
-   "between wheel",
-   "articulat hing",
-   "grad",
-   "swung swing blad"
-  ],
-  "text": "stay both end everyth operator eye horn first com from sid look see sees littl els rear back fast than break alarm dirty windrow window loos mirror kill get thre point fac machin engin idl down start only seat und rais nobody unless block"
- },
- "backing": {
-  "asks": [
-   "back truck machin",
-   "back truck",
-   "spot",
-   "spot ground-guid",
-   "back alarm",
-   "spot",
-   "truck back grad",
-   "back"
-  ],
-  "text": "signal in driv mirror all tim los sight him brak onc work loud stand sid nev behind noth els rak phon look wir befor bed ris down mov plan less turn wher ther room nobody cut backup back-up light"
- },
- "banked-curve": {
-  "asks": [
-   "blad bank curv",
-   "superelevation",
-   "bank curv",
-   "crown in curv",
-   "outsid lan curv",
-   "roll curv",
-   "match bank"
-  ],
-  "text": "str across lay feath slowly into straight both end from low sid insid edg even wher cent lin first road wrong noth below hold mat steep engin sunk twist eye"
- },
- "bed-stuck": {
-  "asks": [
-   "bed load hang",
-   "load stuck in bed",
-   "mix slid",
-   "bed stuck",
-   "freeze load",
-   "tailgat jam",
-   "truck bed empty"
-  ],
-  "text": "nobody near behind und low mov level ground loos loosen from sid long bar try again let all onc over sideway jerk forward brak shak tip look first wir touch driv stay everyon keep far back emergency numb climb into rais ever"
- },
- "bees-and-snakes": {
-  "asks": [
-   "wasp snak",
-   "wasp nest",
-   "bee str sting",
-   "hornet",
-   "snak",
-   "swung sting",
-   "insect in sign box",
-   "poison ivy",
-   "tick"
-  ],
-  "text": "look befor reach culvert guardrail post tarp left over weekend leav alon mark com back spray cool even ask brief allergic wher his pen say aft swell fac throat vest hiv troubl wid breath emergency numb onc bit keep him ring cut suck ice tuck trous against"
- },
- "bikes-and-walkers": {
-  "asks": [
-   "bike person foot",
-   "bike",
-   "bik rid",
-   "pedestrian",
-   "walk",
-   "kid walk",
-   "sidewalk clos",
-   "wheelchair",
-   "person foot"
-  ],
-  "text": "giv them mark round wait car last in lin led tap rop chain stop nobody blind man und fit befor must dur work between machin over tack hot mix slow one-lan stretch far flag hold until"
- },
- "breakdown-grader": {
-  "asks": [
-   "grad break down",
-   "grad quit",
-   "blad break down",
-   "motor grad dead",
-   "grad mix in lan",
-   "windrow row down machin died",
-   "cut edg break"
-  ],
-  "text": "stay clos knock lift load second roll lay turn truck back plant hot worth sav only whil spread nev open left night work ground engin key wheel chock traffic sid"
- },
- "breakdown-roller": {
-  "asks": [
-   "roll break down",
-   "roll quit",
-   "roll break",
-   "roll",
-   "noth roll",
-   "roll start",
-   "load wait roll"
-  ],
-  "text": "lay mor hot mix cannot whil lost send anoth job back cold rubber-tir truck pack stopgap until com replac next lift befor below lan stay shut meanwhil unroll rut und first car throw ston ask second"
- },
- "bridge-deck": {
-  "asks": [
-   "patch run onto bridg",
-   "bridg",
-   "mix asphalt bridg deck",
-   "patch deck",
-   "bridg joint",
-   "bridg approach"
-  ],
-  "text": "without engin stop short ramp down meet dead weight figur plug drain bury cut seal below dip settl mor again report min mind post load truck roll stand"
- },
- "broom-down": {
-  "asks": [
-   "broom down",
-   "broom",
-   "sweep break",
-   "broom quit",
-   "clean without broom",
-   "blow instead"
-  ],
-  "text": "hand wait surfac tack stick dust noth load bucket heavy stuff first work wind from crown edg cut corn wher badly anyhow mak hurt lung blind driv damp lightly keep person hold traffic whil let dry befor"
- },
- "broom-dust": {
-  "asks": [
-   "broom mak cloud",
-   "dust from broom",
-   "dust cloud",
-   "unseen cannot-se dust",
-   "sweep dry",
-   "broom wat"
-  ],
-  "text": "mist soak shut cab keep person hold traffic until settl road silica scar lung driv in see sees neith flag nor man behind let befor tack damp agency wet nev slow rais less than fast clean bet"
- },
- "cars-on-tack": {
-  "asks": [
-   "car tack",
-   "car driv tack",
-   "keep traffic tack",
-   "fresh oil sign",
-   "somebody drov tack",
-   "tack in open lan",
-   "car sneak onto tack"
-  ],
-  "text": "clos con man ahead noth until break cov cover wet slick ice paint every tir carry mat hold must cross sand first them walk touch bar track befor lay shoot mor than guard"
- },
- "cold-day": {
-  "asks": [
-   "cold lay",
-   "cold weath",
-   "min minimum temperatur",
-   "frost",
-   "freez",
-   "cold",
-   "wint patch",
-   "road cold",
-   "coldest"
-  ],
-  "text": "below air fall wait thin hot lift itself agency figur win diff deal heat in minut mor than tack break ice und nev shad bridg hollow stay longest emergency hold hol till spr blad"
- },
- "cold-mix-airing": {
-  "asks": [
-   "air cold mix",
-   "cold mix wet",
-   "aerat",
-   "dry cold mix",
-   "mix push und roll",
-   "blad back forth",
-   "cur mix",
-   "soft cold mix"
-  ],
-  "text": "across patch let oil wat lay sun wind work shad long shov drum ready harden hard only mak wav fat clump pull into tight windrow row giv day overdo in cutback vapor burn flam smok whil"
- },
- "concrete-below": {
-  "asks": [
-   "old concret und patch",
-   "old concret",
-   "concret bas",
-   "slab joint show",
-   "patch over concret",
-   "whit slab und mix asphalt",
-   "composit road"
-  ],
-  "text": "ask engin first mov their each com thin lift crack often within year tack figur own worn dust fill must befor ston rock pump wat job blad below break whatev lies abov say cheap than lay twic"
- },
- "covered-line": {
-  "asks": [
-   "cent lin und patch",
-   "cov cover yellow lin",
-   "lost strip",
-   "cent lin",
-   "lan lin",
-   "temporary mark aft patch",
-   "paint lin"
-  ],
-  "text": "sign befor open manual repeat every mil night in rain driv steel st without cut curv soon real must back agency figur wher no-pass zon com sam plac until"
- },
- "craft-blade-angle": {
-  "asks": [
-   "blad angl",
-   "angl blad moldboard",
-   "shar sharp flat angl",
-   "angl lay",
-   "circl",
-   "blad angl finish",
-   "angl cov lan"
-  ],
-  "text": "from squar siz windrow row keep mix roll along edg mor width even second lift start settl again sharpen narrow strip count toe reach forward past wheel look wher point befor swung swing near lin"
- },
- "craft-deep-ruts": {
-  "asks": [
-   "deep rut hol first",
-   "fill rut first",
-   "deep hol und lift",
-   "level befor first lift",
-   "wheelpath wheel-path fill",
-   "low spot befor lay"
-  ],
-  "text": "them in each roll full over top straight across mix thin besid down depth com back steel drum rid high sid nev pack middl insid narrow rub tir load wheel follow shap only mov"
- },
- "craft-down-pressure": {
-  "asks": [
-   "down pressur",
-   "pressur blad",
-   "push down blad",
-   "down forc",
-   "blad heavy light",
-   "pressur tear mat"
-  ],
-  "text": "som pack mix und edg clos surfac siz pass only touch much open chat cut old road lump com along littl rid windrow row wand read in behind tight textur torn rocky loos thin lift big ston whatev hand"
- },
- "craft-feather-edges": {
-  "asks": [
-   "feath edg hand",
-   "rak feath",
-   "big ston in feath",
-   "edg ravel",
-   "hand work edg",
-   "rak",
-   "lut edg",
-   "thin edg"
-  ],
-  "text": "throw away leav fin littl proud roll onc alon than stand own first tir pull much sam all over truck across mat into ditch wher operator see sees them nev between blad"
- },
- "craft-fewest-passes": {
-  "asks": [
-   "few pass",
-   "keep work mix",
-   "many pass",
-   "leav alon",
-   "overwork mix",
-   "rocky streak from work",
-   "stop blad",
-   "keep work"
-  ],
-  "text": "every extra part ston fin cool coars ravel first traffic throw loos count strip width lay them spot lik bet und roll mor often than itself again rak cold must air purpos in windrow row"
- },
- "craft-finish-lift": {
-  "asks": [
-   "finish lift",
-   "finish pass",
-   "last lift",
-   "final pass",
-   "top lift",
-   "mak smooth",
-   "finish blad",
-   "last pass blad"
-  ],
-  "text": "shar sharp angl som down pressur clear loos ston almost adjust every touch level lev show in mat width giv bring mix all edg leav slightly full roll stand high nev low windrow row short far end few lump littl fine-grad fine-mix left over fill drag mark pil noth str strung road"
- },
- "craft-first-lift": {
-  "asks": [
-   "lay first lift",
-   "first lift",
-   "lay bottom lift",
-   "first pass mix",
-   "carry windrow row",
-   "start lay"
-  ],
-  "text": "straddl outward from centerlin center-lin sid in few strip width ask low gear throttl open fill deep hol befor giv both end their tap abov only follow keep short edg com finish measur loos roll again own roll-down insid swung swing toward traffic flag stop"
- },
- "craft-float": {
-  "asks": [
-   "let blad float",
-   "blad float",
-   "float",
-   "float blad moldboard",
-   "machin without float",
-   "follow shap road"
-  ],
-  "text": "level stretch lat lift edg own gath loos mix work lev over rut dip ther hol fill finish wher som down pressur hold mak small slow correction hand nev person near fre mov itself"
- },
- "craft-gear-and-throttle": {
-  "asks": [
-   "gear throttl",
-   "gear",
-   "throttl",
-   "engin sp whil lay",
-   "driv grad",
-   "bounc grad slow down"
-  ],
-  "text": "low open over keep hydraulic quick wheel stay fast machin each print rippl lat lift copy tim tap hundr foot even look tir cut edg circl few pass mak day ton high"
- },
- "craft-next-lift": {
-  "asks": [
-   "lay next lift",
-   "second lift",
-   "middl lift",
-   "bring mix back cent",
-   "next lift direction",
-   "lift"
-  ],
-  "text": "only roll run oth from toward first pass flat angl windrow row even again follow tap ther touch lev must let blad float wher road level loos wheel sink their track com ridg und drum dusty cold driven light tack agency rul"
- },
- "craft-outer-edge": {
-  "asks": [
-   "edg finish",
-   "keep mix short edg",
-   "edg",
-   "edg mat",
-   "wavy edg",
-   "wheel width between windrow row edg",
-   "edg com last"
-  ],
-  "text": "hold until pass fre only bring all push early spill over thin lik shell lost sid lack shoot straight see str paint old roll first crown road stay wher soft"
- },
- "craft-pitch": {
-  "asks": [
-   "blad moldboard pitch",
-   "tip blad moldboard",
-   "roll blad forward",
-   "pitch forward back",
-   "tilt blad moldboard",
-   "blad pitch mix asphalt"
-  ],
-  "text": "littl lay drag rid over pack und edg bit into old road cut trim hump bad mat boil itself pick chunk far skid leav loos chanc chang tim nev in middl finish pass"
- },
- "craft-reading-rocks": {
-  "asks": [
-   "read ston rock",
-   "blad height",
-   "read ston",
-   "ston rock roll und edg",
-   "blad low high",
-   "depth from seat",
-   "ston rock behind toe"
-  ],
-  "text": "touch feel drag all tim lift thin mat com thick loos trust mor than look windrow row every stop adjust mix coars cold"
- },
- "craft-row-gives-out-early": {
-  "asks": [
-   "windrow row giv early",
-   "windrow row run befor end",
-   "mix material in pass",
-   "windrow row small",
-   "mix material early",
-   "windrow row short",
-   "starv end"
-  ],
-  "text": "stretch stop wher depth tru eith bring mor lift ther prop tap thin than ston drag ravel leav low uneven loos high keep cut edg clean warm tack cold non left ramp roll sign siz next ticket"
- },
- "craft-row-gives-out-late": {
-  "asks": [
-   "mix left in windrow row end",
-   "much left in windrow row",
-   "windrow row fat end",
-   "mix material left aft pass",
-   "pil end pass",
-   "windrow row run"
-  ],
-  "text": "bring back middl patch carry over onc mor small work into mat whil warm big than width depth siz next spread strip nev drag rest along road lies tack break fly bury wher becom bump everybody feel"
- },
- "craft-run-out": {
-  "asks": [
-   "com end",
-   "run end",
-   "com patch",
-   "fad",
-   "low toe end",
-   "end pass",
-   "end lift",
-   "far end tap"
-  ],
-  "text": "som foot befor begin half blad past heel carry mix beyond let noth ther leav pil drop early starv tack sweep brought back last roll watch flag runout run-out into work spac nev buff"
- },
- "craft-sizing-row": {
-  "asks": [
-   "siz windrow row",
-   "siz windrow",
-   "even windrow row",
-   "straighten windrow row",
-   "fat thin spot in windrow row",
-   "siz pass",
-   "mak windrow row even",
-   "blad siz"
-  ],
-  "text": "sight slight angl from squar littl down pressur cut carry them end straight along insid patch depth every lift com wher mat bend much her old road lump rid into new trust ticket over look count ton dump each hundr foot"
- },
- "craft-tapers": {
-  "asks": [
-   "start lift from noth",
-   "tap patch",
-   "going",
-   "start from noth",
-   "rais toe heel",
-   "first end lift",
-   "bump wher patch begin",
-   "feath start"
-  ],
-  "text": "com edg touch old road littl tim gross grow both their every lat follow already ther bit farth back long felt short feather mix cannot hold big ston rak tack must reach far fin finest peel ravel"
- },
- "craft-toe-and-heel": {
-  "asks": [
-   "toe heel",
-   "toe",
-   "heel",
-   "toe heel height",
-   "ridg pick lin",
-   "toe loos",
-   "wher toe run",
-   "load lead end blad"
-  ],
-  "text": "outsid track front wheel low hold windrow row depth leav gath spread high far in mix slip round show along pick-up starv thick both stand trim fing width watch clear rear"
- },
- "craft-trailing-end": {
-  "asks": [
-   "mix heel rear wheel",
-   "trail end",
-   "mix und rear tir",
-   "heel spill und wheel",
-   "sid shift blad",
-   "wheel mark in fresh mix"
-  ],
-  "text": "com fall clear side-shift sharpen angl until run over loos pack track show ridg aft roll howev much articulat machin walk strip slowly nobody near hing look back both mirror each start rak behind"
- },
- "craft-two-ended-row": {
-  "asks": [
-   "work windrow row from both end",
-   "windrow from both end",
-   "both end",
-   "bring windrow row back limit",
-   "work back forth",
-   "keep windrow row insid patch"
-  ],
-  "text": "oth mark each tim neith gross grow fat whil starv blad alway carry mix along run one-way only far pil near short finish lift show build toward middl siz noth over past lies tack pull befor cool"
- },
- "crash-plan": {
-  "asks": [
-   "ready car con",
-   "car con plan",
-   "escap rout",
-   "driv stop",
-   "someon driv into work",
-   "intrusion",
-   "horn signal",
-   "driv wont stop"
-  ],
-  "text": "befor first everyon long run look lat buff empty straight nobody his back traffic com jump clear ratio radio step in front mov chas plat numb color polic aft crash emergency hold both hurt sign stay wher stand photo tim taken talk blad blam"
- },
- "crew-briefing": {
-  "asks": [
-   "talk befor work",
-   "tailgat talk",
-   "toolbox talk",
-   "safety meet befor work",
-   "say in brief",
-   "brief crew",
-   "morn talk topic",
-   "everybody first",
-   "man",
-   "befor start"
-  ],
-  "text": "minut road everyon ther driv today wher lan traffic run flag channel spot truck nobody walk hot burn each direction milepost giv emergency anyon stop job ask person back repeat heard again layout weath chang"
- },
- "cross-roll-ends": {
-  "asks": [
-   "roll end crosswis",
-   "roll end joint",
-   "cross roll",
-   "bump joint",
-   "transvers joint",
-   "roll across lan end"
-  ],
-  "text": "road drum nearly all old first hand width farth onto new mat each trip until whol carry press push along lay straightedg befor high low fix nos toward traffic both flag stop plat room run nev soft"
- },
- "curb": {
-  "asks": [
-   "patch besid curb",
-   "curb",
-   "gut",
-   "curb gut",
-   "patch against curb",
-   "overlay fill gut"
-  ],
-  "text": "build mill cut along first new surfac wher old each lift add ad low wat leav fin find yard bas wheelchair ramp drain lost sam locat dust und control hand-work strip blad cannot reach roll plat edg drum"
- },
- "cutback-hazard": {
-  "asks": [
-   "cutback fuel",
-   "cutback",
-   "rc mc tack",
-   "flush flash point",
-   "cutback dangerous",
-   "cut rc wat",
-   "heat cutback",
-   "smok near tack"
-  ],
-  "text": "yes mix asphalt thin someth lik gasolin kerosen all grad spray hot than their vapor flam spark run engin open lid only park level in burn tub cov cover pump turn nobody leav nev boil over keep dry-chemical extinguish hand stand upwind drain som plac ban sum"
- },
- "day-record": {
-  "asks": [
-   "in report",
-   "daily report",
-   "writ down",
-   "diary",
-   "paperwork",
-   "record day",
-   "end day",
-   "photo"
-  ],
-  "text": "wher big deep lift load ticket ton tack gallon air road mix heat hour person machin layout used sign clock delay near miss someth show siz left over area com depth meant whil stand ther aft crash tim first anybody ask memory"
- },
- "depth-readings": {
-  "asks": [
-   "read depth patch",
-   "read reading",
-   "wher measur depth",
-   "averag depth deepest",
-   "str lin across rut",
-   "straightedg measur rut",
-   "read depth"
-  ],
-  "text": "every foot along lay lan thre plac both wheelpath wheel-path middl clos togeth chang fast all giv ton spot lift in worst hol ord far much mix littl cut proud hump first rid them deep nev alon liv lookout light set-up short work"
- },
- "dump-points": {
-  "asks": [
-   "wher truck dump",
-   "apart dump",
-   "spac load",
-   "wher first truck dump",
-   "spot truck",
-   "tailgat load",
-   "long load"
-  ],
-  "text": "grad begin from ther every many foot ton over giv width depth figur say wheth lift all them chang tim past tack each end nev starv look wir bed down befor mov nobody between blad"
- },
- "emergency-burn": {
-  "asks": [
-   "burn tack mix",
-   "burn",
-   "hot tack skin",
-   "burn mix asphalt"
-  ],
-  "text": "ring belt boot near whil cool cloth stuck keep rest him warm leav wher com run all round fing arm leg chok medic first fac eye eyes ris rins lid open ice fuel solvent greas but send safety data sheet aid doctor dispatch say"
- },
- "emergency-crash": {
-  "asks": [
-   "crash car in zon",
-   "crash in zon",
-   "car con",
-   "wreck"
-  ],
-  "text": "driv stop step front horn ratio radio plat color lit vehicl well ahead engin look fuel wir leav hurt their seat unless ther fir press bad bl bleed keep them warm talk sign stay wher stand lat photo tim layout sup blad blam anybody first aid doctor dispatch say"
- },
- "emergency-driver": {
-  "asks": [
-   "driv threaten",
-   "threaten driv",
-   "road rag",
-   "driv attack flag"
-  ],
-  "text": "keep hold puddl paddl palm open voic low sorry wait long step back forward machin truck between com into work stop mov weapon leav post crew traffic oth end plat color look lik tim nobody grab him his key afterward writ down"
- },
- "emergency-eye": {
-  "asks": [
-   "someth in eye",
-   "splash in eye",
-   "tack in eye",
-   "eye injury"
-  ],
-  "text": "head tilt bad down wat from nos sid outward non run into contact len com easily hot stick cool leav pick rub wip anyth drop oil solvent stuck stay cov both loosely keep ris rins safety data sheet along first aid doctor"
- },
- "emergency-fire": {
-  "asks": [
-   "fir",
-   "fir",
-   "tank fir",
-   "truck burn"
-  ],
-  "text": "shut pump engin reach them safety safely nev wat hot mix asphalt boil throw dry chemical bas flam stay clear end tir hold traffic well back both smok blind driv dispatch in gallon data sheet ready count person cloth drop roll"
- },
- "emergency-gas": {
-  "asks": [
-   "gas lin cabl hit",
-   "gas leak",
-   "hit gas lin",
-   "cut cabl",
-   "smell gas"
-  ],
-  "text": "leav machin wher door open engin only second hold traffic back both company warn nearest hous pitch pinch plug cov run along pip into burn keep oth electric operator stay in everyon els far nobody return until say nick count fail lat"
- },
- "emergency-heat": {
-  "asks": [
-   "heat strob strok",
-   "heat strob strok",
-   "pass in heat",
-   "overheat"
-  ],
-  "text": "confus stagger talk oddly throw hot touch sweat minut count boot vest shirt soak him keep noth drink sip clear his sid nev send sit alon truck driv hom look oth work sam first aid doctor dispatch say"
- },
- "emergency-medical": {
-  "asks": [
-   "somebody down badly hurt",
-   "collaps",
-   "pass",
-   "hurt badly",
-   "heart attack",
-   "bl bleed"
-  ],
-  "text": "bad press hard clean cloth keep crest chest pain sit him fall head neck fit clear spac hold noth in month mouth his sid end warm talk giv eat drink mov unless someth worst wors com sup onc law clock report first aid doctor dispatch say"
- },
- "emergency-power-line": {
-  "asks": [
-   "touch pow lin",
-   "pow lin contact",
-   "wir down",
-   "truck in wir"
-  ],
-  "text": "every liv until company say otherwis hold traffic well back both ground itself carry wet farth try driv clear only fre nobody near machin burn jump far foot togeth nev onc shuffl away help him even lies ther second man dies"
- },
- "emergency-rollover": {
-  "asks": [
-   "machin over",
-   "rollov",
-   "machin tip over",
-   "roll sid"
-  ],
-  "text": "talk operator him stay hang shut engin only reach from pull unless ther fir wat in his fac abov com first chock block slid farth nobody stand downhill press bad bl bleed keep warm lies until rescu sup say aid doctor dispatch"
- },
- "emergency-spill": {
-  "asks": [
-   "tack fuel get into wat",
-   "spill",
-   "tack in ditch",
-   "leak tank"
-  ],
-  "text": "cutback flam engin everyon upwind keep person car hot slick both sand soil boom across block inlet hos soap send farth deep sup environmental offic onc oil sheet sheen must report national respons cent 1-800-424-8802 writ down tim product gallon wher safety data hand clean-up their disposal"
- },
- "emergency-sting": {
-  "asks": [
-   "str sting bit allergy",
-   "bee str sting reaction",
-   "allergic reaction",
-   "snak bit"
-  ],
-  "text": "dang sign vest hiv swell hoars voic wheez faint throw com within minut second lif bad lay him down leg sit wid breath hard scrap stay back aft pen keep limb ring boot cut suck ice rememb color first aid doctor dispatch say"
- },
- "emergency-struck-by": {
-  "asks": [
-   "stuck struck run over",
-   "stuck struck",
-   "run over",
-   "hit machin",
-   "pin"
-  ],
-  "text": "shut down chock man watch noth roll leav ask dispatch befor mov press hard bad bl bleed clean cloth keep head neck him warm talk wid breath start crest chest compression nobody els hurt stay traffic sup onc first aid doctor say"
- },
- "empty-buffer": {
-  "asks": [
-   "keep buff empty",
-   "park in buff",
-   "buff",
-   "stag truck in buff",
-   "roll in buff",
-   "stor mix befor work",
-   "noth in buff"
-  ],
-  "text": "hold person turn road driv cam con stand ther hit reach crew giv sp length short room grad wait mak spac long each end borrow from"
- },
- "even-spray": {
-  "asks": [
-   "even spray bar",
-   "spray bar even",
-   "streak from bar",
-   "nozzl angl",
-   "bar height",
-   "pressur",
-   "pad test",
-   "uneven tack",
-   "distributor"
-  ],
-  "text": "every sam siz steady heat weigh across agre within along road lik corduroy low thick cold plug tip wind cut-off end must shar sharp overlap bl bleed clear pump sid fac shield"
- },
- "fire-ready": {
-  "asks": [
-   "ready fir",
-   "fir extinguish",
-   "prevent fir",
-   "tack fir plan",
-   "burn lit",
-   "in cas fir",
-   "extinguish"
-  ],
-  "text": "dry chemical charg truck every machin wher reach from outsid shut pump engin heat only park level open tub cov cover somebody ther smok near fuel lid emergency numb everyon away upwind fight small back nev wat hot mix asphalt throw gallon carry"
- },
- "flagger-break": {
-  "asks": [
-   "relief flag",
-   "flag break",
-   "restroom",
-   "relief flag",
-   "bathroom",
-   "flag lunch",
-   "swap flag",
-   "flag",
-   "flag cannot leav"
-  ],
-  "text": "train puddl paddl first work stop lan clear nobody post car com chanc chang over whil traffic oth end hand mat lin run insid channel plan wat shad every coupl hour tir look his phon sign cov cover turn"
- },
- "fog-and-sun": {
-  "asks": [
-   "fog dust low sun",
-   "fog",
-   "low sun",
-   "glar",
-   "unseen cannot-se",
-   "bad visibility",
-   "heavy rain visibility",
-   "driv blind"
-  ],
-  "text": "stop lay roll down hold open sign flag in tim noth els layout work every distanc grant see worst hour person hom stand mov start lat post shad sid someon from both end com back hollow aft thought"
- },
- "four-lane": {
-  "asks": [
-   "lan clos multilan four-lan road",
-   "multilan four-lan",
-   "multilan",
-   "divid road",
-   "clos lan",
-   "expressway freeway",
-   "expressway interstat",
-   "merg tap road"
-  ],
-  "text": "flag alternat take-turn traffic into next long sign farth arrow board both sid short her kill giv sp width figur buff truck attenuator behind crew light plan somebody two-lan job mor con"
- },
- "fumes": {
-  "asks": [
-   "mix asphalt fum",
-   "smok from mix",
-   "fum",
-   "smell mix asphalt",
-   "headach from tack",
-   "wid breath tack",
-   "sick from smell"
-  ],
-  "text": "stand upwind keep hot than job blu sting eye eyes dizzy head someon cutback vapor irritat onc doctor lik over year skin count wash soap fuel nev lean open lid into tank air ther kill read safety sheet truck"
- },
- "hand-wand": {
-  "asks": [
-   "tack hand wand",
-   "wand only",
-   "hand spray tack",
-   "distributor",
-   "tack hos",
-   "spray hand",
-   "wand"
-  ],
-  "text": "pad known siz first weigh show doing giv rat figur gain walk pac thin even old ston puddl bar spot edg cut fac heavy every turn shield glov long sleev wind back und pressur whip shut valv bl befor lay down"
- },
- "heat-day": {
-  "asks": [
-   "hot day",
-   "heat index",
-   "hot weath work",
-   "wat break",
-   "heat illness",
-   "work in july",
-   "hot",
-   "new man in heat"
-  ],
-  "text": "rest shad watch each oth moderat high abov very full sun mix add cup every minut befor thirsty back from week fifth first mor max most die their confus stagger skin strob strok emergency numb cool him hard"
- },
- "help-plan": {
-  "asks": [
-   "get help fast",
-   "emergency plan",
-   "wher",
-   "phon signal",
-   "first aid kit",
-   "who call",
-   "nearest hospital",
-   "ambulanc wher"
-  ],
-  "text": "befor work writ board road direction milepost crossroad numb her train in wat defibrillator stay lin meet them flag hold both keep lan open county mat next say"
- },
- "holding-repair": {
-  "asks": [
-   "hold repair",
-   "patch over alligator crack",
-   "fix",
-   "temporary patch",
-   "band aid",
-   "only buy tim",
-   "real fix"
-  ],
-  "text": "cur smooth road wat kept year few long work wher bas firm dry drain piec mov com again loos pump soft dig say in report nobody surpris stretch list federal guid cut squar ther"
- },
- "hot-or-cold-mix": {
-  "asks": [
-   "hot mix cold",
-   "hot cold",
-   "mix",
-   "cold mix hot",
-   "mix hma cold patch",
-   "plant clos",
-   "wint mix"
-  ],
-  "text": "traffic intersection plac wher car brak warm road short haul roll blad heel far shut small spot tim let air thin lift cool in minut lay slow than pav all wait but stay soft until oil wat left agency"
- },
- "hot-stuff": {
-  "asks": [
-   "handl hot tack mix",
-   "burn avoid",
-   "hot tack glov",
-   "fac shield",
-   "someon burn",
-   "hot mix",
-   "treat burn",
-   "first aid burn",
-   "somebody burn"
-  ],
-  "text": "long sleev boot lac high wand tank cuff over com degr stick keep clean wat rins job wher happen emergency numb cool run minut peel ice solvent greas bl hos befor open eye eyes ris"
- },
- "house-drives": {
-  "asks": [
-   "driv hous in zon",
-   "driveway",
-   "hous in work zon",
-   "resident",
-   "farm driv",
-   "access hous",
-   "block driveway"
-  ],
-  "text": "them day befor person car card hour each clear wor word blad ridg across tie hand sam tir man grocery over whatev left someon sick oxygen wait rid ask keep open nobody back into one-lan lin without bring him"
- },
- "how-long-last": {
-  "asks": [
-   "long patch last",
-   "lif patch",
-   "year",
-   "hold",
-   "fail",
-   "last"
-  ],
-  "text": "publish found bas wat traffic decid firm dry road round wet till next thaw help clean surfac tack thin lift each roll crown drain edg promis nobody again within stop engin turn record lay him wher look"
- },
- "how-many-people": {
-  "asks": [
-   "person blad patch",
-   "person",
-   "crew siz",
-   "guy crew",
-   "who need",
-   "man",
-   "short hand"
-  ],
-  "text": "eight twelv usual publish numb found foreman grad operator roll tack truck thre driv rak least flag spot add every sid road open relief rest today cut job cannot both end nobody wait"
- },
- "injury-report": {
-  "asks": [
-   "injury",
-   "report accident",
-   "osha report",
-   "notify",
-   "injury paperwork",
-   "depth death hospital report",
-   "soon report",
-   "deadlin injury"
-  ],
-  "text": "sup onc whatev hour agency form law clock remember within night in amputation lost eye stat plan strict leav scen nobody hurt writ tim nam machin layout photo saw think small count splint hot tack tuesday infection friday record"
- },
- "intersection": {
-  "asks": [
-   "patch in intersection",
-   "intersection",
-   "crossroad in patch",
-   "four-way",
-   "patch in middl junction",
-   "turn traffic"
-  ],
-  "text": "every leg control path halv ther alway one-way flag each open car com from wher nobody look truck swung swing over corn con short quiet hour help mor than extra sign signal switch cov cover own left argu lay dens hot mix brak soft shov next week"
- },
- "late-trucks": {
-  "asks": [
-   "truck lat",
-   "wait truck",
-   "truck",
-   "blad wait",
-   "truck held",
-   "gap between load",
-   "mix lat"
-  ],
-  "text": "roll down keep cool wheth lay squar ramp end long than treat joint clean edg tack ask plant befor mor road mak big windrow row sp skip straightedg wat sign queu line-of-car"
- },
- "leave-overnight": {
-  "asks": [
-   "leav night",
-   "finish today",
-   "leav overnight",
-   "finish tomorrow",
-   "stay road night",
-   "patch half don tonight"
-  ],
-  "text": "eith lan clos lit watch mad fit driv windrow row all roll every end ramp down sign uneven low bump in dark nobody see sees lip until wheel devic must shin headlight nev open even hour edg"
- },
- "left-lane": {
-  "asks": [
-   "clos left lan",
-   "left lan",
-   "insid lan",
-   "fast lan",
-   "median lan",
-   "work next median"
-  ],
-  "text": "mirror imag tap start from arrow point sign say driv expect slow carry car giv length well in full view noth over crest truck ther across traffic plan wher shadow vehicl keep person cross foot crown low sid revers roll"
- },
- "leftover-mix": {
-  "asks": [
-   "mix left over",
-   "extra mix",
-   "mix left truck",
-   "much mix",
-   "left",
-   "half load left",
-   "mix spar"
-  ],
-  "text": "hand-patch hol insid zon fix driv tie-in back yard cold pil in ditch str strung down road spread bit thick finish mat patch lay siz rid bump nam hot wast haul look ticket depth figur less"
- },
- "load-limits": {
-  "asks": [
-   "post bridg frost law",
-   "post bridg",
-   "bridg weight limit",
-   "frost law",
-   "spr load limit",
-   "overload overweight truck",
-   "overload legal-load",
-   "gross weight sign"
-  ],
-  "text": "whol togeth must und ton in bed far over round thaw road itself weak cut every axl carry mor trip light giv empty figur ticket show tru guess noth stop badly tip easily break man mend"
- },
- "locates": {
-  "asks": [
-   "locat befor cut dig",
-   "811",
-   "utility locat",
-   "locat",
-   "buri gas cabl mark",
-   "befor mill dig",
-   "dig underground",
-   "hit gas lin",
-   "locat mark"
-  ],
-  "text": "wait anyth into ground ditch sweep tack lay mix usually non pow phon lie und road shallow than drawing say law in stat day long hold doubt stop again nobody strik spark everyon walk upwind emergency numb com first"
- },
- "look-again": {
-  "asks": [
-   "look patch again",
-   "lat",
-   "com back look",
-   "inspect aft",
-   "follow patch",
-   "again"
-  ],
-  "text": "in few day first rain show onc eye miss low spot hold wat high edg dam loos ston lip end rut cam break wash away from small minut new light lookout fail within year bas mix engin"
- },
- "loose-and-rolled": {
-  "asks": [
-   "loos depth roll",
-   "roll-down",
-   "thick befor roll",
-   "loos thickness",
-   "compaction lift",
-   "squash",
-   "loos compact"
-  ],
-  "text": "blade-laid mix stand tim figur until measur own behind pav mat half pack already blad expect high end first strip aft littl whol patch com low nev ton ticket weigh sam eith"
- },
- "low-shoulder": {
-  "asks": [
-   "low besid patch",
-   "drop aft patch",
-   "low",
-   "edg drop",
-   "patch mad lip",
-   "pull",
-   "sign"
-  ],
-  "text": "every inch lay ad measur again last lift sam day wheel climb back jerk car cross road from fix over urgent drop-off gravel must haul in repair roll stay"
- },
- "manhole": {
-  "asks": [
-   "manhol valv box",
-   "manhol",
-   "valv box",
-   "iron in lan",
-   "cast",
-   "lid in patch",
-   "utility cov",
-   "wat valv"
-  ],
-  "text": "mark befor start sid wher mix cannot hid lift blad over hand-work round keep clean cut edg catch bend operator wheel buri und mat found night rais belong own left low hol ramp down sign"
- },
- "mixing-emulsions": {
-  "asks": [
-   "mix tack emulsion in tank",
-   "mix ss css",
-   "different tack emulsion in tank",
-   "anionic cationic",
-   "load anoth tack top",
-   "chanc chang tack typ",
-   "flush tank"
-  ],
-  "text": "nev rs carry charg crs oth togeth break pump gum bar first even sam kind from suppli ask last few gallon start cool hold wat befor anyth hot und asphalt boil lid clear cold touch torch"
- },
- "near-miss": {
-  "asks": [
-   "near miss",
-   "clos",
-   "almost hit",
-   "near miss",
-   "nearly hurt",
-   "somebody kill",
-   "noth happen but",
-   "almost back over",
-   "truck nearly him"
-  ],
-  "text": "stop say everyon next thre lin chanc chang nam blad blam accident bet luck sam set-up try again afternoon befor wher person walk spot turn writ in day record tomorrow talk crew laugh hear"
- },
- "new-flagger": {
-  "asks": [
-   "flag",
-   "new man flag",
-   "flag train",
-   "flag car card",
-   "certifi flag",
-   "labor flag",
-   "flag"
-  ],
-  "text": "only show manual say many stat agency mak law carry must giv clear signal mov fast keep his head wher jump stay phon start besid old hand quiet end day pag quiz certify nobody puddl paddl becaus short lift lawy ask"
- },
- "next-patch": {
-  "asks": [
-   "next patch road",
-   "patch clos togeth",
-   "mov next spot",
-   "new sign each patch",
-   "patch down road",
-   "zon"
-  ],
-  "text": "second stand insid first treat both itself ther federal distanc giv sp figur hold against gap between along mil nobody behind them teach driv ignor mat"
- },
- "night-work": {
-  "asks": [
-   "work night after-dark",
-   "work night",
-   "night patch",
-   "light night work",
-   "night after-dark",
-   "light plant",
-   "flag night"
-  ],
-  "text": "only agency leav mor than day station lit tall con band sign shin class 3 over hour count long kind own set-up driv fast sleepi often drunk headlight alon show lat aim down away from glar hid person street cool also thin lift"
- },
- "no-diesel": {
-  "asks": [
-   "fuel drum bed tool",
-   "diesel in roll wat",
-   "releas agent",
-   "spray truck bed",
-   "clean tool diesel",
-   "fuel oil drum",
-   "soap in wat"
-  ],
-  "text": "dissolv bind spot stay soft ravel agency approv stop mix from stick puddl cool mat scrap mor than hot also smok flush flash drip run ditch rag whil warm old work"
- },
- "no-riders": {
-  "asks": [
-   "rid",
-   "rid roll",
-   "rid step",
-   "rid tailgat",
-   "hop grad",
-   "second man machin"
-  ],
-  "text": "seat belt person nobody fend drawbar blad fall stop turn wher drum wheel next ther report mov con from truck don plac mad rail foot train someon ground"
- },
- "old-stockpile": {
-  "asks": [
-   "old mix cold-mix pil",
-   "old cold mix",
-   "stockpil",
-   "pil from last year",
-   "crust pil",
-   "pil",
-   "mix sat all wint"
-  ],
-  "text": "yes break hand every ston black dry dig past throw lump stay bottom bind nev blend again roll in chunk pop hold dirt wat stiff but sound work back forth sun first flam und fuel pour soften smell only dust wast"
- },
- "one-flagger": {
-  "asks": [
-   "flag",
-   "singl flag",
-   "flag",
-   "alon flag",
-   "short flag",
-   "man flag"
-  ],
-  "text": "each end only wher see sees both keep control all tim som stat print their own limit length traffic sight rul show them agency figur win truck park in curv fog steady queu line-of-car job wait doubt"
- },
- "open-to-traffic": {
-  "asks": [
-   "let traffic onto patch",
-   "car",
-   "open lan",
-   "let traffic",
-   "ready car",
-   "cool befor open",
-   "ready open",
-   "driv new patch",
-   "fresh patch car"
-  ],
-  "text": "yes onc all roll sweep bar tack show lip without ramp sign lin in plac hot mat mov cold mix tight und loos ston break windshield slick throw motorcycl boss hurry lat soon flag stay until last machin road"
- },
- "paddle": {
-  "asks": [
-   "using puddl paddl",
-   "stop slow puddl paddl",
-   "flag signal",
-   "flag",
-   "hand signal",
-   "stop traffic puddl paddl",
-   "flag puddl paddl"
-  ],
-  "text": "fac sid toward them arm straight oth palm let motion fre nev wav stand in clos lan alon seen from far pick step only first car emergency front him jump clear horn ratio radio"
- },
- "phone-off-road": {
-  "asks": [
-   "phon pag",
-   "phon in cab",
-   "phon whil work",
-   "read road",
-   "text",
-   "phon whil flag"
-  ],
-  "text": "only step traffic path behind someth solid operator nev post seat eye eyes ear onc plac both full ask befor pass dur let foreman big talk cur agency forbid machin altogeth law truck driv"
- },
- "pilot-car": {
-  "asks": [
-   "pilot car",
-   "pilot vehicl",
-   "lead car",
-   "follow car",
-   "pilot car",
-   "long one-lan section"
-  ],
-  "text": "wher stretch bend sid road spray stray sp ther federal length iowa say over load each lin walk pac keep fresh tack mix carry own sign work flag end driv insid someon pull behind next head"
- },
- "ppe": {
-  "asks": [
-   "wear",
-   "wear",
-   "safety gear",
-   "vest",
-   "hard hat",
-   "boot glov",
-   "class 2 class 3",
-   "long sleev",
-   "ppe"
-  ],
-  "text": "high-visibility jacket day night shall lac eye protection ear near saw machin flag wand hot tank fac shield cuff outsid noth run in fad dirty open show trous over ring loos str string anyth turn employ list com first"
- },
- "preshift-grader": {
-  "asks": [
-   "look over grad start shift",
-   "walk around grad",
-   "pre-shift",
-   "inspect blad",
-   "grad in morn",
-   "tir edg circl",
-   "motor grad"
-  ],
-  "text": "every day befor equal hard cut straight tight moldboard slack steer brak light alarm horn mirror clean window belt leak float worn soft print rippl into lift down engin anyon near anyth law ask work keep machin park"
- },
- "preshift-roller": {
-  "asks": [
-   "look over roll start shift",
-   "roll pre-shift",
-   "inspect roll",
-   "roll wat scrap",
-   "roll walk around",
-   "roll fit"
-  ],
-  "text": "belt bar first brak steer alarm horn light tank full every spray nozzl work mat touch drum clean smooth dry spot pick mix tear nick in print mark turn rub tir equal pressur warm befor hot max most die edg without"
- },
- "queue": {
-  "asks": [
-   "car queu backed-up",
-   "queu line-of-car",
-   "queu backed-up past sign",
-   "long lin",
-   "queu traffic-jam",
-   "queu stacked-up car",
-   "queu past first sign",
-   "wait car"
-  ],
-  "text": "must end befor mak stop short mov lit vehicl behind driv com over hill sp into warn all worst crash work zon giv hour minut hold them figur length nev across railroad railroad-track plan insid pass anyway"
- },
- "railroad": {
-  "asks": [
-   "railroad railroad-track near work",
-   "railroad train-track",
-   "railroad railroad-cross",
-   "near rail",
-   "track ahead",
-   "queu over track",
-   "railroad flag flagman"
-  ],
-  "text": "car stand ever mov lin cannot reach them post offic cross itself driv in back gat com down figur longest stop add machin permission own day notic noth left lay lying even loos mix"
- },
- "rain-on-row": {
-  "asks": [
-   "rain windrow row",
-   "rain com",
-   "rain windrow",
-   "windrow row wet",
-   "storm whil lay",
-   "caught rain",
-   "mix wet in windrow row"
-  ],
-  "text": "roll only finish dry pull rest into tight high shed wat cut drain lan stay clos loos cool wash cold thin shut und mat strip ston noth tack shoot stop spread air hot haul look again befor"
- },
- "ran-out-short": {
-  "asks": [
-   "run mix",
-   "run",
-   "cam short",
-   "mix",
-   "short mix end",
-   "mix asphalt befor end"
-  ],
-  "text": "wher ramp down roll bump sign next day cut back clean full edg tack stretch left thin drag ravel anyway cov figur ord shoot sand car"
- },
- "roller-edge": {
-  "asks": [
-   "roll edg",
-   "clos edg",
-   "roll tip over",
-   "roll near drop",
-   "soft roll",
-   "near ditch",
-   "roll rollov",
-   "seat belt roll"
-  ],
-  "text": "only firm level overhang support drop-off stay back bring first patch mad deep drum slid befor bar slow straight in next non died start hold nev jump from"
- },
- "roller-pattern": {
-  "asks": [
-   "roll",
-   "roll pattern",
-   "low sid first",
-   "roll from",
-   "edg first",
-   "overlap drum",
-   "roll ord"
-  ],
-  "text": "crown road insid bank curv back in one-lan shift over below hold lies abov top down mat creep steel wheel fast than start stop gently turn only nev stand look befor every chanc chang direction max most person kill behind"
- },
- "row-over-the-line": {
-  "asks": [
-   "blad windrow row over cent lin",
-   "swung swing over yellow",
-   "grad over cent lin",
-   "machin in open lan",
-   "insid pass next traffic",
-   "wheel over lin"
-  ],
-  "text": "whil mov end drum car oth lies against outsid straddl well into mak turnout both flag stop clear releas carry toe rear turn stick farth than think say befor aft"
- },
- "row-too-big": {
-  "asks": [
-   "windrow row fit between wheel",
-   "big straddl",
-   "windrow row wid than wheel",
-   "windrow high",
-   "hug windrow",
-   "split windrow row",
-   "dump in"
-  ],
-  "text": "lay knock half down first insid stand fiv foot apart max most machin measur giv width depth loos factor figur bas deep patch full lan climb tip toward traffic pack track into mix cannot befor cool road yet"
- },
- "rubber-or-steel": {
-  "asks": [
-   "rub tir steel drum",
-   "rub tir roll",
-   "pneumatic steel",
-   "roll",
-   "drum bridg rut",
-   "roll rut",
-   "steel roll finish"
-  ],
-  "text": "in level lift reach down into low rid high sid leav loos only job first narrow wheel load truck across cold pick hot mix warm them old road surfac tight flat show every bump ask"
- },
- "school-bus": {
-  "asks": [
-   "school bus in zon",
-   "school bus",
-   "bus stop in zon",
-   "kid get",
-   "child near work",
-   "bus rout"
-  ],
-  "text": "tim from garag beforehand ready them both end machin gear until every hous run aft look car roll operator see pick-up point outsid own arm count traffic flag nev wav past"
- },
- "should-or-shall": {
-  "asks": [
-   "shall",
-   "shall",
-   "need requir",
-   "law",
-   "guidanc standard",
-   "what check should mean",
-   "manual"
-  ],
-  "text": "in traffic ord advic left only choic max most spac spacing tap buff vest lit flag station sign ahead loophol whoev shorten abl say writ stat plan contract turn into careful her forbidden wher stand"
- },
- "side-roads": {
-  "asks": [
-   "sid road in zon",
-   "cross street",
-   "sign sid road",
-   "sid street",
-   "road com into work zon",
-   "car turn in",
-   "crossroad"
-  ],
-  "text": "yes anyon befor someon someth him between flag driv straight lin releas plan show busy own ratio radio dead end wor word walk stretch day count every field"
- },
- "sign-order": {
-  "asks": [
-   "sign first",
-   "sign",
-   "sign ord",
-   "sequenc",
-   "sign first",
-   "down sign",
-   "pick con",
-   "last sign down"
-  ],
-  "text": "farthest in direction travel near tap buff work spac oth round advanc driv alway warn befor everyth behind them trap person hit light lookout nev man tailgat fac away onc from each end strang"
- },
- "signal-loops": {
-  "asks": [
-   "signal look loop in lan",
-   "loop detector",
-   "signal look loop",
-   "wir in pavement",
-   "saw cut lin light",
-   "cut near traffic signal",
-   "sensor stop-sign stop-bar"
-  ],
-  "text": "mill trim ther befor person say sawn hold car wait skip stick lay thin lift over usually ask mark wher lie work chang whil one-lan shut their day notic"
- },
- "signs-blow-over": {
-  "asks": [
-   "sign blow over",
-   "wind",
-   "sign fall over",
-   "sandbag stand",
-   "windy day sign",
-   "sign keep fall",
-   "ballast"
-  ],
-  "text": "low leg second turn littl gust doubl con stay job stop fac warn nobody driv met flag instead somebody whol layout every half hour noth hard heavy in crash fly nev ston rock chain spar wheel cool thin lift fast"
- },
- "silica": {
-  "asks": [
-   "silica dust",
-   "ston dust",
-   "silica",
-   "saw dust from cut",
-   "mill dust",
-   "respirator",
-   "dust mask",
-   "dry cut"
-  ],
-  "text": "yes scar lung cannot undon wet machin own exhaust stay cloud federal tabl say each tool wat worn small agent hand run along among worst sweep blow near person pap fit filt doctor employ plan"
- },
- "spill-plan": {
-  "asks": [
-   "ready spill",
-   "tack spill plan",
-   "leak from tank",
-   "spill kit",
-   "cov drain",
-   "report spill",
-   "diesel spill",
-   "sheet sheen wat"
-  ],
-  "text": "inlet befor spray carry sand boom truck wher valv shut park run flat ground dam keep ditch sup environmental offic hos soap oil must national respons cent small count agency rul law behind"
- },
- "steep-grade": {
-  "asks": [
-   "work steep hill",
-   "steep hill",
-   "lay hill down",
-   "uphill downhill",
-   "roll grad",
-   "roll climb",
-   "mix run downhill"
-  ],
-  "text": "blad from bottom creep driv drum load lead cannot fresh turn round let oth pack littl first start stop gently nev park slop in low gear befor car long com buff flag view must grow truck dump rais bed tip over"
- },
- "stone-and-lift": {
-  "asks": [
-   "big ston in thin lift",
-   "ston rock siz lift",
-   "ston big",
-   "thin lift big ston rock",
-   "half inch mix in",
-   "lift thickness ston",
-   "rul win"
-  ],
-  "text": "fin lay thick wher agency than again largest drag tear meet her max most blad min least leav room between them wrong job show both dens hot mor pack tight stretch look let"
- },
- "stop-the-job": {
-  "asks": [
-   "anyon stop job",
-   "stop work",
-   "say boss",
-   "unsaf ord",
-   "refus",
-   "labor stop work",
-   "boss say hurry"
-  ],
-  "text": "shout cross arm over head hit horn machin first talk aft ground see sees man in cab cannot prov needless cost minut nobody laugh told skip sign flag roll belt pressur max most report start again agr"
- },
- "tack-between-lifts": {
-  "asks": [
-   "tack between lift",
-   "tack each lift",
-   "tack again second lift",
-   "between lift",
-   "second coat",
-   "tack fresh lift"
-  ],
-  "text": "lay sam shift clean warm left engin agr cold dusty driven overnight light mix asphalt stick dust night them less than worn road ther rul ask rat mor saf heavy film greas com lat fat spot"
- },
- "tack-break": {
-  "asks": [
-   "tack break",
-   "tack break",
-   "tack",
-   "brown black",
-   "tack ready",
-   "long tack break",
-   "wait tack",
-   "sticky fing"
-  ],
-  "text": "turn from all over tacky glov wat in low spot look feel clock warm windy day minut cool damp shad hour watered-down only sun mix shut mat slid truck carry their tir down road"
- },
- "tack-gone-dirty": {
-  "asks": [
-   "tack down long",
-   "old tack",
-   "tack down all day",
-   "tack dusty",
-   "driven tack",
-   "tack early",
-   "tack yesterday",
-   "tack far ahead",
-   "tack morn"
-  ],
-  "text": "only cov shift clean tacky lay rain sweep again lightly dust lift noth stick see mix slip in sheet traffic brak left open slick pull ston car carry hom shoot sand stay clos sign ask charg"
- },
- "tack-overspray": {
-  "asks": [
-   "tack somebody car",
-   "spray car",
-   "tack car",
-   "damag claim",
-   "overspray",
-   "pay",
-   "driv complain tack"
-  ],
-  "text": "stop nam phon plat photo wher happen tim sup polit brief promis noth say whol whos fault their own person wip fuel solvent spoil paint mak twic ther wind bar high gap in con drift farth than look"
- },
- "term-crown": {
-  "asks": [
-   "crown",
-   "crown",
-   "high middl road",
-   "crown road",
-   "cross slop",
-   "road slop"
-  ],
-  "text": "lin along from fall both rain run pav patch keep lay flat wat stand build mak hump down lan dam edg bank curv ther non whol lean one-way level board in several plac eye fool hill ditch"
- },
- "term-distributor": {
-  "asks": [
-   "distributor",
-   "distributor",
-   "tack truck",
-   "oil truck",
-   "boot truck",
-   "spray bar truck",
-   "spray tack"
-  ],
-  "text": "heat tank shoot many gallon squar yard also sp pump width togeth mak rat chanc chang giv figur foot hot und pressur cutback fir risk fac shield nobody near drain cov cover only park"
- },
- "term-emulsion": {
-  "asks": [
-   "tack emulsion cutback",
-   "tack emulsion",
-   "differenc tack emulsion cutback",
-   "ss css rs",
-   "kind tack",
-   "mix asphalt in wat",
-   "slow"
-  ],
-  "text": "drop soap keep them apart road leav brown turn black stay rapid c front oth charg ticket tru figur fuel instead burn freez boil nev pump onto hot explod steam"
- },
- "term-feather": {
-  "asks": [
-   "feath",
-   "feath",
-   "feath edg",
-   "fad edg",
-   "thin noth",
-   "ramp tap patch"
-  ],
-  "text": "wher end sid long felt temporary night som length count half full depth wheth in weakest part than ston rak big tack far reach lip sp key instead"
- },
- "term-lift": {
-  "asks": [
-   "lift",
-   "lift",
-   "lift lay",
-   "lift",
-   "lift lay mix",
-   "lift cours"
-  ],
-  "text": "roll befor next deep patch several blad work each max most pack only thin tru than thick deepest spot say alway loos los part height und drum also ratio radio rais"
- },
- "term-moldboard": {
-  "asks": [
-   "blad moldboard",
-   "blad moldboard",
-   "blad grad",
-   "cut edg",
-   "blad mouldboard",
-   "part blad"
-  ],
-  "text": "long curv plat und max most person strip bolt along bottom wear chang turn circl angl roll forward back pitch shift sideway each end down itself load lead toe trail heel nobody stand in swung swing park lies ground rais drop"
- },
- "term-pass": {
-  "asks": [
-   "pass strip coverag",
-   "pass",
-   "pass coverag",
-   "count pass",
-   "strip",
-   "trip roll",
-   "pass"
-  ],
-  "text": "machin width lay whol onc thre lan tim over every spot say giv blad both going com back in one-lan spec diff wor word read"
- },
- "term-premix": {
-  "asks": [
-   "mix premix",
-   "mix premix",
-   "plant mix",
-   "mix blacktop",
-   "cold patch mix material",
-   "mix mad",
-   "mix asphalt"
-  ],
-  "text": "ston befor com road hot lay roll cool stay workabl in pil week crew say mat heat air open sam ticket ton tim anoth ther grad"
- },
- "term-tack": {
-  "asks": [
-   "tack",
-   "tack",
-   "tack coat",
-   "tack",
-   "glu coat",
-   "oil",
-   "tack"
-  ],
-  "text": "thin spray mix asphalt patch old road mostly emulsion brown turn black break without slid in sheet car brak much greas bl bleed even whol craft operator say someon engin only clean dry cov shift"
- },
- "term-turnout": {
-  "asks": [
-   "turnout",
-   "turnout",
-   "turn",
-   "turn end pass",
-   "past end turn",
-   "leav patch turn",
-   "turn shar sharp toward windrow row"
-  ],
-  "text": "wheel hard over until left und blad lin ready next mix run farth lies tack fetch rear swing wid oth traffic both stop room insid work spac in talk pull-off besid road"
- },
- "term-windrow": {
-  "asks": [
-   "windrow",
-   "windrow",
-   "windrow row",
-   "windrow berm mix",
-   "windrow row mix"
-  ],
-  "text": "long straight heap grad build along patch carry across max most crew say everyth com siz giv lift depth lies insid centerlin center-lin sid first begin nev left in lan open minut dirt work also leav besid cut anoth"
- },
- "three-tack-rates": {
-  "asks": [
-   "thre tack rat",
-   "residual shoot rat",
-   "spray rat",
-   "application rat",
-   "dilut rat",
-   "tack rat",
-   "bar rat",
-   "gallon per yard"
-  ],
-  "text": "mix asphalt left wat leav nozzl watered-down mor sam worn road in deal cut doubl them wrong littl slip say turn into oth"
- },
- "tons-in-a-day": {
-  "asks": [
-   "crew lay in day",
-   "in day",
-   "daily production",
-   "ton per shift",
-   "job",
-   "crew",
-   "production rat"
-  ],
-  "text": "publish figur found blad patch work slowest grad roll truck mostly every lift befor next small cov far less than giv siz depth drum each set-up mov wait take-down nev mak sp fast pass leav rippl loos"
- },
- "trainer-seats": {
-  "asks": [
-   "quiz each seat",
-   "quiz new hand",
-   "question flag",
-   "test roll man",
-   "train question",
-   "mak quiz",
-   "quiz job",
-   "teach crew"
-  ],
-  "text": "ask rak tack truck blad foreman say som must whatev scor struck-by back edg empty buff burn wir stop sam see seed anoth oth figur certify nobody operator stat agency pap"
- },
- "trainer-signoff": {
-  "asks": [
-   "watch somebody",
-   "sign operator",
-   "practical test",
-   "hand",
-   "show list",
-   "operator sheet",
-   "watch tick"
-  ],
-  "text": "dat both flag puddl paddl signal plac tack pad wand shut-off rak feath wher stand roll lan low sid first look back edg blad pre-shift toe heel tap turnout quiz say only onc quiet job busy don well liv crew own record certify nobody"
- },
- "trainer-tailgate": {
-  "asks": [
-   "fiv question tailgat talk",
-   "tailgat quiz",
-   "fiv question sheet",
-   "short quiz morn",
-   "read aloud question",
-   "quick befor work"
-  ],
-  "text": "ask pag minut pick day tack first lift roll flag let them argu key stay yesterday troubl without nam last week rippl mak today writ dat ther max most wrong next everybody miss fault their"
- },
- "trooper-opens": {
-  "asks": [
-   "polic say open",
-   "troop",
-   "polic open",
-   "sheriff say mov",
-   "offic ord",
-   "cop open road"
-  ],
-  "text": "mak first person machin windrow row knock down roll pull lan loos ston him plainly fit yet hot mat bar tack lip lin choos wait slow them send round sup onc writ nam tim said sign stay long anyth left in"
- },
- "under-bridge": {
-  "asks": [
-   "und bridg wir",
-   "und overpass",
-   "clearanc",
-   "low bridg",
-   "height und bridg",
-   "add ad mix asphalt und bridg",
-   "truck clearanc sign"
-  ],
-  "text": "mill first back took shrink every inch wrong full record rout big load rest numb anyth must own measur post befor lan open sam rail gat dump bed nev them"
- },
- "waste-disposal": {
-  "asks": [
-   "wher wast",
-   "rid chunk",
-   "dump sweep sweeping",
-   "old mix asphalt piec",
-   "trash from cut",
-   "wher milling",
-   "haul away"
-  ],
-  "text": "tacky only clean stuff feath feather besid road agency let nev in ditch drain wetland yard plug pip fly mow tack wash oil often used again ask them load sam day pil left somebody crash"
- },
- "water-first": {
-  "asks": [
-   "fix wat first",
-   "stand wat",
-   "drainag",
-   "wat road",
-   "ditch plug",
-   "hold wat",
-   "wet bas",
-   "fix drainag"
-  ],
-  "text": "yes clean cut down abov open pip patch nowher win soften over soft lid spongy spong max most fail twic in plac from locat look rain crown must carry edg dam"
- },
- "watering-tack": {
-  "asks": [
-   "wat water down tack",
-   "dilut tack",
-   "cut tack emulsion wat",
-   "",
-   "thin tack",
-   "add wat tank",
-   "dilution"
-  ],
-  "text": "only buff buy onc most part warm clean into nev oth twic shoot sam mix asphalt bar left half miss patch slid in cutback hot boil over throw load held must cool empty first"
- },
- "weigh-mix": {
-  "asks": [
-   "mix weigh",
-   "weight mix asphalt",
-   "pound per squar yard",
-   "many pound",
-   "unit weight",
-   "density mix",
-   "heavy mix",
-   "weight per yard"
-  ],
-  "text": "each inch roll hot run from lab sheet box beat rul thump thumb ston mor open cold less publish found ton sam loos roll-down chang thickness nev figur anoth ord truck few"
- },
- "what-is-blade-patching": {
-  "asks": [
-   "blad patch",
-   "blad patch",
-   "blad patch",
-   "patch grad",
-   "grad pav",
-   "blad lay mix",
-   "job from start end"
-  ],
-  "text": "asphalt motor in thin roll lift fill rut dip break stretch big shovel truck dump pull into straight windrow row carry across each befor next even depth low fad noth maintenanc repair new road over soft wet bas only buy tim"
- },
- "where-to-stand": {
-  "asks": [
-   "wher stand",
-   "new guy wher stand",
-   "plac",
-   "first day",
-   "stay",
-   "blind spot",
-   "wher walk"
-  ],
-  "text": "operator see sees fac his seen stop eye horn befor near nev between machin truck behind anyth wheel in hing grad tailgat und rais bed step buff back traffic all nois hid them max most man kill her run over their own crew lost sight rak until him"
- },
- "which-taper": {
-  "asks": [
-   "tap",
-   "merg tap",
-   "flag tap",
-   "shift tap",
-   "tap",
-   "tap kind",
-   "long tap short",
-   "long tap"
-  ],
-  "text": "lane-drop lane-end car mov over sp longest all lan slid sideway half third one-lan serv both in turn driv stop pass invit wher kill ask befor figur talk also feath feather end patch anoth altogeth"
- },
- "who-to-call-first": {
-  "asks": [
-   "befor lan clos",
-   "notify befor clos road",
-   "closur",
-   "dispatch",
-   "fir ambulanc",
-   "school bus garag",
-   "ahead"
-  ],
-  "text": "transit own mill farm show shop hous along stretch giv sid from wher hour phon numb answer job send long load anoth again mov run lat permit train lin signal person ask first"
- },
- "wide-load": {
-  "asks": [
-   "wid load",
-   "combin",
-   "farm equipment",
-   "oversiz load",
-   "wid tractor",
-   "mobil hom",
-   "wid lan"
-  ],
-  "text": "stop everyth machin path con in toward work spot walk both end stay until measur gap befor ent fit firm roll road wait round pull carry him permit offic day sav whol scen noth driv over windrow row hot mat open tack howev lat"
- },
- "wires-overhead": {
-  "asks": [
-   "wir over job",
-   "pow lin",
-   "overhead wir",
-   "rais bed und wir",
-   "clos wir",
-   "low wir",
-   "clearanc pow lin"
-  ],
-  "text": "mark them ground keep least foot away mor high-tension dump somewher els usual road crew dies driv look down mix spot befor every load jump noth touch stay in everyon far back nobody truck emergency numb company"
- },
- "wrong-way-driver": {
-  "asks": [
-   "car against flow insid zon",
-   "car com wrong",
-   "pull driv into lan",
-   "head in zon",
-   "somebody going against traffic",
-   "car insid between flag"
-  ],
-  "text": "hold both end onc ratio radio bring him hand walk fac only releas long lin run let machin stop until afterward person next sam shout scar hit"
- },
- "yield-check": {
-  "asks": [
-   "yield",
-   "yield",
-   "ton against area",
-   "lay thick",
-   "ticket squar yard",
-   "run over und",
-   "thick lay",
-   "track"
-  ],
-  "text": "add measur cov cover giv both figur depth every few load end eighth inch noth eye day florida averag fiv alon say littl sinc windrow row start alik com thin look befor spread worst wors than short"
- }
+/** The words of the title, then of each way of asking, as a question is read. */
+export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
+ "ambulance-through": [
+  "let ambulanc",
+  "ambulanc",
+  "fir truck com",
+  "let emergency vehicl",
+  "siren behind",
+  "polic car"
+ ],
+ "around-the-grader": [
+  "work round grader",
+  "grader blind spot",
+  "walk behind grader",
+  "between wheel",
+  "articulat hing",
+  "grader",
+  "swung swing blad"
+ ],
+ "backing": [
+  "back truck machin",
+  "back truck",
+  "spotter",
+  "spotter ground-guid",
+  "back alarm",
+  "spot",
+  "truck back grader",
+  "back"
+ ],
+ "banked-curve": [
+  "blad bank curv",
+  "superelevation",
+  "bank curv",
+  "crown curv",
+  "outsid lan curv",
+  "roll curv",
+  "match bank"
+ ],
+ "bed-stuck": [
+  "bed load hang",
+  "load stuck bed",
+  "mix slid",
+  "bed stuck",
+  "freeze load",
+  "tailgat jam",
+  "truck bed empty"
+ ],
+ "bees-and-snakes": [
+  "wasp snak",
+  "wasp nest",
+  "bee str sting",
+  "hornet",
+  "snak",
+  "swung sting",
+  "insect sign box",
+  "poison ivy",
+  "tick"
+ ],
+ "bikes-and-walkers": [
+  "bike person foot",
+  "bike",
+  "bik rider",
+  "pedestrian",
+  "walker",
+  "kid walk",
+  "sidewalk clos",
+  "wheelchair",
+  "person foot"
+ ],
+ "breakdown-grader": [
+  "grader break down",
+  "grader",
+  "blad break down",
+  "motor grader dead",
+  "grader mix lan",
+  "windrow row down machin died",
+  "cut edg break"
+ ],
+ "breakdown-roller": [
+  "roller break down",
+  "roller",
+  "roller break",
+  "roller",
+  "noth roll",
+  "roller start",
+  "load wait roller"
+ ],
+ "bridge-deck": [
+  "patch run bridg",
+  "bridg",
+  "mix asphalt bridg deck",
+  "patch deck",
+  "bridg joint",
+  "bridg approach"
+ ],
+ "broom-down": [
+  "broom down",
+  "broom",
+  "sweeper break",
+  "broom",
+  "clean without broom",
+  "blower instead"
+ ],
+ "broom-dust": [
+  "broom cloud",
+  "dust from broom",
+  "dust cloud",
+  "unseen cannot-se dust",
+  "sweep dry",
+  "broom water"
+ ],
+ "cars-on-tack": [
+  "car tack",
+  "car driv tack",
+  "keep traffic tack",
+  "fresh oil sign",
+  "somebody drov tack",
+  "tack open lan",
+  "car sneak tack"
+ ],
+ "cold-day": [
+  "cold lay",
+  "cold weather",
+  "min minimum temperatur",
+  "frost",
+  "freez",
+  "cold",
+  "winter patch",
+  "road cold",
+  "coldest"
+ ],
+ "cold-mix-airing": [
+  "air cold mix",
+  "cold mix wet",
+  "aerat",
+  "dry cold mix",
+  "mix push roller",
+  "blad back forth",
+  "cur mix",
+  "soft cold mix",
+  "mix shov roller"
+ ],
+ "concrete-below": [
+  "old concret patch",
+  "old concret",
+  "concret bas",
+  "slab joint show",
+  "patch over concret",
+  "whit slab mix asphalt",
+  "composit road"
+ ],
+ "covered-line": [
+  "center lin patch",
+  "cover yellow lin",
+  "lost strip",
+  "center lin",
+  "lan lin go",
+  "temporary mark after patch",
+  "paint lin"
+ ],
+ "craft-blade-angle": [
+  "blad angl",
+  "angl blad moldboard",
+  "shar sharp flat angl",
+  "angl lay",
+  "circl",
+  "blad angl finish",
+  "angl cover lan"
+ ],
+ "craft-deep-ruts": [
+  "deep rut hol first",
+  "fill rut first",
+  "deep hol lift",
+  "level befor first lift",
+  "wheelpath wheel-path fill",
+  "low spot befor lay"
+ ],
+ "craft-down-pressure": [
+  "down pressur",
+  "pressur blad",
+  "push down blad",
+  "down forc",
+  "blad heavy light",
+  "pressur tear mat"
+ ],
+ "craft-feather-edges": [
+  "feather edg hand",
+  "rak feather",
+  "big ston feather",
+  "edg ravel",
+  "hand work edg",
+  "rak",
+  "lut edg",
+  "thin edg"
+ ],
+ "craft-fewest-passes": [
+  "few pass",
+  "keep work mix",
+  "many pass",
+  "leav alon",
+  "overwork mix",
+  "rocky streak from work",
+  "stop blad",
+  "keep work"
+ ],
+ "craft-finish-lift": [
+  "finish lift",
+  "finish pass",
+  "last lift",
+  "final pass",
+  "top lift",
+  "smooth",
+  "finish blad",
+  "last pass blad"
+ ],
+ "craft-first-lift": [
+  "lay first lift",
+  "first lift",
+  "lay bottom lift",
+  "first pass mix",
+  "carry windrow row shoulder",
+  "start lay"
+ ],
+ "craft-float": [
+  "let blad float",
+  "blad float",
+  "float",
+  "float blad moldboard",
+  "machin without float",
+  "follow shap road"
+ ],
+ "craft-gear-and-throttle": [
+  "gear throttl",
+  "gear",
+  "throttl",
+  "engin sp lay",
+  "driv grader",
+  "bounc grader slow down"
+ ],
+ "craft-next-lift": [
+  "lay next lift",
+  "second lift",
+  "middl lift",
+  "bring mix back center",
+  "next lift direction",
+  "lift"
+ ],
+ "craft-outer-edge": [
+  "outer edg finish",
+  "keep mix short edg",
+  "outer edg",
+  "shoulder edg mat",
+  "wavy edg",
+  "wheel width between windrow row edg",
+  "edg last"
+ ],
+ "craft-pitch": [
+  "blad moldboard pitch",
+  "tip blad moldboard",
+  "roll blad forward",
+  "pitch forward back",
+  "tilt blad moldboard",
+  "blad pitch mix asphalt"
+ ],
+ "craft-reading-rocks": [
+  "read ston rock",
+  "blad height",
+  "read ston",
+  "ston rock roll edg",
+  "blad low high",
+  "depth from seat",
+  "ston rock behind toe"
+ ],
+ "craft-row-gives-out-early": [
+  "windrow row giv early",
+  "windrow row run befor end",
+  "mix material pass",
+  "windrow row small",
+  "mix material go early",
+  "windrow row short",
+  "starv end"
+ ],
+ "craft-row-gives-out-late": [
+  "mix left windrow row end",
+  "much left windrow row",
+  "windrow row fat end",
+  "mix material left after pass",
+  "pil end pass",
+  "windrow row run"
+ ],
+ "craft-run-out": [
+  "com end",
+  "run end",
+  "patch",
+  "fad",
+  "lower toe end",
+  "end pass",
+  "end lift",
+  "far end taper"
+ ],
+ "craft-sizing-row": [
+  "siz windrow row",
+  "siz windrow",
+  "even windrow row",
+  "straighten windrow row",
+  "fat thin spot windrow row",
+  "siz pass",
+  "windrow row even",
+  "blad siz"
+ ],
+ "craft-tapers": [
+  "start lift from noth",
+  "taper patch",
+  "going",
+  "start from noth",
+  "rais toe heel",
+  "first end lift",
+  "bump patch begin",
+  "feather start"
+ ],
+ "craft-toe-and-heel": [
+  "toe heel",
+  "toe",
+  "heel",
+  "toe heel height",
+  "ridg pick lin",
+  "toe loos",
+  "toe run",
+  "load lead end blad"
+ ],
+ "craft-trailing-end": [
+  "mix heel rear wheel",
+  "trail end",
+  "mix rear tir",
+  "heel spill wheel",
+  "sid shift blad",
+  "wheel mark fresh mix"
+ ],
+ "craft-two-ended-row": [
+  "work windrow row from both end",
+  "windrow from both end",
+  "both end",
+  "bring windrow row back limit",
+  "work back forth",
+  "keep windrow row insid patch"
+ ],
+ "crash-plan": [
+  "ready car con",
+  "car con plan",
+  "escap rout",
+  "driver stop",
+  "someon driv work",
+  "intrusion",
+  "horn signal",
+  "driver stop"
+ ],
+ "crew-briefing": [
+  "talk befor work",
+  "tailgat talk",
+  "toolbox talk",
+  "safety meet befor work",
+  "brief",
+  "brief crew",
+  "morn talk topic",
+  "everybody first",
+  "man",
+  "befor start"
+ ],
+ "cross-roll-ends": [
+  "roll end crosswis",
+  "roll end joint",
+  "cross roll",
+  "bump joint",
+  "transvers joint",
+  "roll across lan end"
+ ],
+ "curb": [
+  "patch besid curb",
+  "curb",
+  "gutter",
+  "curb gutter",
+  "patch against curb",
+  "overlay fill gutter"
+ ],
+ "cutback-hazard": [
+  "cutback fuel",
+  "cutback",
+  "rc mc tack",
+  "flush flash point",
+  "cutback dangerous",
+  "cut rc water",
+  "heat cutback",
+  "smok near tack"
+ ],
+ "day-record": [
+  "go report",
+  "daily report",
+  "writ down",
+  "diary",
+  "paperwork",
+  "record day",
+  "end day",
+  "photo"
+ ],
+ "depth-readings": [
+  "read depth patch",
+  "read reading",
+  "measur depth",
+  "averag depth deepest",
+  "str lin across rut",
+  "straightedg measur rut",
+  "read depth"
+ ],
+ "dump-points": [
+  "truck dump",
+  "apart dump",
+  "spac load",
+  "first truck dump",
+  "spot truck",
+  "tailgat load",
+  "long load"
+ ],
+ "emergency-burn": [
+  "burn tack mix",
+  "burn",
+  "hot tack skin",
+  "burn mix asphalt"
+ ],
+ "emergency-crash": [
+  "crash car zon",
+  "crash zon",
+  "car con",
+  "wreck"
+ ],
+ "emergency-driver": [
+  "driver threaten",
+  "threaten driver",
+  "road rag",
+  "driver attack flagger"
+ ],
+ "emergency-eye": [
+  "eye",
+  "splash eye",
+  "tack eye",
+  "eye injury"
+ ],
+ "emergency-fire": [
+  "fir",
+  "fir",
+  "tank fir",
+  "truck burn"
+ ],
+ "emergency-gas": [
+  "gas lin cabl hit",
+  "gas leak",
+  "hit gas lin",
+  "cut cabl",
+  "smell gas"
+ ],
+ "emergency-heat": [
+  "heat strob strok",
+  "heat strob strok",
+  "pass heat",
+  "overheat"
+ ],
+ "emergency-medical": [
+  "somebody down badly hurt",
+  "collaps",
+  "pass",
+  "hurt badly",
+  "heart attack",
+  "bl bleed"
+ ],
+ "emergency-power-line": [
+  "touch power lin",
+  "power lin contact",
+  "wir down",
+  "truck wir"
+ ],
+ "emergency-rollover": [
+  "machin go over",
+  "rollover",
+  "machin tip over",
+  "roller sid"
+ ],
+ "emergency-spill": [
+  "tack fuel get water",
+  "spill",
+  "tack ditch",
+  "leak tank"
+ ],
+ "emergency-sting": [
+  "str sting bit allergy",
+  "bee str sting reaction",
+  "allergic reaction",
+  "snak bit"
+ ],
+ "emergency-struck-by": [
+  "stuck struck run over",
+  "stuck struck",
+  "run over",
+  "hit machin",
+  "pin"
+ ],
+ "empty-buffer": [
+  "keep buffer empty",
+  "park buffer",
+  "buffer",
+  "stag truck buffer",
+  "roller buffer",
+  "stor mix befor work",
+  "noth buffer"
+ ],
+ "even-spray": [
+  "even spray bar",
+  "spray bar even",
+  "streak from bar",
+  "nozzl angl",
+  "bar height",
+  "pressur",
+  "pad test",
+  "uneven tack",
+  "distributor"
+ ],
+ "fire-ready": [
+  "ready fir",
+  "fir extinguisher",
+  "prevent fir",
+  "tack fir plan",
+  "burner lit",
+  "cas fir",
+  "extinguisher"
+ ],
+ "flagger-break": [
+  "relief flagger",
+  "flagger break",
+  "restroom",
+  "relief flagger",
+  "bathroom",
+  "flagger lunch",
+  "swap flagger",
+  "flagger",
+  "flagger cannot leav"
+ ],
+ "fog-and-sun": [
+  "fog dust low sun",
+  "fog",
+  "low sun",
+  "glar",
+  "unseen cannot-se",
+  "bad visibility",
+  "heavy rain visibility",
+  "driver blind",
+  "sun eye eyes"
+ ],
+ "four-lane": [
+  "lan clos multilan four-lan road",
+  "multilan four-lan",
+  "multilan",
+  "divid road",
+  "clos lan",
+  "expressway freeway",
+  "expressway interstat",
+  "merg taper road"
+ ],
+ "fumes": [
+  "mix asphalt fum",
+  "smok from mix",
+  "fum",
+  "smell mix asphalt",
+  "headach from tack",
+  "wid breath tack",
+  "sick from smell"
+ ],
+ "hand-wand": [
+  "tack hand wand",
+  "wand only",
+  "hand spray tack",
+  "distributor",
+  "tack hos",
+  "spray hand",
+  "wand"
+ ],
+ "heat-day": [
+  "hot day",
+  "heat index",
+  "hot weather work",
+  "water break",
+  "heat illness",
+  "work july",
+  "hot",
+  "new man heat"
+ ],
+ "help-plan": [
+  "get help fast",
+  "emergency plan",
+  "wher",
+  "phon signal",
+  "first aid kit",
+  "who call",
+  "nearest hospital",
+  "ambulanc"
+ ],
+ "holding-repair": [
+  "hold repair",
+  "patch over alligator crack",
+  "fix",
+  "temporary patch",
+  "band aid",
+  "only buy tim",
+  "real fix"
+ ],
+ "hot-or-cold-mix": [
+  "hot mix cold",
+  "hot cold",
+  "mix",
+  "cold mix hot",
+  "mix hma cold patch",
+  "plant clos",
+  "winter mix"
+ ],
+ "hot-stuff": [
+  "handl hot tack mix",
+  "burn avoid",
+  "hot tack glov",
+  "fac shield",
+  "someon burn",
+  "hot mix",
+  "treat burn",
+  "first aid burn",
+  "somebody burn"
+ ],
+ "house-drives": [
+  "driv hous zon",
+  "driveway",
+  "hous work zon",
+  "resident",
+  "farm driv",
+  "access hous",
+  "block driveway"
+ ],
+ "how-long-last": [
+  "long patch last",
+  "lif patch",
+  "year",
+  "hold",
+  "fail",
+  "last"
+ ],
+ "how-many-people": [
+  "person blad patch",
+  "person",
+  "crew siz",
+  "guy crew",
+  "who need",
+  "man",
+  "short hand"
+ ],
+ "injury-report": [
+  "injury",
+  "report accident",
+  "osha report",
+  "notify",
+  "injury paperwork",
+  "depth death hospital report",
+  "soon report",
+  "deadlin injury"
+ ],
+ "intersection": [
+  "patch intersection",
+  "intersection",
+  "crossroad patch",
+  "four-way",
+  "patch middl junction",
+  "turn traffic"
+ ],
+ "late-trucks": [
+  "truck lat",
+  "wait truck",
+  "truck",
+  "blad wait",
+  "truck held",
+  "gap between load",
+  "mix lat"
+ ],
+ "leave-overnight": [
+  "leav night",
+  "finish today",
+  "leav overnight",
+  "finish tomorrow",
+  "stay road night",
+  "patch half don tonight"
+ ],
+ "left-lane": [
+  "clos left lan",
+  "left lan",
+  "insid lan",
+  "fast lan",
+  "median lan",
+  "work next median"
+ ],
+ "leftover-mix": [
+  "mix left over",
+  "extra mix",
+  "mix left truck",
+  "much mix",
+  "left",
+  "half load left",
+  "mix spar"
+ ],
+ "load-limits": [
+  "post bridg frost law",
+  "post bridg",
+  "bridg weight limit",
+  "frost law",
+  "spr load limit",
+  "overload overweight truck",
+  "overload legal-load",
+  "gross weight sign",
+  "bridg many ton",
+  "carry many ton over bridg"
+ ],
+ "locates": [
+  "locat befor cut dig",
+  "811",
+  "utility locat",
+  "locat",
+  "buri gas cabl mark",
+  "befor mill dig",
+  "dig underground",
+  "hit gas lin",
+  "locat mark",
+  "locat befor shav hump"
+ ],
+ "look-again": [
+  "look patch again",
+  "later",
+  "back look",
+  "inspect after",
+  "follow patch",
+  "again"
+ ],
+ "loose-and-rolled": [
+  "loos depth roll",
+  "roll-down",
+  "thick befor roll",
+  "loos thickness",
+  "compaction lift",
+  "squash",
+  "loos compact"
+ ],
+ "low-shoulder": [
+  "shoulder low besid patch",
+  "shoulder drop after patch",
+  "low shoulder",
+  "edg drop",
+  "patch lip shoulder",
+  "pull shoulder",
+  "shoulder sign",
+  "shoulder low"
+ ],
+ "manhole": [
+  "manhol valv box",
+  "manhol",
+  "valv box",
+  "iron lan",
+  "cast",
+  "lid patch",
+  "utility cover",
+  "water valv"
+ ],
+ "mixing-emulsions": [
+  "mix tack emulsion tank",
+  "mix ss css",
+  "different tack emulsion tank",
+  "anionic cationic",
+  "load another tack top",
+  "chanc chang tack typ",
+  "flush tank"
+ ],
+ "near-miss": [
+  "near miss",
+  "clos",
+  "almost hit",
+  "near miss",
+  "nearly hurt",
+  "somebody kill",
+  "noth happen but",
+  "almost back over",
+  "truck nearly him"
+ ],
+ "new-flagger": [
+  "flag",
+  "new man flag",
+  "flagger train",
+  "flagger car card",
+  "certifi flagger",
+  "laborer flag",
+  "flag"
+ ],
+ "next-patch": [
+  "next patch road",
+  "patch clos together",
+  "mov next spot",
+  "new sign each patch",
+  "patch down road",
+  "zon"
+ ],
+ "night-work": [
+  "work night after-dark",
+  "work night",
+  "night patch",
+  "light night work",
+  "night after-dark",
+  "light plant",
+  "flag night"
+ ],
+ "no-diesel": [
+  "fuel drum bed tool",
+  "diesel roller water",
+  "releas agent",
+  "spray truck bed",
+  "clean tool diesel",
+  "fuel oil drum",
+  "soap water"
+ ],
+ "no-riders": [
+  "rider",
+  "rid roller",
+  "rid step",
+  "rid tailgat",
+  "hop grader",
+  "second man machin"
+ ],
+ "old-stockpile": [
+  "old mix cold-mix pil",
+  "old cold mix",
+  "stockpil",
+  "pil from last year",
+  "crust pil",
+  "pil",
+  "mix sit all winter"
+ ],
+ "one-flagger": [
+  "flagger",
+  "singl flagger",
+  "flagger",
+  "alon flag",
+  "short flagger",
+  "man flag"
+ ],
+ "open-to-traffic": [
+  "let traffic patch",
+  "car",
+  "open lan",
+  "let traffic",
+  "ready car",
+  "cool befor open",
+  "ready open",
+  "driv new patch",
+  "fresh patch car",
+  "let"
+ ],
+ "paddle": [
+  "using puddl paddl",
+  "stop slow puddl paddl",
+  "flag signal",
+  "flag",
+  "hand signal",
+  "stop traffic puddl paddl",
+  "flag puddl paddl"
+ ],
+ "phone-off-road": [
+  "phon pag",
+  "phon cab",
+  "phon work",
+  "read road",
+  "text",
+  "phon flag"
+ ],
+ "pilot-car": [
+  "pilot car",
+  "pilot vehicl",
+  "lead car",
+  "follow car",
+  "pilot car",
+  "long one-lan section"
+ ],
+ "ppe": [
+  "wear",
+  "wear",
+  "safety gear",
+  "vest",
+  "hard hat",
+  "boot glov",
+  "class 2 class 3",
+  "long sleev",
+  "ppe"
+ ],
+ "preshift-grader": [
+  "look over grader start shift",
+  "walk around grader",
+  "pre-shift",
+  "inspect blad",
+  "grader morn",
+  "tir edg circl",
+  "motor grader"
+ ],
+ "preshift-roller": [
+  "look over roller start shift",
+  "roller pre-shift",
+  "inspect roller",
+  "roller water scraper",
+  "roller walk around",
+  "roller fit",
+  "befor start roller"
+ ],
+ "queue": [
+  "car queu backed-up",
+  "queu line-of-car",
+  "queu backed-up past sign",
+  "long lin",
+  "queu traffic-jam",
+  "queu stacked-up car",
+  "queu past first sign",
+  "wait car",
+  "queu stack-up"
+ ],
+ "railroad": [
+  "railroad railroad-track near work",
+  "railroad train-track",
+  "railroad railroad-cross",
+  "near rail",
+  "track ahead",
+  "queu over track",
+  "railroad flagger flagman"
+ ],
+ "rain-on-row": [
+  "rain windrow row",
+  "rain com",
+  "rain windrow",
+  "windrow row wet",
+  "storm lay",
+  "caught rain",
+  "mix wet windrow row"
+ ],
+ "ran-out-short": [
+  "run mix",
+  "run",
+  "short",
+  "mix",
+  "short mix end",
+  "mix asphalt befor end"
+ ],
+ "roller-edge": [
+  "roller edg",
+  "clos edg",
+  "roller tip over",
+  "roller near drop",
+  "soft shoulder roller",
+  "near ditch",
+  "roller rollover",
+  "seat belt roller"
+ ],
+ "roller-pattern": [
+  "roll",
+  "roll pattern",
+  "low sid first",
+  "roll from shoulder",
+  "edg first",
+  "overlap drum",
+  "roller order"
+ ],
+ "row-over-the-line": [
+  "blad windrow row over center lin",
+  "swung swing over yellow",
+  "grader over center lin",
+  "machin open lan",
+  "insid pass next traffic",
+  "wheel over lin"
+ ],
+ "row-too-big": [
+  "windrow row fit between wheel",
+  "big straddl",
+  "windrow row wider than wheel",
+  "windrow high",
+  "hug windrow",
+  "split windrow row",
+  "dump go"
+ ],
+ "rubber-or-steel": [
+  "rubber tir steel drum",
+  "rubber tir roller",
+  "pneumatic steel",
+  "roller",
+  "drum bridg rut",
+  "roller rut",
+  "steel roller finish"
+ ],
+ "school-bus": [
+  "school bus zon",
+  "school bus",
+  "bus stop zon",
+  "kid get",
+  "child near work",
+  "bus rout"
+ ],
+ "should-or-shall": [
+  "shall",
+  "shall",
+  "need requir",
+  "law",
+  "guidanc standard",
+  "what check should mean",
+  "manual"
+ ],
+ "side-roads": [
+  "sid road zon",
+  "cross street",
+  "sign sid road",
+  "sid street",
+  "road work zon",
+  "car turn",
+  "crossroad"
+ ],
+ "sign-order": [
+  "sign go first",
+  "sign",
+  "sign order",
+  "sequenc",
+  "sign first",
+  "down sign",
+  "pick con",
+  "last sign down"
+ ],
+ "signal-loops": [
+  "signal look loop lan",
+  "loop detector",
+  "signal look loop",
+  "wir pavement",
+  "saw cut lin light",
+  "cut near traffic signal",
+  "sensor stop-sign stop-bar"
+ ],
+ "signs-blow-over": [
+  "sign blow over",
+  "wind",
+  "sign fall over",
+  "sandbag stand",
+  "windy day sign",
+  "sign keep fall",
+  "ballast"
+ ],
+ "silica": [
+  "silica dust",
+  "ston dust",
+  "silica",
+  "saw dust from cut",
+  "mill dust",
+  "respirator",
+  "dust mask",
+  "dry cut"
+ ],
+ "spill-plan": [
+  "ready spill",
+  "tack spill plan",
+  "leak from tank",
+  "spill kit",
+  "cover drain",
+  "report spill",
+  "diesel spill",
+  "sheet sheen water"
+ ],
+ "steep-grade": [
+  "work steep hill",
+  "steep hill",
+  "lay hill down",
+  "uphill downhill",
+  "roller grad",
+  "roller climb",
+  "mix run downhill"
+ ],
+ "stone-and-lift": [
+  "big ston thin lift",
+  "ston rock siz lift",
+  "ston big",
+  "thin lift big ston rock",
+  "half inch mix",
+  "lift thickness ston",
+  "rul win"
+ ],
+ "stop-the-job": [
+  "anyon stop job",
+  "stop work",
+  "boss",
+  "unsaf order",
+  "refus",
+  "laborer stop work",
+  "boss hurry"
+ ],
+ "tack-between-lifts": [
+  "tack between lift",
+  "tack each lift",
+  "tack again second lift",
+  "between lift",
+  "second coat",
+  "tack fresh lift"
+ ],
+ "tack-break": [
+  "tack break",
+  "tack break",
+  "tack",
+  "brown black",
+  "tack ready",
+  "long tack break",
+  "wait tack",
+  "sticky finger"
+ ],
+ "tack-gone-dirty": [
+  "tack down long",
+  "old tack",
+  "tack down all day",
+  "tack dusty",
+  "driven tack",
+  "tack early",
+  "tack yesterday",
+  "tack far ahead",
+  "tack morn"
+ ],
+ "tack-overspray": [
+  "tack somebody car",
+  "spray car",
+  "tack car",
+  "damag claim",
+  "overspray",
+  "pay",
+  "driver complain tack"
+ ],
+ "term-crown": [
+  "crown",
+  "crown",
+  "high middl road",
+  "crown road",
+  "cross slop",
+  "road slop shoulder"
+ ],
+ "term-distributor": [
+  "distributor",
+  "distributor",
+  "tack truck",
+  "oil truck",
+  "boot truck",
+  "spray bar truck",
+  "spray tack"
+ ],
+ "term-emulsion": [
+  "tack emulsion cutback",
+  "tack emulsion",
+  "differenc tack emulsion cutback",
+  "ss css rs",
+  "kind tack",
+  "mix asphalt water",
+  "slow"
+ ],
+ "term-feather": [
+  "feather",
+  "feather",
+  "feather edg",
+  "fad edg",
+  "thin noth",
+  "ramp taper patch"
+ ],
+ "term-lift": [
+  "lift",
+  "lift",
+  "lift layer",
+  "lift",
+  "lift layer mix",
+  "lift cours"
+ ],
+ "term-moldboard": [
+  "blad moldboard",
+  "blad moldboard",
+  "blad grader",
+  "cut edg",
+  "blad mouldboard",
+  "part blad"
+ ],
+ "term-pass": [
+  "pass strip coverag",
+  "pass",
+  "pass coverag",
+  "count pass",
+  "strip",
+  "trip roller",
+  "pass"
+ ],
+ "term-premix": [
+  "mix premix",
+  "mix premix",
+  "plant mix",
+  "mix blacktop",
+  "cold patch mix material",
+  "mix",
+  "mix asphalt"
+ ],
+ "term-tack": [
+  "tack",
+  "tack",
+  "tack coat",
+  "tack",
+  "glu coat",
+  "oil",
+  "tack"
+ ],
+ "term-turnout": [
+  "turnout",
+  "turnout",
+  "turn",
+  "turn end pass",
+  "past end turn",
+  "leav patch turn",
+  "turn shar sharp toward windrow row"
+ ],
+ "term-windrow": [
+  "windrow",
+  "windrow",
+  "windrow row",
+  "windrow berm mix",
+  "windrow row mix"
+ ],
+ "three-tack-rates": [
+  "thre tack rat",
+  "residual shoot rat",
+  "spray rat",
+  "application rat",
+  "dilut rat",
+  "tack rat",
+  "bar rat",
+  "gallon per yard"
+ ],
+ "tons-in-a-day": [
+  "crew lay day",
+  "day",
+  "daily production",
+  "ton per shift",
+  "job",
+  "crew",
+  "production rat"
+ ],
+ "trainer-seats": [
+  "quiz each seat",
+  "quiz new hand",
+  "question flagger",
+  "test roller man",
+  "train question",
+  "quiz",
+  "quiz job",
+  "teach crew"
+ ],
+ "trainer-signoff": [
+  "watch somebody",
+  "sign operator",
+  "practical test",
+  "hand",
+  "show list",
+  "operator sheet",
+  "watch tick"
+ ],
+ "trainer-tailgate": [
+  "fiv question tailgat talk",
+  "tailgat quiz",
+  "fiv question sheet",
+  "short quiz morn",
+  "read aloud question",
+  "quick befor work"
+ ],
+ "trooper-opens": [
+  "polic open",
+  "trooper",
+  "polic open",
+  "sheriff mov",
+  "officer order",
+  "cop open road"
+ ],
+ "under-bridge": [
+  "bridg wir",
+  "overpass",
+  "clearanc",
+  "low bridg",
+  "height bridg",
+  "add ad mix asphalt bridg",
+  "truck clearanc sign"
+ ],
+ "waste-disposal": [
+  "wast go",
+  "rid chunk",
+  "dump sweep sweeping",
+  "old mix asphalt piec",
+  "trash from cut",
+  "milling",
+  "haul away"
+ ],
+ "water-first": [
+  "fix water first",
+  "stand water",
+  "drainag",
+  "water road",
+  "ditch plug",
+  "shoulder hold water",
+  "wet bas",
+  "fix drainag"
+ ],
+ "watering-tack": [
+  "water down tack",
+  "dilut tack",
+  "cut tack emulsion water",
+  "",
+  "thin tack",
+  "add water tank",
+  "dilution"
+ ],
+ "weigh-mix": [
+  "mix weigh",
+  "weight mix asphalt",
+  "pound per squar yard",
+  "many pound",
+  "unit weight",
+  "density mix",
+  "heavy mix",
+  "weight per yard"
+ ],
+ "what-is-blade-patching": [
+  "blad patch",
+  "blad patch",
+  "blad patch",
+  "patch grader",
+  "grader pav paver",
+  "blad lay mix",
+  "job from start end"
+ ],
+ "where-to-stand": [
+  "stand",
+  "new guy stand",
+  "plac",
+  "first day",
+  "stay",
+  "blind spot",
+  "walk"
+ ],
+ "which-taper": [
+  "taper",
+  "merg taper",
+  "flagger taper",
+  "shift taper",
+  "shoulder taper",
+  "taper kind",
+  "long taper short",
+  "long taper"
+ ],
+ "who-to-call-first": [
+  "befor lan clos",
+  "notify befor clos road",
+  "closur",
+  "dispatch",
+  "fir ambulanc",
+  "school bus garag",
+  "ahead"
+ ],
+ "wide-load": [
+  "wid load",
+  "combin",
+  "farm equipment",
+  "oversiz load",
+  "wid tractor",
+  "mobil hom",
+  "wid lan"
+ ],
+ "wires-overhead": [
+  "wir over job",
+  "power lin",
+  "overhead wir",
+  "rais bed wir",
+  "clos wir",
+  "low wir",
+  "clearanc power lin"
+ ],
+ "wrong-way-driver": [
+  "car against flow insid zon",
+  "car com wrong",
+  "pull driv lan",
+  "head zon",
+  "somebody against traffic",
+  "car insid between flagger"
+ ],
+ "yield-check": [
+  "yield",
+  "yield",
+  "ton against area",
+  "lay thick",
+  "ticket squar yard",
+  "run over",
+  "thick lay",
+  "track"
+ ]
 };

@@ -14,7 +14,7 @@ import { en } from './wording/en.ts';
 /** Asks for what is missing: of the smallest set that would answer, the one easiest to come by. */
 export function askFor(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
-  const [wanted] = missing(knowledge.network, startOf(knowledge, knownFrom(scene.understood.facts)), id, knowledge.ease) ?? [];
+  const [wanted] = missing(knowledge.network, startOf(knowledge, knownFrom(scene.understood.facts.filter(({ quantity }) => quantity !== id))), id, knowledge.ease) ?? [];
   const clarify = wanted && (askOption(scene, wanted) ?? askFigure(scene, wanted));
   const ended = wanted ? undefined : tableEnd(scene, id);
   if (ended) return refuse('out-of-range', ended, scene.job, scene.engine);
@@ -73,7 +73,10 @@ function askOption(scene: Scene, fact: string): Clarify | undefined {
 export function askWhat(scene: Scene): Reply {
   if (scene.understood.fresh.length === 0) return refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
   const { quantities } = scene.engine.knowledge;
-  const choices = [...quantities.values()]
+  const plain = [...quantities.values()].filter((record) => record.plain);
+  const first = [...plain.filter(({ asks, bare }) => asks && bare === false), ...plain.flatMap(({ beside = [] }) => beside.map((id) => quantities.get(id))), ...quantities.values()];
+  const choices = [...new Set(first)]
+    .filter((record) => record !== undefined)
     .filter((record) => record.asks && scene.voice.solved.get(record.id)?.by)
     .slice(0, 4)
     .map((record) => ({ text: record.asks!, send: record.asks! }));

@@ -3,6 +3,7 @@ import type { Figure } from '../calc/read/reading.ts';
 import { convert, toBase } from '../calc/quantity.ts';
 import { sayFigure } from '../calc/wording.ts';
 import { type Unit, unitRow } from '../calc/units.ts';
+import { jobFacts } from './facts.ts';
 import { blank } from './refusal.ts';
 import type { Reply } from './reply.ts';
 import { capital, tidy } from './say.ts';
@@ -31,7 +32,7 @@ export function conversion(scene: Scene): Reply | undefined {
     values: [{ quantity: 'conversion', number: tidy(result), unit, text }],
     given: [{ quantity: 'conversion', number, unit: from!, from: place }],
     rules: { version: engine.knowledge.version },
-    job,
+    job: { ...job, facts: jobFacts(understood.facts.filter(({ fresh }) => !fresh)) },
   };
 }
 
@@ -54,8 +55,8 @@ function wantedUnit({ understood: { items, sentence }, request: { question } }: 
 const isSaidBy = (word: string, small: ReadonlySet<string>): boolean => small.has(word) || conversionWords.has(word);
 
 /** The unit named, when the figure can be turned into it. */
-function meant(unit: Unit, unclear: string | undefined, { unit: from }: Figure): Unit | undefined {
+function meant(unit: Unit, unclear: string | undefined, { unit: from, form }: Figure): Unit | undefined {
   const dimension = unitRow(from!).dimension;
   const wanted = unclear === 'yd' && dimension === 'area' ? 'yd2' : unclear === 'yd' && dimension === 'volume' ? 'yd3' : unit;
-  return unitRow(wanted).dimension === dimension && wanted !== from && unitRow(wanted).shown ? wanted : undefined;
+  return unitRow(wanted).dimension === dimension && (wanted !== from || form === 'station-span') && unitRow(wanted).shown ? wanted : undefined;
 }

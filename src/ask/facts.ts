@@ -27,6 +27,12 @@ export function merge(old: readonly Fact[], fresh: readonly Fact[]): Fact[] {
   return [...old.filter((fact) => !said.has(fact.quantity)), ...fresh];
 }
 
+/** New facts over old ones where the asker takes something back: an old fact with the very figure of a new one was misread. */
+export function corrected(old: readonly Fact[], fresh: readonly Fact[]): Fact[] {
+  const figures = new Set(fresh.flatMap((fact) => ('unit' in fact ? [fact.number] : [])));
+  return merge(old.filter((fact) => !('unit' in fact) || !figures.has(fact.number)), fresh);
+}
+
 /** Facts as the solver takes them, in base units. */
 export function knownFrom(facts: readonly Fact[]): Known[] {
   return facts.map((fact) => {

@@ -14,18 +14,34 @@ type Take = (goal: Goal | undefined) => Taken;
 
 const goalOf = ({ id }: QuantityRecord): Goal => ({ kind: 'quantity', id });
 
-/** "Is 12 ton right for 12 x 150 at 1 in?" names no goal but a figure: the quantity that the other figures lead to is meant. */
+/** The figure that a yes-or-no question is about: "…, can I get by with 40 tons" the one after, "is 40 tons enough for …" the one before. */
+function checkedFigure({ tokens, figures, places }: Sentence): number {
+  const asks = places.get('check')?.[0];
+  if (asks === undefined) return figures[0]!;
+  const opens = asks === 0 || tokens[asks - 1]?.kind === 'mark';
+  const after = figures.find((place) => place > asks);
+  const before = figures.filter((place) => place < asks).at(-1);
+  return (opens ? (after ?? figures[0]) : (before ?? after)) ?? figures[0]!;
+}
+
+/**
+ * "Is 12 ton right for 12 x 150 at 1 in?" names no goal but a figure: the one that follows the word that asks, or the first.
+ * Of what it could be, the patch's own quantity is meant, else one that the other figures lead to.
+ */
 export function checkedGoal(engine: Engine, sentence: Sentence, take: Take): Goal | undefined {
   if (!sentence.places.has('@check') || sentence.figures.length < 2) return undefined;
-  const first = ({ dimension }: QuantityRecord): number => sentence.places.get(`#${dimension}`)![0]!;
-  return [...engine.knowledge.quantities.values()]
-    .filter(({ cues, dimension }) => cues && sentence.places.has(`#${dimension}`))
-    .sort((a, b) => first(a) - first(b) || Number(b.plain ?? false) - Number(a.plain ?? false))
-    .map(goalOf)
-    .find((goal) => {
-      const { facts, fresh } = take(goal);
-      return fresh.some(({ quantity }) => quantity === goal.id) && needOf(engine, facts, goal.id) !== undefined;
-    });
+  const token = sentence.tokens[checkedFigure(sentence)];
+  const dimension = token?.kind === 'figure' && token.figure.unit ? unitRow(token.figure.unit).dimension : undefined;
+  const could = [...engine.knowledge.quantities.values()]
+    .filter((record) => record.cues && record.dimension === dimension)
+    .sort((a, b) => Number(b.plain ?? false) - Number(a.plain ?? false));
+  const led = could.find((record) => {
+    const { facts, fresh } = take(goalOf(record));
+    const found = fresh.some(({ quantity }) => quantity === record.id) ? needOf(engine, facts, record.id) : undefined;
+    return found && fresh.some(({ quantity }) => quantity !== record.id && restsOn(found.solved, [record.id]).has(quantity));
+  });
+  const meant = could.find(({ plain }) => plain) ?? led;
+  return meant && goalOf(meant);
 }
 
 /**

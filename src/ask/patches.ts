@@ -23,7 +23,7 @@ export function patchesReply(scene: Scene): Reply | undefined {
   const record = goal?.kind === 'quantity' ? scene.engine.knowledge.quantities.get(goal.id) : undefined;
   const spans = record && summed.has(record.dimension) ? spansOf(scene) : [];
   if (!record || spans.length < 2) return undefined;
-  const each = spans.map(([start, end]) => placed(worked(scene, start, end), start));
+  const each = spans.map(([start, end]) => withoutCount(scene, placed(worked(scene, start, end), start), spans.length));
   const sides = new Set(scene.engine.sides.flatMap(({ id, inGroup }) => (inGroup === 'thinnest' ? [] : [id])));
   const alike = each.map(({ facts }) => facts.filter(({ quantity }) => !sides.has(quantity)));
   const solved = each.map(({ facts }, i) => solveFor(scene, merge(alike.filter((_, j) => j !== i).flat().filter(({ quantity }) => !facts.some((fact) => fact.quantity === quantity)), facts)));
@@ -56,6 +56,12 @@ const placed = (part: Understanding, start: number): Understanding => ({
   fresh: part.fresh.map((fact) => (fact.from ? { ...fact, from: [fact.from[0] + start, fact.from[1] + start] } : fact)),
 });
 
+/** "Two patches, one 100 x 10 and one 50 x 10": the count is of the parts themselves. */
+function withoutCount({ engine: { knowledge } }: Scene, part: Understanding, parts: number): Understanding {
+  const isCount = (fact: Fact): boolean => 'unit' in fact && fact.number === parts && knowledge.quantities.get(fact.quantity)?.counted === true;
+  return { ...part, facts: part.facts.filter((fact) => !isCount(fact)) };
+}
+
 const solveFor = ({ engine: { knowledge } }: Scene, facts: readonly Fact[]) => solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
 
 function summedReply(scene: Scene, id: string, each: readonly Understanding[], solved: readonly ReadonlyMap<string, Solved>[], found: readonly Solved[]): Reply {
@@ -72,7 +78,7 @@ function summedReply(scene: Scene, id: string, each: readonly Understanding[], s
     kind: 'value',
     topic: id,
     text: [capital(en.figure(record.title, value.text)), en.patches(parts), assumed.length ? en.assumed(assumed.map(({ text }) => text)) : ''].filter(Boolean).join('\n'),
-    values: [value, ...found.map((fact) => ({ ...value, number: tidy(fromBase(fact.value, unit)), text: say(record, fact.value, unit) }))],
+    values: [value, ...found.map((fact) => ({ quantity: id, unit, number: tidy(fromBase(fact.value, unit)), text: say(record, fact.value, unit) }))],
     given: each.flatMap(({ fresh }) => givenOf(fresh)),
     assumed,
     working: voices.flatMap((own) => workingOf([id], own)),

@@ -28,7 +28,7 @@ function unlikely(scene: Scene): Reply | undefined {
   for (const fact of fresh) {
     const record = scene.engine.knowledge.quantities.get(fact.quantity);
     if (!record || !('unit' in fact)) continue;
-    const figure = sayFigure(toBase(fact.number, fact.unit), fact.unit, { given: true });
+    const figure = fact.from ? scene.request.question.slice(...fact.from) : sayFigure(toBase(fact.number, fact.unit), fact.unit, { given: true });
     if (!mayBe(fact.number, record)) return outOfRange(scene, record, en.notPositive(figure, record.title));
     const { plausible } = record;
     if (!plausible || judged.has(record.id)) continue;
@@ -60,18 +60,17 @@ function without(scene: Scene, quantity: string): Scene {
 
 /** A figure whose own word wants another dimension: "300 tons long". */
 function wrongUnit(scene: Scene): Reply | undefined {
-  const { sentence, unbound } = scene.understood;
-  const { quantities } = scene.engine.knowledge;
-  for (const figure of unbound) {
-    if (!figure.unit) continue;
-    const dimension = unitRow(figure.unit).dimension;
-    const at = sentence.tokens.findIndex((token) => token.kind === 'figure' && token.figure === figure);
+  const { sentence, system } = scene.understood;
+  for (const at of sentence.figures) {
+    const token = sentence.tokens[at];
     const next = sentence.tokens[at + 1];
-    if (next?.kind !== 'word' || isSmall(next, sentence.small)) continue;
-    const record = [...quantities.values()].find(({ inGroup, dimension: wanted, roles }) => inGroup && wanted !== dimension && roles?.after?.includes(next.head));
-    if (!record) continue;
-    const wanted = record.units[scene.understood.system];
-    const text = en.wrongUnit(scene.request.question.slice(...figure.at), record.title, sayFigure(toBase(2, wanted), wanted, { given: true }).replace(/^2 /, ''));
+    if (token?.kind !== 'figure' || !token.figure.unit || token.figure.unclear || next?.kind !== 'word' || isSmall(next, sentence.small)) continue;
+    const { dimension } = unitRow(token.figure.unit);
+    const told = scene.engine.byWord.get(next.head) ?? [];
+    const record = told.find(({ inGroup, roles }) => inGroup && roles?.after?.includes(next.head));
+    if (!record || told.some((each) => each.dimension === dimension)) continue;
+    const wanted = record.units[system];
+    const text = en.wrongUnit(scene.request.question.slice(...token.at), record.title, sayFigure(toBase(2, wanted), wanted, { given: true }).replace(/^2 /, ''));
     return clarifying(scene, record.id, 'unit-wrong', { quantity: record.id, text, choices: [] }, record.id);
   }
   return undefined;

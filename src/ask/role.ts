@@ -122,11 +122,17 @@ function optionOf(sentence: Sentence, figure: Figure, words: Words, record: Quan
     (asked ? weights.asked : 0) +
     (context.sought.has(record.id) ? weights.sought : 0) +
     (plausible ? 0 : weights.implausible) +
-    (had === undefined ? 0 : weights.kept - weights.tenfold * Math.abs(Math.log10(toBase(figure.number, unit) / toBase(had.number, had.unit)) || 0)) +
+    (had === undefined ? 0 : likeness(toBase(figure.number, unit), toBase(had.number, had.unit))) +
     (record.plain && (near ?? 0) <= 2 ? weights.plain : 0) +
     (figure.unit === undefined && record.dimension === 'count' && word > 0 ? weights.count : 0) +
     (record.default && !told && !asked ? weights.untold : 0);
   return { record, unit, unitAssumed: figure.unit === undefined && unit !== '1', score, told };
+}
+
+/** How likely a figure is to take the place of one of the job: the nearer in size, the likelier. */
+function likeness(now: number, before: number): number {
+  const tenfolds = Math.abs(Math.log10(now / before));
+  return weights.kept - (Number.isFinite(tenfolds) ? weights.tenfold * tenfolds : 0);
 }
 
 /** The only quantities a figure could be: those near what is asked, those that a word beside it speaks of, and the sides of a patch. */

@@ -22,6 +22,7 @@ export interface LiftSaid {
 
 interface StageCues {
   readonly step: string;
+  readonly named: readonly Cue[];
   readonly done: readonly Cue[];
   readonly at: readonly Cue[];
 }
@@ -32,6 +33,7 @@ const cuesOf = ({ steps }: Work): StageCues[] =>
     const frames = named.flatMap((name) => stepFrames.done.map((line) => line.replace('NAME', name)));
     return {
       step: id,
+      named: named.map((text) => readCue(text)),
       done: [...doneCues, ...frames].map((text) => readCue(text)),
       at: atCues.map((text) => readCue(text)),
     };
@@ -52,6 +54,10 @@ function farthest(stages: readonly StageCues[], sentence: Sentence, done: boolea
   }
   return undefined;
 }
+
+/** The steps that a sentence names, in the order of the work: "between the tack and the first lift". */
+export const stepsNamed = (sentence: Sentence): string[] =>
+  shippedCues.flatMap(({ step, named }) => (named.some((cue) => isHeard(cue, sentence)) ? [step] : []));
 
 function placeOf(cue: Cue, { places, tokens }: Sentence): Span {
   const word = cue.needs.flat(2).find((each) => places.has(each));

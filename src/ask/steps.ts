@@ -3,7 +3,7 @@ import { work } from '../rules/work.ts';
 import { askFor, clarifying } from './clarify.ts';
 import type { Reply, Step } from './reply.ts';
 import type { Scene } from './scene.ts';
-import { entryOf, liftSaid, stageSaid } from './step-stage.ts';
+import { entryOf, liftSaid, stageSaid, stepsNamed } from './step-stage.ts';
 import { liftsOf, viewStep } from './step-view.ts';
 import { type Asked, body, listed, told, view } from './steps-told.ts';
 import { en } from './wording/en.ts';
@@ -26,6 +26,8 @@ export function stepsReply(scene: Scene, id: string): Reply {
   if (frame === 'whole') return whole(asked);
   if (frame === 'before') return before(asked, { id: step });
   if (frame === 'after') return after(asked, entryOf(step, lift?.lift, asked.at, asked.lifts), false);
+  if (frame === 'rest') return rest(asked, step ? { id: step } : asked.at);
+  if (frame === 'between') return between(asked, stepsNamed(sentence));
   if (frame === 'one') return one(asked, step);
   return scene.understood.goalKept && !asked.said && frame === 'done'
     ? resumed(asked, step)
@@ -41,7 +43,7 @@ export function stepsFor(scene: Scene, stages: readonly string[]): Step[] {
 }
 
 function framed(id: string): [frame: string, step: string] {
-  if (id === 'whole' || id === 'next' || id === 'done') return [id, ''];
+  if (id === 'whole' || id === 'next' || id === 'rest' || id === 'done') return [id, ''];
   const [frame, ...rest] = id.split('-');
   const step = rest.join('-');
   return work.steps.has(step) && !work.steps.has(id) ? [frame!, step] : ['one', id];
@@ -73,10 +75,13 @@ function resumed(asked: Asked, step: string): Reply {
 function after(asked: Asked, entry: Entry | undefined, isDone: boolean): Reply {
   if (!entry) return noSuchLift(asked);
   const found = nextAfter(entry, asked.lifts);
+  // After the row a lift is laid, be it the only one; after a rolling, what comes hangs on the lifts.
   if (found === 'needs-lift-count')
-    return isDone || asked.at
-      ? askFor((isDone ? waiting(asked, entry) : asked).scene, 'lift-count')
-      : either(asked, entry);
+    return asked.said && entry.id === 'windrow'
+      ? either(isDone ? waiting(asked, entry) : asked, entry)
+      : isDone || asked.at
+        ? askFor((isDone ? waiting(asked, entry) : asked).scene, 'lift-count')
+        : either(asked, entry);
   if (found === 'no-such-stage')
     return noSuchLift({ ...asked, lift: asked.lift ?? { lift: entry.lift ?? 0, from: [0, 0] } });
   if (found === 'done') return { ...body(asked, []), topic: entry.id, text: en.steps.jobDone, next: [] };
@@ -107,6 +112,31 @@ function before(asked: Asked, wanted: Entry): Reply {
   if (list.length === 0) return told(asked, entries[0]!, () => en.steps.first(title));
   return listed(asked, list, wanted.id, en.steps.allBefore(title));
 }
+
+/** All that follows a step, or the step the job is at; where nothing tells how far it is, that is asked. */
+function rest(asked: Asked, from: Entry | undefined): Reply {
+  if (!from) return next(asked, false);
+  const entries = sequence(asked.lifts);
+  const place = lastPlace(entries, entryOf(from.id, asked.lift?.lift, asked.at, asked.lifts) ?? from);
+  const list = entries.slice(place + 1);
+  if (place < 0 || list.length === 0) return next({ ...asked, at: from }, false);
+  return listed(asked, list, from.id, en.steps.allAfter(work.steps.get(from.id)!.title));
+}
+
+/** What stands between the first and the last of the steps named. */
+function between(asked: Asked, named: readonly string[]): Reply {
+  const entries = sequence(asked.lifts);
+  const [from, to] = [named[0]!, named.at(-1)!];
+  const start = lastPlace(entries, { id: from });
+  const end = entries.findIndex(({ id }, at) => at > start && id === to);
+  const list = entries.slice(start + 1, Math.max(end, 0));
+  if (list.length === 0) return after(asked, { id: from }, false);
+  return listed(asked, list, from, en.steps.allBetween(work.steps.get(from)!.title, work.steps.get(to)!.title));
+}
+
+/** Where a step stands, the lift it is named with or else the last time it comes. */
+const lastPlace = (entries: readonly Entry[], entry: Entry): number =>
+  entry.lift === undefined ? entries.findLastIndex(({ id }) => id === entry.id) : placeOf(entry, entries);
 
 function whole(asked: Asked): Reply {
   const { lifts } = asked;

@@ -8,7 +8,7 @@ import { checkedGoal, impliedGoal } from './implied.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Engine, soughtBy } from './engine.ts';
-import { type Fact, factOf, factsOfJob, merge } from './facts.ts';
+import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { suits, workGoals } from './work-goals.ts';
 import { figuresInWords } from './said-as.ts';
@@ -77,6 +77,9 @@ function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[]
   return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? (goesOn ? undefined : best);
 }
 
+/** "No, .05 is the residual", "I meant 12 wide". */
+const takesBack = ({ places }: Sentence): boolean => places.get('no')?.[0] === 0 || places.has('meant') || places.has('mean');
+
 interface Taking {
   readonly question: string;
   readonly goal: Goal | undefined;
@@ -108,7 +111,7 @@ function takeFigures(engine: Engine, sentence: Sentence, { question, goal, cue, 
   const figures = [...typed, ...figuresInWords(engine.inWords, sentence, typed, turn)];
   const fresh = [...figures, ...choicesIn(engine.knowledge, engine.options, { sentence, facts: merge(kept, figures), turn, question, asked: past.asked })];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
-  return { told, fresh, unbound, facts: merge(kept, fresh) };
+  return { told, fresh, unbound, facts: (takesBack(sentence) ? corrected : merge)(kept, fresh) };
 }
 
 /** The goal a job carries, where there is such a record. */

@@ -1,27 +1,31 @@
 import { work as shipped, type Work } from '../rules/work.ts';
-import type { Cue } from './cue.ts';
+import { type Cue, readCue } from './cue.ts';
+import { isHeard } from './heard.ts';
 import type { Sentence } from './sentence.ts';
+import { stageSaid, stepsNamed } from './step-stage.ts';
 import { repairAsks } from './wording/repair-asks.ts';
 import { stepAsks, stepFrames } from './wording/step-asks.ts';
 
 /** Something of the work that can be asked for. */
 export interface WorkGoal {
   readonly kind: 'step' | 'fault' | 'defect' | 'repair';
-  /** A record's id; for steps also `next`, `done`, `whole`, and `before-`, `after-` and `done-` with the id of a step. */
+  /** A record's id; for steps also `next`, `done`, `whole`, `rest`, and `before-`, `after-`, `rest-`, `between-` and `done-` with the id of a step. */
   readonly id: string;
   readonly cues: readonly string[];
 }
 
+const frames = ['before', 'after', 'rest', 'between', 'done'] as const;
+
 /** Everything that can be asked of the work, with its cues, for the index of goals. What is found is held against `suits` too. */
 export function workGoals({ steps, faults, defects, repairs }: Work = shipped): WorkGoal[] {
   const framed = (id: string, named: readonly string[]): WorkGoal[] =>
-    (['before', 'after', 'done'] as const).map((frame) => ({
+    frames.map((frame) => ({
       kind: 'step',
       id: `${frame}-${id}`,
       cues: named.flatMap((name) => stepFrames[frame].map((line) => line.replace('NAME', name))),
     }));
   return [
-    ...(['whole', 'next', 'done'] as const).map((id): WorkGoal => ({ kind: 'step', id, cues: stepAsks[id] })),
+    ...(['whole', 'next', 'rest', 'done'] as const).map((id): WorkGoal => ({ kind: 'step', id, cues: stepAsks[id] })),
     ...[...steps.values()].flatMap(({ id, cues = [], named, doneCues, atCues = [] }): WorkGoal[] => [
       { kind: 'step', id, cues },
       ...framed(id, named),
@@ -47,19 +51,31 @@ const amounts = ['ton', 'gallon', 'cost'];
 
 /**
  * False for a goal of the work that the form of the sentence rules out: one that asks for a figure, or, for a statement of
- * what is done and for what stands before or after it, one that asks yes or no, or why. Other goals always suit.
+ * what is done and for what stands before or after it, one that asks yes or no, or why. Other goals suit, but where
+ * something is said to be done and no more is asked than what comes next.
  */
 export function suits(
   { kind, id, cue }: { readonly kind: string; readonly id: string; readonly cue: Cue },
-  { places }: Sentence,
+  sentence: Sentence,
 ): boolean {
-  if (!isWork(kind)) return true;
+  const { places } = sentence;
+  if (!isWork(kind)) return !isAfterNext(sentence);
   const needs = cue.needs.flat(2);
   if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
   if (kind === 'defect' || kind === 'fault') return !amounts.some((word) => places.has(word) && !needs.includes(word));
-  const framed = id === 'done' || /^(?:before|after|done)-/.test(id);
+  if (id.startsWith('between-') && stepsNamed(sentence).length < 2) return false;
+  const framed = id === 'done' || /^(?:before|after|rest|between|done)-/.test(id);
   return !(kind === 'step' && framed && (places.has('@check') || places.has('@why')));
 }
+
+const nextCues = stepAsks.next.map((text) => readCue(text));
+
+/** True for "mix and tack ordered, machines checked, next?": a statement of what is done, and the question what comes now. */
+const isAfterNext = (sentence: Sentence): boolean =>
+  nextCues.some((cue) => isHeard(cue, sentence)) &&
+  sentence.figures.length === 0 &&
+  ![...figureAsks, 'how', ...amounts].some((word) => sentence.places.has(word)) &&
+  stageSaid(sentence) !== undefined;
 
 /** True for the kinds of goal that are of the work. */
 export const isWork = (kind: string): kind is WorkGoal['kind'] =>

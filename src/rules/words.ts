@@ -165,6 +165,12 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   why: ['how come', 'what for', 'por que', 'por qué', 'reason'],
   need: ['necesito', 'needed', 'require', 'takes', 'take'],
   figure: ['calculate', 'compute', 'work out', 'calc'],
+  // Kept apart from `check`: a yes-or-no question is not a thing already looked at.
+  checked: ['inspected'],
+  // Binder coming up, not a level edge.
+  flushing: ['flushed', 'flushes'],
+  // Pieces that move underfoot, not stone.
+  rocking: ['rocks back'],
   check: [
     'can',
     'may',
@@ -200,6 +206,9 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   wait: ['waiting', 'waits'],
   dump: ['dumping'],
   unload: ['unloading'],
+  pound: ['lb', 'lbs', 'libra', 'libras'],
+  square: ['sq'],
+  yard: ['yds', 'yrds'],
 };
 
 /** Words that do not count between others. */

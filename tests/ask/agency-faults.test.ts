@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 
@@ -143,5 +144,32 @@ describe('a broken agency file', () => {
       `The agency's rules cannot be used${place ? `, at ${place}` : ''}: ${sentence}. ` +
         'Mend the file; nothing is answered with the general figure in its place.',
     );
+  });
+});
+
+describe('what is written of such files', () => {
+  const docs = new URL('../../docs/', import.meta.url);
+  const text = readFileSync(new URL('agency-rules.md', docs), 'utf8');
+
+  test('shows a file that is right', () => {
+    const [, shown] = /```json\n([^`]*)```/.exec(text)!;
+    const reply = ask({ question: 'how many lifts for 3 in deep', agency: JSON.parse(shown!) });
+    expect(reply.values[0]).toMatchObject({ quantity: 'lift-count', number: 2 });
+  });
+
+  test('tells faults as they are told', () => {
+    const told = [...text.matchAll(/^\| .* \| at ([^:|]*): (.*) \|$/gm)].map(([, place, sentence]) => [
+      place,
+      sentence,
+    ]);
+    expect(told).toHaveLength(4);
+    for (const [place, sentence] of told) {
+      expect(broken.map(([, , at, words]) => `${at}: ${words}`)).toContain(`${place}: ${sentence}`);
+    }
+  });
+
+  test.each(readdirSync(new URL('examples/', docs)))('examples/%s can be used', (name) => {
+    const agency = JSON.parse(readFileSync(new URL(`examples/${name}`, docs), 'utf8')) as unknown;
+    expect(ask({ question: 'how many tons for 300 x 12 ft at 2 in', agency })).toMatchObject({ kind: 'value' });
   });
 });

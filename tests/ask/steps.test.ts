@@ -147,10 +147,17 @@ describe('what comes next', () => {
     expect(['survey-and-mark', ...walked]).toEqual(sequence(3).map(({ id, lift }) => (lift ? `${id} ${lift}` : id)));
   });
 
-  test('a depth that was missing is asked for, and the job goes on from there', () => {
-    const [asked, told] = talk('the windrow is built, what next', '3 inches deep');
-    expect(asked!.kind).toBe('clarify');
+  test('without a depth a lift follows the row; the job goes on once the depth is said', () => {
+    const [next, told] = talk('the windrow is built, what next', '3 inches deep');
+    expect(ids(next!)).toEqual(['first-lift', 'finish-lift']);
+    expect(next!.job.stage).toBe('windrow');
     expect(ids(told!)[0]).toBe('first-lift 1');
+  });
+
+  test('a depth that was missing is asked for, and the job goes on from there', () => {
+    const [asked, told] = talk('first lift is rolled, what next', '3 inches deep');
+    expect(asked!.kind).toBe('clarify');
+    expect(ids(told!)[0]).toBe('next-lift 2');
   });
 
   test('a further fact does not count a step as done twice', () => {

@@ -36,3 +36,14 @@ test('x', () => {
   for (let i = 0; i < 20; i++) for (const t of qs) telling(t);
   console.log('us telling', (performance.now() - t0) * 1000 / (20 * qs.length));
 });
+import { linesOf } from './lines.ts';
+test('floor', () => {
+  const index = cardIndex();
+  const w = (t: {head: string; typed: string}) => Math.max(index.weight(t.head), index.weight(t.typed));
+  const telling = (text: string) => { const ts = termsOf(sentenceOf(read(text), engine.vocabulary, engine.small), text); const u = ts.filter((t) => w(t) === 0); const k = ts.filter((t) => w(t) > 0).sort((a, b) => w(b) - w(a));
+    const fixed = u.slice(0, 2).flatMap((t) => { const n = index.nearest(t.typed); return n ? [{ head: n, typed: n }] : [t]; });
+    return [...k.slice(0, 5 - fixed.length), ...fixed].slice(0, 5); };
+  const ok = (f: { share: number; matched: number } | undefined) => f && (f.share >= 0.6 || (f.matched >= 2 && f.share >= 0.4));
+  for (const n of ['queries.txt', 'queries-later.txt']) { let bad = 0; for (const { text } of pairsOf(n)) { const f = index.find(telling(text))[0]; if (!ok(f)) { bad++; if (!n.includes('later')) console.log('REJECT', text, f?.share.toFixed(2), f?.matched, f?.score.toFixed(2), telling(text).map((t) => t.typed).join(' ')); } } console.log(n, bad); }
+  for (const text of linesOf('not-cards.txt')) { const f = index.find(telling(text))[0]; if (ok(f)) console.log('ACCEPT', text, f?.id, f?.share.toFixed(2), f?.matched, f?.score.toFixed(2), telling(text).map((t) => t.typed).join(' ')); }
+});

@@ -1,15 +1,18 @@
 import MiniSearch from 'minisearch';
 import { wordsOfCards } from '../cards.generated.ts';
+import { oneSlip } from '../vocabulary.ts';
 import type { Term } from './terms.ts';
 
 /** A card found, and how well it answers: near 0 for hardly, 1 for a way of asking it word for word. */
 export interface Found {
   readonly id: string;
   readonly score: number;
+  readonly share: number;
+  readonly matched: number;
 }
 
 export interface CardIndex {
-  /** Cards that speak of these words, best first. */
+  /** Cards whose title or ways of asking have some of these words, best first. */
   readonly find: (terms: readonly Term[]) => Found[];
   /** How much a word tells: the fewer cards speak of it the more; 0 for one that no card knows. */
   readonly weight: (word: string) => number;
@@ -23,8 +26,8 @@ interface Phrase {
   readonly weight: number;
 }
 
-const boost = { title: 3, asks: 2, text: 1 };
-/** Letters that may be wrong in a word that no card knows, as a share of its length. */
+const boost = { title: 3, asks: 2 };
+/** Letters that may be wrong in a word that no card knows, as a share of its length; shorter words must be right. */
 const fuzzy = 0.3;
 const shortestSlip = 5;
 /** How many of the search's results are looked at closely. */
@@ -40,53 +43,52 @@ export function cardIndex(): CardIndex {
   return built;
 }
 
-function build(cards: readonly (readonly [string, { asks: readonly string[]; text: string }])[]): CardIndex {
+function build(cards: readonly (readonly [string, readonly string[]])[]): CardIndex {
   const search = new MiniSearch({
     fields: Object.keys(boost),
     tokenize: (text) => text.split(' '),
     processTerm: (term) => term,
   });
-  const spoken = new Map<string, number>();
-  for (const [id, { asks, text }] of cards) {
-    const [title, ...rest] = asks;
-    search.add({ id, title, asks: rest.join(' '), text });
-    for (const word of new Set(`${asks.join(' ')} ${text}`.split(' '))) spoken.set(word, (spoken.get(word) ?? 0) + 1);
-  }
-  const weight = (word: string): number => {
-    const times = spoken.get(word);
-    return times === undefined ? 0 : Math.log2(1 + cards.length / times);
-  };
-  const weigh = (words: readonly string[]): number => words.reduce((sum, word) => sum + weight(word), 0);
-  const phrases = new Map(
-    cards.map(([id, { asks }]) => [
-      id,
-      asks.map((ask): Phrase => {
-        const words = ask.split(' ').map((word) => [word, weight(word)] as const);
-        return { words, weight: words.reduce((sum, [, each]) => sum + each, 0) };
-      }),
-    ]),
-  );
+  search.addAll(cards.map(([id, [title, ...asks]]) => ({ id, title, asks: asks.join(' ') })));
+  const weight = weightsOf(cards.map(([, phrases]) => phrases.flatMap((phrase) => phrase.split(' '))));
   const unknown = Math.log2(1 + cards.length);
+  const phrases = new Map(cards.map(([id, lines]) => [id, lines.map((line) => phraseOf(line, weight))]));
 
-  return {
-    weight,
-    nearest: (word) => (word.length < shortestSlip ? undefined : search.search(word, { fuzzy, prefix: true })[0]?.terms[0]),
-    find: (terms) => {
-      if (terms.length === 0) return [];
-      const words = new Set(terms.flatMap(({ head, typed }) => [head, typed]));
-      const all = [...words].reduce((sum, word) => sum + (weight(word) || unknown), 0);
-      const results = search.search({ combineWith: 'OR', queries: [...words] }, { boost });
-      const top = results[0]?.score ?? 1;
-      return results
-        .slice(0, close)
-        .map(({ id, score, queryTerms }) => {
-          const share = weigh(queryTerms) / all;
-          const alike = Math.max(...phrases.get(String(id))!.map((phrase) => likeness(phrase, words, all)));
-          return { id: String(id), score: counts.alike * alike + counts.share * share + (counts.order * score) / top };
-        })
-        .sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
-    },
+  const find = (terms: readonly Term[]): Found[] => {
+    const words = new Set(terms.flatMap(({ head, typed }) => [head, typed]));
+    if (words.size === 0) return [];
+    const weigh = (list: Iterable<string>): number => [...list].reduce((sum, word) => sum + (weight(word) || unknown), 0);
+    const all = weigh(words);
+    const results = search.search({ combineWith: 'OR', queries: [...words] }, { boost }).slice(0, close);
+    const top = results[0]?.score ?? 1;
+    return results
+      .map(({ id, score, queryTerms }) => {
+        const alike = Math.max(...phrases.get(id)!.map((phrase) => likeness(phrase, words, all)));
+        const share = weigh(queryTerms) / all;
+        const matched = terms.filter(({ head, typed }) => queryTerms.includes(head) || queryTerms.includes(typed)).length;
+        return { id: String(id), share, matched, score: counts.alike * alike + counts.share * share + (counts.order * score) / top };
+      })
+      .sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
   };
+  const nearest = (word: string): string | undefined => {
+    if (word.length < shortestSlip) return undefined;
+    const near = search.search(word, { fuzzy, prefix: true }).flatMap(({ terms }) => terms);
+    return near.find((term) => term[0] === word[0] && (term.startsWith(word) || oneSlip(word, term)));
+  };
+  return { find, weight, nearest };
+}
+
+/** Rare words weigh more: one that few cards speak of says much. */
+function weightsOf(cards: readonly (readonly string[])[]): (word: string) => number {
+  const spoken = new Map<string, number>();
+  for (const words of cards) for (const word of new Set(words)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
+  const weights = new Map([...spoken].map(([word, times]) => [word, Math.log2(1 + cards.length / times)]));
+  return (word) => weights.get(word) ?? 0;
+}
+
+function phraseOf(line: string, weight: (word: string) => number): Phrase {
+  const words = line.split(' ').map((word) => [word, weight(word)] as const);
+  return { words, weight: words.reduce((sum, [, each]) => sum + each, 0) };
 }
 
 /** How much of two phrases, by weight, is in both. */

@@ -31,14 +31,6 @@ export interface Card {
   readonly emergency?: Happening;
 }
 
-/** The words a card is found by, as a question is read: `terms.ts`. */
-export interface CardWords {
-  /** Of its title, then of each way of asking, parted by spaces. */
-  readonly asks: readonly string[];
-  /** What its text has besides. */
-  readonly text: string;
-}
-
 export type Mark = 'published' | 'restated' | 'practice' | 'agency' | 'memory' | 'derived';
 
 export interface Basis {

@@ -18,6 +18,7 @@ const irregular: Readonly<Record<string, string>> = {
   fell: 'fall',
   blew: 'blow',
   stood: 'stand',
+  sat: 'sit',
   men: 'man',
   kids: 'kid',
   children: 'child',
@@ -35,7 +36,7 @@ export function stem(word: string): string {
   if (word.length <= 3) return word;
   if (word.endsWith('ies') && word.length > 4) return `${word.slice(0, -3)}y`;
   if (/(?:ss|us|is)$/.test(word)) return word;
-  const bare = word.replace(/(?:ing|ed|es|s|er|ers)$/, '');
+  const bare = word.replace(/(?:ing|ed|es|s)$/, '');
   if (bare.length < 3) return word;
   const single = /([bdgmnprt])\1$/.test(bare) ? bare.slice(0, -1) : bare;
   return single.endsWith('e') ? single.slice(0, -1) : single;

@@ -14,27 +14,21 @@ export interface Term {
  * The words of a sentence that tell what it is about, in order, each once; the words that only ask come in where nothing
  * else is left. `text` is what the sentence was read from.
  */
-export function termsOf(sentence: Sentence, text: string): Term[] {
-  const terms = allTerms(sentence, text);
-  const telling = terms.filter(({ head, typed }) => !askingWords.has(head) && !askingWords.has(typed));
-  return telling.length > 0 ? telling : terms;
+export function termsOf({ tokens, small }: Sentence, text: string): Term[] {
+  const words = tokens.flatMap((token) => wordsOf(token, small, text));
+  const telling = words.filter(({ head, typed }) => !askingWords.has(head) && !askingWords.has(typed));
+  const terms = new Map<string, Term>();
+  for (const { head, typed } of telling.length > 0 ? telling : words) {
+    const term = { head: stem(head), typed: stem(typed) };
+    if (!terms.has(term.head)) terms.set(term.head, term);
+  }
+  return [...terms.values()];
 }
 
 /** A text as the index holds it, its words each once: by the head, and as typed where that differs. */
 export function indexed(text: string, { vocabulary, small }: Pick<Engine, 'vocabulary' | 'small'>): string[] {
   const terms = termsOf(sentenceOf(read(text), vocabulary, small), text);
   return [...new Set(terms.flatMap(({ head, typed }) => [head, typed]))];
-}
-
-function allTerms({ tokens, small }: Sentence, text: string): Term[] {
-  const terms = new Map<string, Term>();
-  for (const token of tokens) {
-    for (const { head, typed } of wordsOf(token, small, text)) {
-      const term = { head: stem(head), typed: stem(typed) };
-      if (!terms.has(term.head)) terms.set(term.head, term);
-    }
-  }
-  return [...terms.values()];
 }
 
 /** A figure gives the words it was typed with: "110 pounds" speaks of pounds. */

@@ -79,6 +79,8 @@ export const en = {
     watch: (text: string) => `Watch: ${text}`,
     notYet: (text: string) => `Not yet. ${text}`,
     allBefore: (title: string) => `Before the step "${title}", in order:`,
+    allAfter: (title: string) => `After the step "${title}", in order:`,
+    allBetween: (from: string, to: string) => `Between the steps "${from}" and "${to}", in order:`,
     first: (title: string) => `Nothing comes before: the job begins with the step "${title}".`,
     jobDone: 'That was the last step: the job is done. Look at it again in a few days, and after the first rain.',
     where: 'Where is the job now?',

@@ -22,8 +22,15 @@ export const stepAsks = {
     'what after that|this',
     'what do+now',
     'what need now',
+    'last+thing',
     'where go|from+here',
-    'next -lift -patch -pass -load -truck -day -week -year -lane -sign -time',
+    'next -next+lift|patch|pass|load|truck|day|week|year|lane|sign|time|to|morning|spot',
+  ],
+  rest: [
+    'what+left do|step|job|list|check',
+    'what else do|need|left',
+    'step left|remain',
+    'rest step|job|checklist',
   ],
   done: [
     'done -when -how -check -what',
@@ -35,8 +42,10 @@ export const stepAsks = {
 
 /** Words that stand before or after the name of a step: each is put in place of NAME. */
 export const stepFrames = {
-  before: ['before NAME'],
-  after: ['after NAME what|next|then|now', 'what|next come|do after NAME'],
+  before: ['before NAME -day+before'],
+  after: ['after NAME what|next|then|now -left -rest -remain -all -everything -list', 'what|next come|do after NAME'],
+  rest: ['left|remain|rest after NAME', 'all|everything|list after NAME'],
+  between: ['between NAME what|do|step|go|come|happen'],
   done: ['done|finished|complete|through NAME -not -before -when -how'],
 } as const;
 

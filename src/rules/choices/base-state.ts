@@ -15,6 +15,8 @@ export default choice({
         'base|ground|subgrade|bottom soft|mush|mushy|spongy|move|bad|fail|wet|rotten|give|gone|shot',
         'base|underneath|under pump -gallon',
         'pump water|fines|mud|silt',
+        'mud|water|fines|silt squirt|spurt|ooze crack|piece|truck|under|road|pass',
+        'mud|fines|silt come|coming+up|out',
         'spongy|mushy -mat',
         'mush|mud underneath|under|below',
         "base not|isn't|ain't firm|solid|hard|check",

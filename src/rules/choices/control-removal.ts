@@ -31,7 +31,7 @@ export default choice({
     {
       id: 'signs-last',
       title: 'everything else first, advance signs last',
-      cues: ['sign last pick|pull|down|remove', 'sign come+down+last'],
+      cues: ['sign last pick|pull|down|remove -last+thing|step', 'sign come+down+last'],
     },
   ],
   question: { text: 'Is the crew off the road, and do the advance signs come down last?', ease: 1 },

@@ -15,6 +15,7 @@ export default choice({
       id: 'loose',
       title: 'loose pieces',
       cues: [
+        'piece rocking|wobble|rattle',
         'piece loose|stone|move|missing|pop|come|coming|out -not',
         'chunk|piece+out|missing',
         'spalled',
@@ -31,7 +32,7 @@ export default choice({
     {
       id: 'hairline',
       title: 'a few fine cracks',
-      cues: ['hairline', 'few|couple crack', 'light+crack', 'check+crack'],
+      cues: ['hairline', 'few|couple crack', 'light|minor|slight crack|alligator -traffic -stop', 'check+crack'],
     },
   ],
 });

@@ -28,6 +28,7 @@ export default choice({
       cues: [
         'single|big|isolated+hole|pothole|spot -lot -several',
         'only|just+one',
+        'rest road check|sound|solid',
         'small+hole|spot|pothole',
         'single+spot',
       ],

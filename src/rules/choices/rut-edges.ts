@@ -8,6 +8,7 @@ export default choice({
     'A rut that is only pressed down has level edges; where the mix flows sideways it stands up beside the wheels.',
   sources: [texasDistress],
   question: { text: 'Does the mix stand up in humps beside the rut, or are its edges level?', ease: 1 },
+  default: 'level',
   options: [
     {
       id: 'level',

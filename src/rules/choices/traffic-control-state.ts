@@ -29,7 +29,7 @@ export default choice({
       title: 'signs and flaggers up',
       cues: [
         "traffic+control up|set|place -not -isn't -ain't -before -no -when -how -need",
-        "sign|cone up|out -going -still -while -not -isn't -ain't -aren't -before -no -when -how -pick -pull -far -come -which -what -blow",
+        "sign|cone up|out -down -going -still -while -not -isn't -ain't -aren't -before -no -when -how -pick -pull -far -come -which -what -blow",
         'lane closed|shut -not -before -no -how -when',
         'flagger place|station -not -before -no -how -where -when -far',
       ],

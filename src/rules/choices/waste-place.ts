@@ -15,7 +15,9 @@ export default choice({
       title: 'ditch, drain, wetland or yard',
       cues: [
         'ditch chunk|waste|sweeping|trimming|spoil|millings|cut',
-        'dump|push|throw|put|blade ditch|drain|inlet|yard|wetland|creek',
+        'dump|push|throw|put|blade ditch|inlet|yard|wetland|creek',
+        'in|down+drain',
+        'dump|push|throw|put drain',
         'in+ditch',
       ],
     },

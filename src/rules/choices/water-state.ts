@@ -21,6 +21,8 @@ export default choice({
         'water up+through',
         'coming+up+through',
         'water seep|ooze|weep|rise|squirt',
+        'mud|fines|silt squirt|spurt|ooze|pump',
+        'mud|fines|silt come|coming+up',
         'wet underneath|base',
         'seep|weep',
       ],

@@ -9,7 +9,9 @@ export default defect({
   because: 'Binder with no room left between the stones is squeezed up in the heat.',
   sources: [ltpp('bleeding'), taught],
   cues: [
-    'bleed|flush road|pavement|old|wheelpath|repair|fix|cover|over -new -fresh -mat -my',
+    'bleed|flushing road|pavement|old|wheelpath|repair|fix|cover|over -new -fresh -mat -my',
+    'flush black|slick|shiny|tar road|pavement|old|wheelpath -new -fresh -mat -my',
+    'bleed|flushing blade|patch over|check -new -fresh -mat -my',
     'road|pavement|wheelpath|surface black|shiny|slick|sticky|fat|tar -patch -mat -fresh -new -tack',
     'fat|slick+road|pavement|surface',
   ],

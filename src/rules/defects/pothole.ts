@@ -37,7 +37,8 @@ export default defect({
       source: taught,
     },
     {
-      when: [{ choice: baseState, is: ['soft'] }],
+      when: [],
+      ifSaid: [{ choice: baseState, is: ['soft'] }],
       repair: 'dig-out',
       because: 'the hole goes on growing over a base that moves',
       source: texasDistress,
@@ -66,11 +67,18 @@ export default defect({
       source: taught,
     },
     {
-      when: [{ choice: extent, is: ['one-spot'] }],
+      when: [],
+      ifSaid: [{ choice: extent, is: ['one-spot'] }],
       repair: 'hand-patch',
       because:
-        'one hole is filled by hand sooner than a grader can be brought; square it, and fill it in thin packed layers',
+        'one hole is filled by hand sooner than a grader can be brought; square it, look that the bottom is firm, and fill it in thin packed layers',
       source: commonPractice,
+    },
+    {
+      when: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'the hole goes on growing over a base that moves',
+      source: texasDistress,
     },
     {
       when: [{ choice: extent, is: ['several', 'long'] }],

@@ -16,7 +16,7 @@ export default defect({
     'ravel old|road|pavement|surface|repair|fix|wheelpath -new -fresh -mat -edge',
     'old|road|surface worn|rough|pit|open -mat -fresh -hole -patch -tack -wide -closed -lane',
     'road lose|lost|throw stone -patch -mat',
-    'surface|road dry|gray|grey|brittle|dried old|repair|fix|seal',
+    'surface|road dry|gray|grey|brittle|dried old|repair|fix|seal -new -fresh -mat -lump -chunk -piece -tack -base',
   ],
   decisions: [
     {

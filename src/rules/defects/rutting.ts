@@ -33,7 +33,8 @@ export default defect({
       source: taught,
     },
     {
-      when: [{ choice: baseState, is: ['soft'] }],
+      when: [],
+      ifSaid: [{ choice: baseState, is: ['soft'] }],
       repair: 'dig-out',
       because: 'the base is giving: a filled rut sinks again',
       source: texasDistress,
@@ -69,6 +70,12 @@ export default defect({
       repair: 'watch-it',
       because: 'it is too shallow to fill with mix that holds',
       source: taught,
+    },
+    {
+      when: [{ choice: baseState, is: ['soft'] }],
+      repair: 'dig-out',
+      because: 'the base is giving: a filled rut sinks again',
+      source: texasDistress,
     },
     {
       when: [{ of: depth, over: { number: 1, unit: 'in' } }],

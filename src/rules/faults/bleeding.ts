@@ -13,7 +13,8 @@ export default fault({
   ],
   cues: [
     'bleed|bled -water',
-    'flush patch|mat|black|tar|spot|up -edge -finish -old',
+    'flushing patch|mat|black|tar|spot|up|slick -edge -old -wheelpath -road',
+    'flush black|tar|slick|shiny -edge -finish -old -wheelpath -road',
     'fat+spot|patch|streak|place',
     'black|shiny|slick|sticky|wet spot|patch|mat|place|streak -tack -lump -chunk -broke -drum',
     'tar|oil|liquid come|coming|bubble up|through|out',

@@ -11,7 +11,8 @@ export default fault({
   sources: [navyBasic('ch. 11, joints'), guideSpecification, commonPractice],
   cues: [
     'joint open|gap|rough|crack|low|ravel|loose|high',
-    'gap|crack|seam|open|separate between|where|along patch|mat|old|joint|check old|lane|joint|edge|road',
+    'gap|crack|seam|open|separate between|along patch|mat|old|joint old|lane|joint|edge|road -half-moon',
+    'gap|crack|seam|open|separate where patch|mat|mix|new meet|check|join|tie|butt|old -half-moon -slid -slide -brake',
     'seam open|gap|rough|show|loose',
     'patch pull|shrink|shrunk away',
     "joint not|wont|won't|doesn't close|closed|tight|tie|match",

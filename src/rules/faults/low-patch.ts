@@ -12,6 +12,8 @@ export default fault({
     'patch|mat settle|sink|sank|sunk|drop -pipe -culvert -bridge',
     'patch|mat low|lower|below road|soon|week|after|than|already -spot',
     'dip patch week|after|soon',
+    'fill|patch rut|wheelpath|hole|spot low|lower|below|settle|sunk|sank|sink|down old|road|now|again|already|week|day -how -what',
+    'roll|rolled flush now|then|week|day low|lower|below|settle|sunk|sank|sink|dip',
     'patch|mat gone|went+down',
     'rut back|again patch|fill|after|week',
     'patch|mat pack+down traffic|wheel|more',

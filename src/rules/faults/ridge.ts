@@ -14,6 +14,8 @@ export default fault({
     'toe loose|leak|spill',
     'mix|windrow around|round|past|off toe',
     'line|bead between pass|strip',
+    'line|string|strip|ridge|bead toe|pick mix|windrow|where|stand -paint',
+    'mix stand|standing|left up|proud toe|pick|pass|where',
     'bead mix|toe|edge',
     'pick-up|pickup+line',
     'pick+up+line',

@@ -13,7 +13,7 @@ export default fault({
     'crack behind|after|under|follow roller|drum|roll|rolled',
     'hairline|small|little|tiny|check+crack mat|patch|roll|roller|new|fresh',
     'roller|drum|roll leave|left|make|made crack',
-    'new|fresh+mat|patch crack',
+    'new|fresh+mat|patch crack -half-moon -slid -slide',
     'crack mat -old -base -road',
   ],
   causes: [

@@ -14,7 +14,7 @@ export default fault({
     'ran+out mix|windrow|before|short|end -will',
     'short mix|ton|feet|end|of -lift -hand -cut -sign -taper',
     'not check mix|windrow finish|reach|end|left -will -is',
-    'windrow gave|give+out early|before|short',
+    'mix|windrow gave|give+out -check -end+even',
     'out+mix|windrow -how -way -come',
     'ran dry',
   ],

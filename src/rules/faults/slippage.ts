@@ -13,6 +13,7 @@ export default fault({
     'slip crack|patch|mat|lift|road -hill -spill',
     'slippage',
     'half-moon',
+    'half-moon new|fresh|mat|patch|mix|lift|slid|slide',
     'patch|mat|lift slide|slid|moved road|old|under|brake|stop|loose|off -roller -back',
     "patch|mat|mix|lift not|isn't|wont|won't|doesn't stick|bond|hold -drum -roller",
     'peel patch|mat|lift|sheet|up',

@@ -10,6 +10,9 @@ export default fault({
   sources: [bladeSpreading('aeration of cold mix'), ufcRepair('3.2.2, pp. 8-9')],
   cues: [
     'soft+spot|place|area -base',
+    'spot|place|area sink|spring|spongy|bounce|give roller|drum|under|back -base -brake',
+    'spring|bounce+back',
+    'spongy|mushy|jello roller|drum|patch|mat|spot|place -base -under -underneath',
     'patch|mat|mix|spot soft|spongy|mushy|give -me -base -under -underneath',
     'boot|heel|foot|knife sink|push|print patch|mat|mix|in',
     'patch|mat move|give under truck|wheel|foot|boot|car -roller -drum',

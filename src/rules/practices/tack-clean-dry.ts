@@ -15,12 +15,16 @@ export default practice({
   ],
   cues: [
     'tack|spray|shoot|shot wet|damp|dusty|dust|mud|muddy|dirty|frost|puddle|water @check',
+    'tack|spray|shoot|shot puddle|mud|muddy|damp|frost|dusty|wet|water anyway|still|over|regardless -how-many -rain -cutback -brown -broke -tank',
+    'tack|spray|shoot|shot puddle|mud|muddy|frost -how-many -rain -rate -residual',
+    'tack|spray|shoot|shot standing+water -how-many -rain -rate -residual',
     'damp @check',
     'clean+dry tack',
     'sweep before tack @check',
     'need sweep|swept',
     'surface|road|pavement damp|wet|dirty|dusty tack|spray|shoot|shot',
     'why clean|dry|sweep',
+    'puddle|mud|muddy|frost|standing|soak tack|spray|shoot|shot -how-many -black -broke',
   ],
   judged: {
     'clean-dry': { status: 'ok', text: 'Clean and dry: the tack can go down.' },

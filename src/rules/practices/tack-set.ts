@@ -19,6 +19,8 @@ export default practice({
     'tack ready @check',
     'when tack broke|break|set|ready',
     'why wait|tack break',
+    'why tack black|brown|turn|wait|set|broke|cure',
+    'why wait tack turn|black|broke',
   ],
   judged: {
     broken: { status: 'ok', text: 'Black and tacky: the mix can go on.' },

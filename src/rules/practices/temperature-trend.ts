@@ -8,9 +8,8 @@ export default practice({
   because: 'Tack and cold mix need the hours after they are laid; a falling temperature takes them away.',
   sources: [commonPractice],
   cues: [
-    'temperature|#temperature fall|drop|dropping|rise|rising @check',
+    'temperature fall|drop|dropping @check -#temperature',
     'get cold|colder|cool|cooler @check patch|lay|tack',
-    'rising @check',
     'frost tonight',
   ],
   judged: {

@@ -19,7 +19,7 @@ export default practice({
     'sign|control|cone come|need|pick|pull+down|up @check',
     'when sign|control|cone down|remove|pick|pull',
     'order|which remove|pick|pull sign|cone',
-    'sign first|last down|pick|pull|remove',
+    'sign first|last down|pick|pull|remove -last+thing|step|lift',
     'traffic+control last',
     'pick+up sign|cone',
     'pull|pick|need|remove|drop sign|cone|control @check',

@@ -12,10 +12,10 @@ export default practice({
     commonPractice,
   ],
   cues: [
-    'windrow where|side|place',
+    'windrow where|side|place -toe -line -pick -left -gave -ran -next -then -now',
     'windrow middle|center|shoulder|inside|outside|edge|side @check',
     'which+side windrow',
-    'where windrow',
+    'where windrow go|sit|belong|lie|lay|build|put|start|want',
     'why windrow side|inside',
   ],
   judged: {

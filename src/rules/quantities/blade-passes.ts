@@ -19,6 +19,7 @@ export default quantity({
     'strip #length -roller -drum -roll -stone -first -test -each -down -ton -mix -gallon -tack -order -cost -how-far -wheelpath',
     'strip need|wide|width|lift -roller -drum -roll -ton -mix -gallon -tack -order -cost -how-far -wheelpath -stone',
     'pass cover blade|grader|#length -roller -roll -rolled -drum',
+    'strip -#figure -stone -open -first -between -ridge -streak -tear -thin',
   ],
   roles: { after: ['strip'], before: ['strip'] },
   bare: { us: '1', metric: '1' },

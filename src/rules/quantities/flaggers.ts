@@ -11,5 +11,14 @@ export default quantity({
   sources: [manual('section 6E.02')],
   roles: { after: ['flagger'], before: ['flagger'] },
   setting: ['flagger'],
+  question: {
+    text: 'How many flaggers are there?',
+    ease: 4,
+    choices: [
+      { number: 1, unit: '1' },
+      { number: 2, unit: '1' },
+      { number: 3, unit: '1' },
+    ],
+  },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 20, unit: '1' } },
 });

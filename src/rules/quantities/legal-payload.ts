@@ -15,8 +15,8 @@ export default quantity({
     'what payload limit',
     'check truck carry how-many|what',
   ],
-  roles: { after: ['payload'], before: ['payload', 'limit', 'license', 'rated', 'capacity', 'licensed'] },
-  bare: false,
+  roles: { after: ['payload'], before: ['payload', 'limit', 'license', 'rated', 'capacity', 'licensed', 'carry'] },
+  bare: { us: 'ton', metric: 't' },
   question: {
     text: 'What load may the truck legally carry?',
     ease: 2,

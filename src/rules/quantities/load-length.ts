@@ -23,6 +23,7 @@ export default quantity({
     'load how-far|distance cover|reach|go|goes',
     'feet #mass -order -@check',
     'how-far #mass left|truck -apart -past -beyond',
+    'distance -#figure -sight -sign -between',
   ],
   bare: false,
   asks: 'How far does a load go?',

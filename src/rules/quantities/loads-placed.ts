@@ -10,5 +10,14 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['load', 'used'], before: ['put', 'place', 'dump', 'use', 'down', 'used', 'laid'] },
   setting: ['put', 'place', 'laid', 'use', 'dump', 'down'],
+  question: {
+    text: 'How many loads have gone down so far?',
+    ease: 8,
+    choices: [
+      { number: 1, unit: '1' },
+      { number: 2, unit: '1' },
+      { number: 3, unit: '1' },
+    ],
+  },
   plausible: { min: { number: 0.1, unit: '1' }, max: { number: 2000, unit: '1' } },
 });

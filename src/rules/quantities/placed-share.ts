@@ -12,5 +12,14 @@ export default quantity({
   roles: { after: ['down', 'place', 'laid', 'mix'], before: ['place', 'down', 'share'] },
   setting: ['finish', 'final', 'last'],
   bare: false,
+  question: {
+    text: 'What share of the mix is down before the finish lift?',
+    ease: 6,
+    choices: [
+      { number: 50, unit: '%' },
+      { number: 67, unit: '%' },
+      { number: 75, unit: '%' },
+    ],
+  },
   plausible: { min: { number: 1, unit: '%' }, max: { number: 100, unit: '%' } },
 });

@@ -15,5 +15,14 @@ export default quantity({
   },
   setting: ['bridge', 'posting', 'posted', 'post', 'gross'],
   bare: false,
+  question: {
+    text: 'What total weight is posted, or legal for the whole truck?',
+    ease: 7,
+    choices: [
+      { number: 10, unit: 'ton' },
+      { number: 15, unit: 'ton' },
+      { number: 20, unit: 'ton' },
+    ],
+  },
   plausible: { min: { number: 1, unit: 'ton' }, max: { number: 100, unit: 'ton' } },
 });

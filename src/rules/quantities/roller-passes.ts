@@ -17,6 +17,8 @@ export default quantity({
     'how-many pass roll|roller|drum|coverage|rolled',
     'pass roll|drum|rolled',
     'how-many trip roll|roller|rolled',
+    'trip across|drum|roller|coverage -truck -haul',
+    'pass drum|roller coverage',
   ],
   roles: { after: ['trip', 'pass'], before: ['trip'] },
   bare: { us: '1', metric: '1' },

@@ -11,5 +11,13 @@ export default quantity({
   roles: { after: ['rut', 'wheel', 'path', 'wheelpath', 'track'] },
   setting: ['rut', 'rutted'],
   saidAs: [{ cues: ['both|two wheel+path', 'both rut', 'both+wheel'], number: 2, unit: '1' }],
+  question: {
+    text: 'How many ruts: one wheel path, or both?',
+    ease: 6,
+    choices: [
+      { number: 1, unit: '1' },
+      { number: 2, unit: '1' },
+    ],
+  },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 50, unit: '1' } },
 });

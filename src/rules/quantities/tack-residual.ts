@@ -20,6 +20,7 @@ export default quantity({
     'residual get|left|leave|stay',
     'left break tack|rate',
     'what left spray|shoot|shot|residue',
+    'what left break|broke spray|shoot|shot|residue',
   ],
   alsoCalled: ['residual rate', 'asphalt left on the road', 'what stays after the water is gone'],
   roles: { after: ['residual'], before: ['residual'] },

@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'What the tank holds, over what the pump gives in a minute.',
   sources: [navyBasic('distributor formulas, p. 492 of the web edition')],
-  cues: ['how+long tank last', 'how-many minute tank', 'empty tank', 'tank time'],
+  cues: ['how+long tank last', 'how-many minute tank', 'empty tank -how-far -feet -distance', 'tank time'],
   bare: false,
   beside: ['tank-volume', 'pump-rate'],
   usedAt: ['tack'],

@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'The taper as it stands on the road, or as it is meant to be.',
   sources: [manual('Table 6B-3')],
-  roles: { after: ['taper'], before: ['taper', 'merge'] },
+  roles: { after: ['taper', 'merge'], before: ['taper', 'merge'] },
   setting: ['taper', 'merge'],
   bare: false,
   question: {

@@ -19,6 +19,7 @@ export default quantity({
     'truck #mass -how-far -far -apart -cover -go -feet -order -hour -#output -cycle -@check',
     'truck|load #mass haul|need|move -#output -how-far',
     'load #length|#area -order -roll -rolled -how-far -cover -cold -hot -bridge -post -posted -@check -thick -how -depth',
+    'load -#figure -@check -truck -cold -hot -late -dump -come -came -roll -rolled -bridge -last -next -spread',
   ],
   roles: { after: ['load', 'truck'] },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 2000, unit: '1' } },

@@ -13,7 +13,7 @@ export default quantity({
   cues: ['payload -@check -#mass'],
   roles: {
     after: ['load', 'truck', 'payload', 'go', 'cover', 'reach', 'left'],
-    before: ['truck', 'load', 'haul', 'carry', 'payload', 'tandem', 'ticket'],
+    before: ['truck', 'load', 'haul', 'carry', 'payload', 'tandem', 'ticket', 'loaded', 'hauling'],
   },
   saidAs: [{ cues: ['feet|far|foot|long|road per+ton'], number: 1, unit: 'ton' }],
   bare: false,

@@ -11,5 +11,14 @@ export default quantity({
   roles: { after: ['empty', 'tare'], before: ['empty', 'tare'] },
   setting: ['empty', 'tare'],
   bare: false,
+  question: {
+    text: 'What does the truck weigh empty?',
+    ease: 7,
+    choices: [
+      { number: 8, unit: 'ton' },
+      { number: 12, unit: 'ton' },
+      { number: 15, unit: 'ton' },
+    ],
+  },
   plausible: { min: { number: 1, unit: 'ton' }, max: { number: 40, unit: 'ton' } },
 });

@@ -18,7 +18,7 @@ export default quantity({
     'truck need #output ?haul ?wait ?cycle ?unload ?dump ?mile',
     'truck need #speed ?haul ?wait ?cycle ?unload ?dump ?mile',
     'how-many truck #output',
-    'how-many truck #time',
+    'how-many truck #time -load',
     'how-many truck round+trip',
     'truck #output -how-far -how-fast',
     'truck cycle|round|trip|haul #output',

@@ -18,6 +18,10 @@ export default step({
   good: 'A driver would not know that you were there.',
   rules: ['waste-disposal', 'drop-off', 'open-to-traffic', 'overnight'],
   named: ['clean-up', 'pick+up+lump|chunk|stone'],
-  doneCues: ['clean-up done|finished|over -not', 'all clean -not', 'all pick+up -sign -cone -not'],
-  cues: ['how|what clean-up', 'left|leftover lump|stone|mix what where|do', 'stone all+over lane|road'],
+  doneCues: [
+    'clean-up done|finished|over -not',
+    'all|everything|everybody clean|clean-up -not -before',
+    'clean-up roll|rolled|swept|patch -not -before -how',
+    'all pick+up -sign -cone -not'],
+  cues: ['how|what clean-up -now -next -then', 'left|leftover lump|stone|mix what where|do', 'stone all+over lane|road'],
 });

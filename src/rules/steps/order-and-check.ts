@@ -25,11 +25,12 @@ export default step({
   cautions: ['Start an engine from the seat only; block or lower what is raised before anyone goes under it.'],
   good: 'Mix, tack, trucks and machines are there when the first load is due.',
   rules: ['air-temperature', 'no-rain', 'payload'],
-  named: ['order+mix', 'order+check', 'check+machine|grader|roller|equipment', 'pre-trip|walkaround'],
+  named: ['order+mix', 'order+check', 'check|checked+machine|grader|roller|equipment', 'pre-trip|walkaround'],
   doneCues: [
-    'mix+order -not -what -how',
+    'mix|tack+order -not -what -how -how-many',
     'mix+coming -not',
-    'machine|equipment gone+over -not',
+    'machine|equipment|grader|roller|truck checked -not',
+    'machine|equipment|grader|roller gone+over -not',
     'machine|equipment ready -not',
   ],
   cues: [

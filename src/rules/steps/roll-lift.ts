@@ -56,6 +56,7 @@ export default step({
     'how roll|compact lift|patch|mat|mix -fast -many -long -times',
     'roll pattern',
     'where start roll',
+    'what do between+lift',
     'how roll -fast -many -long',
   ],
 });

@@ -23,8 +23,9 @@ export default step({
   named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
   doneCues: [
     'traffic+control down|gone -not -when -check',
-    'sign|cone down|in -not -when -check -before -blow|blown -fell',
+    'sign|cone down|in -#length -not -when -check -before -blow|blown -fell',
     'sign|cone pick+up -not -when -check -before -first',
+    'everything|everybody|all off|out road|lane -not -check -when -before',
     'road|lane open -not -check -when',
   ],
   cues: [

@@ -31,8 +31,8 @@ export default step({
   ],
   named: ['traffic+control -down', 'sign+up|out', 'set+up+traffic|sign|cone', 'close+lane'],
   doneCues: [
-    'traffic+control up|set|place -not',
-    'sign|cone up|out|set -not -down -pick -cover',
+    'traffic+control up|set|place -not -before -until -when -how',
+    'sign|cone up|out|set -not -down -pick -cover -before',
     'lane closed|shut -not',
     'flagger place|station|out -not -where',
   ],

@@ -1,0 +1,24 @@
+import MiniSearch from 'minisearch';
+import { cards } from '../cards.generated.ts';
+import { stem } from './stem.ts';
+import type { Term } from './terms.ts';
+
+let built: MiniSearch | undefined;
+
+/** Cards whose text has these words, best first: where no title and no way of asking has them. Built when first asked for. */
+export function inTexts(terms: readonly Term[]): string[] {
+  built ??= build();
+  const words = [...new Set(terms.flatMap(({ head, typed }) => [head, typed]))];
+  return built.search({ combineWith: 'OR', queries: words }).map(({ id }) => String(id));
+}
+
+function build(): MiniSearch {
+  const search = new MiniSearch({
+    fields: ['text'],
+    tokenize: (text) => text.toLowerCase().match(/[a-z]{2,30}/g) ?? [],
+    processTerm: stem,
+    searchOptions: { tokenize: (word) => [word], processTerm: (word) => word },
+  });
+  search.addAll(cards);
+  return search;
+}
