@@ -110,7 +110,7 @@ function textOf(scene: Scene, values: readonly Value[], assumed: readonly Assume
     return capital(en.figure(record.title, value.text, sayEnds(record, fact, value.unit)));
   };
   const [first, ...beside] = values;
-  const worst = checks.find((check) => check.status === 'stop' || check.status === 'caution');
+  const worst = checks.find((check) => (check.status === 'stop' || check.status === 'caution') && !check.text.startsWith(en.generally('')));
   const lines = verdict ? [verdict.text] : [first && line(first), from(voice, values), beside.map(line).join(' ')];
   return [...lines, assumed.length ? en.assumed(assumed.map(({ text }) => text)) : '', worst?.text].filter(Boolean).join('\n');
 }

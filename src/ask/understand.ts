@@ -80,6 +80,16 @@ function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[]
 /** "No, .05 is the residual", "I meant 12 wide". */
 const takesBack = ({ places }: Sentence): boolean => places.get('no')?.[0] === 0 || places.has('meant') || places.has('mean');
 
+/** True for a place in the clause that asks; where no clause does, in any. */
+function asksAt({ tokens, places }: Sentence, at: number): boolean {
+  const asks = askingHeads.flatMap((head) => places.get(head) ?? []);
+  if (asks.length === 0) return true;
+  const clause = (place: number): number => tokens.slice(0, place).filter((token) => token.kind === 'mark').length;
+  return asks.some((place) => clause(place) === clause(at));
+}
+
+const askingHeads = ['how-many', 'how-far', 'how-fast', 'how', 'what', 'which', 'where'];
+
 interface Taking {
   readonly question: string;
   readonly goal: Goal | undefined;
@@ -102,7 +112,7 @@ function takeFigures(engine: Engine, sentence: Sentence, { question, goal, cue, 
     aimed: goal !== undefined,
     near: engine.near(goal),
     sought: new Set(sentence.places.has('@check') ? [] : soughtBy(engine.knowledge, goal)),
-    spent: new Set(cue && goal?.kind === 'quantity' ? placesOf(cue, sentence) : []),
+    spent: new Set(cue && goal?.kind === 'quantity' ? placesOf(cue, sentence).filter((at) => asksAt(sentence, at)) : []),
     asked: past.asked,
     system,
   });

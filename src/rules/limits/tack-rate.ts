@@ -43,6 +43,7 @@ export default limit({
     'what+rate surface|lift',
     'tack+rate @check',
     'spray|shoot|shot+rate @check',
+    'spray|shoot|shot|residual #number @check -how-many -wet -damp',
   ],
   text: {
     ok: '{on} left on the road is within what this surface takes.',

@@ -19,6 +19,8 @@ export default practice({
     'tack|spray|shoot|shot puddle|mud|muddy|frost -how-many -rain -rate -residual',
     'tack|spray|shoot|shot standing+water -how-many -rain -rate -residual',
     'damp @check',
+    'tack|spray|shoot|shot puddle|mud|muddy|frost|dusty|dust|ice|icy -how-many -gallon -driven -drove',
+    'tack|spray|shoot|shot standing|wet+water|surface|road|pavement|spot -how-many -gallon',
     'clean+dry tack',
     'sweep before tack @check',
     'need sweep|swept',

@@ -12,11 +12,26 @@ export default quantity({
   sources: [everett('5-04.3(4): diluted once, at most one part water to one of emulsion')],
   cues: ['what|how-many dilute -water', 'how+dilute', 'dilute -water -what -how-many -spray|shoot|shot -rate'],
   alsoCalled: ['cut with water', 'watered down', '1:1'],
-  roles: { after: ['dilute', 'dilution', 'tack'], before: ['dilute', 'dilution', 'cut', 'mixed'] },
+  roles: {
+    after: ['dilute', 'dilution', 'strength', 'original'],
+    before: ['dilute', 'dilution', 'cut', 'mixed', 'water'],
+  },
+  setting: ['dilute', 'dilution', 'cut', 'mixed', 'water', 'strength', 'original', 'undiluted', 'straight'],
   parts: 'share',
   saidAs: [
     { cues: ['undiluted', 'no+water', 'without+water', 'not+dilute', 'straight -mix -binder'], number: 100, unit: '%' },
-    { cues: ['half+water', 'half+and+half', 'half+half'], number: 50, unit: '%' },
+    {
+      cues: [
+        'half+water|tack|strength|dilute',
+        'half+and+half',
+        'half+half',
+        'water|cut|dilute half -residual+half',
+        'cut|dilute even|evenly|equal|equally',
+        'equal|even+part water|tack',
+      ],
+      number: 50,
+      unit: '%',
+    },
   ],
   bare: false,
   default: { number: 100, unit: '%' },

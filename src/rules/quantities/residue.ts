@@ -19,7 +19,7 @@ export default quantity({
     'residue @check -spray|shoot|shot',
   ],
   alsoCalled: ['residual asphalt content', 'percent residue'],
-  roles: { after: ['residue'], before: ['residue'] },
+  roles: { after: ['residue', 'oil', 'mix', 'solid', 'binder', 'bitumen', 'tack'], before: ['residue', 'solid'] },
   bare: false,
   default: { number: 60, unit: '%' },
   plausible: { min: { number: 25, unit: '%' }, max: { number: 100, unit: '%' } },

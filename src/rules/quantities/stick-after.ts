@@ -10,7 +10,7 @@ export default quantity({
   sources: [
     { document: 'tack coat best-practice guide of a state materials office', place: 'tank sticks', seen: 'read' },
   ],
-  cues: ['stick after'],
+  cues: ['what|how-many+stick after'],
   roles: { after: ['after', 'left', 'end'], before: ['end', 'after', 'to', 'left'] },
   setting: ['stick', 'start', 'end'],
   bare: { us: 'gal', metric: 'L' },

@@ -38,7 +38,7 @@ export default step({
   named: ['tack', 'shoot|spray'],
   doneCues: [
     'tack+down -not -how-many',
-    'tack on|sprayed|shot|laid|applied -not -how-many -before -rain',
+    'tack on|sprayed|shot|laid|applied -not -how-many -before -rain -gallon -coat -waste -#volume -#rate -residual',
     'tack broke|broken|set|black|brown|tacky -before',
     'swept tack -to+tack -ready -before -how -check -need',
     'we|i+tack -check -need -before -how -when',
