@@ -3853,7 +3853,8 @@ export const cards: readonly Card[] = [
       "tons per shift",
       "how long will the job take",
       "how fast can a crew go",
-      "production rate"
+      "production rate",
+      "what gets done in a day"
     ],
     "links": [
       "quantity/laying-rate",
@@ -3995,7 +3996,8 @@ export const cards: readonly Card[] = [
       "old asphalt pieces",
       "trash from the cut",
       "where do millings go",
-      "haul it away"
+      "haul it away",
+      "where the cut stuff goes"
     ],
     "links": [
       "practice/waste-disposal",
@@ -4527,7 +4529,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "final pass",
   "top lift",
   "smooth",
-  "finish blad",
+  "finish blad set",
   "last pass blad"
  ],
  "craft-first-lift": [
@@ -4549,7 +4551,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "craft-gear-and-throttle": [
   "gear throttl",
   "gear",
-  "throttl",
+  "throttl set",
   "engin sp lay",
   "driv grader",
   "bounc grader slow down"
@@ -4636,14 +4638,14 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "feather start"
  ],
  "craft-toe-and-heel": [
-  "toe heel",
+  "set toe heel",
   "toe",
   "heel",
   "toe heel height",
   "ridg pick lin",
   "toe loos",
   "toe run",
-  "load lead end blad"
+  "lead end blad"
  ],
  "craft-trailing-end": [
   "mix heel rear wheel",
@@ -5563,7 +5565,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "ton per shift",
   "job",
   "crew",
-  "production rat"
+  "production rat",
+  "don day"
  ],
  "trainer-seats": [
   "quiz each seat",
@@ -5616,7 +5619,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "old mix asphalt piec",
   "trash from cut",
   "milling",
-  "haul away"
+  "haul away",
+  "cut stuff go"
  ],
  "water-first": [
   "fix water first",

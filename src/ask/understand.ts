@@ -80,12 +80,16 @@ function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[]
 /** "No, .05 is the residual", "I meant 12 wide". */
 const takesBack = ({ places }: Sentence): boolean => places.get('no')?.[0] === 0 || places.has('meant') || places.has('mean');
 
-/** True for a place in the clause that asks; where no clause does, in any. */
-function asksAt({ tokens, places }: Sentence, at: number): boolean {
-  const asks = askingHeads.flatMap((head) => places.get(head) ?? []);
-  if (asks.length === 0) return true;
+/** Places of the cue's words in the clause that asks: by a question word, else by holding no figure; else all of them. */
+function spentBy(cue: Cue, sentence: Sentence): number[] {
+  const { tokens, places, figures } = sentence;
   const clause = (place: number): number => tokens.slice(0, place).filter((token) => token.kind === 'mark').length;
-  return asks.some((place) => clause(place) === clause(at));
+  const all = placesOf(cue, sentence);
+  const asks = new Set(askingHeads.flatMap((head) => places.get(head) ?? []).map(clause));
+  if (asks.size > 0) return all.filter((at) => asks.has(clause(at)));
+  const figured = new Set(figures.map(clause));
+  const apart = all.filter((at) => !figured.has(clause(at)));
+  return apart.length > 0 ? apart : all;
 }
 
 const askingHeads = ['how-many', 'how-far', 'how-fast', 'how', 'what', 'which', 'where'];
@@ -112,7 +116,7 @@ function takeFigures(engine: Engine, sentence: Sentence, { question, goal, cue, 
     aimed: goal !== undefined,
     near: engine.near(goal),
     sought: new Set(sentence.places.has('@check') ? [] : soughtBy(engine.knowledge, goal)),
-    spent: new Set(cue && goal?.kind === 'quantity' ? placesOf(cue, sentence).filter((at) => asksAt(sentence, at)) : []),
+    spent: new Set(cue && goal?.kind === 'quantity' ? spentBy(cue, sentence) : []),
     asked: past.asked,
     system,
   });

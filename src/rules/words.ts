@@ -207,8 +207,6 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   dump: ['dumping'],
   unload: ['unloading'],
   pound: ['lb', 'lbs', 'libra', 'libras'],
-  square: ['sq'],
-  yard: ['yds', 'yrds'],
 };
 
 /** Words that do not count between others. */

@@ -7,8 +7,8 @@ import type { Term } from './terms.ts';
 export interface Found {
   readonly id: string;
   readonly score: number;
-  readonly share: number;
-  readonly matched: number;
+  /** False where it speaks of too little of the question to be taken for an answer. */
+  readonly sure: boolean;
 }
 
 export interface CardIndex {
@@ -32,6 +32,8 @@ const fuzzy = 0.3;
 const shortestSlip = 5;
 /** How many of the search's results are looked at closely. */
 const close = 25;
+/** The share of a question, by weight, that a card must speak of: more where only one word of it is heard. */
+const enough = { one: 0.5, several: 0.4 };
 /** How far each counts: the likest way of asking, the share of the question that the card speaks of, the search's own order. */
 const counts = { alike: 0.5, share: 0.3, order: 0.2 };
 
@@ -65,8 +67,12 @@ function build(cards: readonly (readonly [string, readonly string[]])[]): CardIn
       .map(({ id, score, queryTerms }) => {
         const alike = Math.max(...phrases.get(id)!.map((phrase) => likeness(phrase, words, all)));
         const share = weigh(queryTerms) / all;
-        const matched = terms.filter(({ head, typed }) => queryTerms.includes(head) || queryTerms.includes(typed)).length;
-        return { id: String(id), share, matched, score: counts.alike * alike + counts.share * share + (counts.order * score) / top };
+        const heard = terms.filter(({ head, typed }) => queryTerms.includes(head) || queryTerms.includes(typed));
+        return {
+          id: String(id),
+          score: counts.alike * alike + counts.share * share + (counts.order * score) / top,
+          sure: share >= (heard.length > 1 ? enough.several : enough.one),
+        };
       })
       .sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
   };

@@ -1,6 +1,7 @@
 import { toBase } from '../../calc/quantity.ts';
 import { isQuantity, type LimitRecord, type QuantityRecord } from '../../rules/shapes.ts';
 import { cards } from '../cards.generated.ts';
+import type { CardHit } from '../reply.ts';
 import { capital, say } from '../say.ts';
 import type { Voice } from '../voice.ts';
 import { cardWords } from '../wording/cards.ts';
@@ -14,6 +15,14 @@ export const cardsById: ReadonlyMap<string, Card> = new Map(cards.map((card) => 
 export function filled(text: string, voice: Voice): string {
   return text.replace(/\{([a-z0-9:-]{1,80})\}/g, (_, place: string) => figureAt(place, voice) ?? en.unsettled);
 }
+
+/** A card as a reply lists it. */
+export const hitOf = ({ id, title, text }: Card, score: number, voice: Voice): CardHit => ({
+  id,
+  title: capital(title),
+  excerpt: excerptOf(filled(text, voice)),
+  score: Number(score.toFixed(3)),
+});
 
 /** What a card rests on, in words. */
 export const basisOf = ({ seen }: Card): string[] =>

@@ -5,11 +5,14 @@ import type { Term } from './terms.ts';
 
 let built: MiniSearch | undefined;
 
-/** Cards whose text has these words, best first: where no title and no way of asking has them. Built when first asked for. */
+/** Cards whose text has at least half of these words, best first. The index is built when first asked for. */
 export function inTexts(terms: readonly Term[]): string[] {
   built ??= build();
-  const words = [...new Set(terms.flatMap(({ head, typed }) => [head, typed]))];
-  return built.search({ combineWith: 'OR', queries: words }).map(({ id }) => String(id));
+  const words = [...new Set(terms.map(({ typed }) => typed))];
+  return built
+    .search({ combineWith: 'OR', queries: words })
+    .filter(({ queryTerms }) => 2 * queryTerms.length >= words.length)
+    .map(({ id }) => String(id));
 }
 
 function build(): MiniSearch {

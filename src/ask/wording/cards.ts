@@ -14,5 +14,6 @@ export const cardWords = {
   tellThem: 'Give the road, the direction and the milepost; send one person to meet them; flaggers hold both ways.',
   ifItHappens: 'If it happens, the emergency number comes first: 911 in the US, else your local one.',
   notADoctor: 'First aid only, not a doctor: what the dispatcher and the medics say goes first.',
-  title: (title: string, text: string) => `${title}: ${text}`,
+  plan: 'A planning aid: the approved plan rules, and a trained person sets it up and may stop it. Cones stop nobody.',
+  noCertificate: 'It certifies nobody as a flagger or an operator.',
 } as const;

@@ -23,7 +23,9 @@ export default quantity({
     {
       cues: [
         'half+water|tack|strength|dilute',
-        'half+and+half',
+        'half+half',
+        'half+water',
+        'half+emulsion',
         'half+half',
         'water|cut|dilute half -residual+half',
         'cut|dilute even|evenly|equal|equally',

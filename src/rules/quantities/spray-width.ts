@@ -11,6 +11,7 @@ export default quantity({
   cues: ['how+wide bar|spray|shoot|shot', 'bar+width'],
   roles: { after: ['bar', 'spray', 'shoot', 'shot'], before: ['bar'] },
   bare: { us: 'ft', metric: 'm' },
+  setting: ['bar', 'spray', 'shoot', 'shot', 'nozzle', 'distributor'],
   question: {
     text: 'How wide does the bar spray?',
     ease: 2,

@@ -1,0 +1,74 @@
+import { cards } from './cards.generated.ts';
+import { givenOf } from './facts.ts';
+import { blank } from './refusal.ts';
+import type { CardHit, Reply } from './reply.ts';
+import { capital } from './say.ts';
+import type { Scene } from './scene.ts';
+import type { Card } from './search/card.ts';
+import { basisOf, cardsById, filled, hitOf } from './search/shown.ts';
+import { searchCards } from './search.ts';
+import { cardWords } from './wording/cards.ts';
+import { en } from './wording/en.ts';
+
+/** True for the id of a card. */
+export const isCard = (id: string): boolean => cardsById.has(id);
+
+/** Answers with a card: its text with the figures in it, what it rests on, and what to ask next. Throws RangeError for an unknown id. */
+export function cardReply(scene: Scene, id: string): Reply {
+  const card = cardsById.get(id);
+  if (!card) throw new RangeError(`there is no card ${id}`);
+  const opening = card.emergency ? [`${cardWords.ifItHappens} ${card.emergency.first}`] : [];
+  const { voice, understood, engine, job } = scene;
+  return {
+    ...blank,
+    kind: 'card',
+    topic: id,
+    text: [...opening, filled(card.text, voice), cardWords.basis(basisOf(card))].join('\n'),
+    given: givenOf(understood.fresh),
+    cards: cardsFor(scene, [...card.links, `card/${id}`]).filter((hit) => hit.id !== id),
+    cautions: cautionsOf(card),
+    next: nextOf(card, scene),
+    rules: { version: engine.knowledge.version },
+    job,
+  };
+}
+
+const mostCards = 3;
+/** What a link is worth beside how well a card answers: to the first record an answer used, and to any other. */
+const linked = { first: 0.5, other: 0.25 };
+
+/**
+ * The cards to show beside an answer: those that bear on the records it used (`kind/id`, the most important first), and
+ * those that the question finds, the best first.
+ */
+export function cardsFor(scene: Scene, ids: readonly string[]): CardHit[] {
+  const [first] = ids;
+  const found = new Map(searchCards(scene, cards.length).hits.map(({ id, score }) => [id, score]));
+  const used = new Set(ids);
+  const worth = ({ id, links }: Card): number =>
+    (found.get(id) ?? 0) + (first && links.includes(first) ? linked.first : links.some((link) => used.has(link)) ? linked.other : 0);
+  return cards
+    .filter(({ kind }) => kind !== 'emergency')
+    .map((card) => ({ card, score: worth(card) }))
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score || a.card.links.length - b.card.links.length || (a.card.id < b.card.id ? -1 : 1))
+    .slice(0, mostCards)
+    .map(({ card, score }) => hitOf(card, Math.min(1, score), scene.voice));
+}
+
+function cautionsOf({ kind }: Card): string[] {
+  if (kind === 'emergency') return [cardWords.notADoctor];
+  if (kind === 'traffic') return [cardWords.plan, en.agencyFirst];
+  return kind === 'trainer' ? [cardWords.noCertificate] : [en.agencyFirst];
+}
+
+const mostNext = 4;
+
+/** Questions that the records it bears on answer, then the cards to read next, by their titles. */
+function nextOf({ links }: Card, { engine }: Scene): string[] {
+  const named = (kind: string): string[] =>
+    links.filter((link) => link.startsWith(`${kind}/`)).map((link) => link.slice(kind.length + 1));
+  const figures = named('quantity').flatMap((id) => engine.knowledge.quantities.get(id)?.asks ?? []);
+  const titles = named('card').map((id) => capital(cardsById.get(id)!.title));
+  return [...figures, ...titles].slice(0, mostNext);
+}
