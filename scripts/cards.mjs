@@ -37,7 +37,10 @@ export async function renderCards(root, recordIds) {
   const reader = await load(root);
   const known = { ...knownNames(root, names, recordIds), nearest: reader.nearest };
   const cards = names.map((name) => readCard(name, readFileSync(join(root, 'content', name), 'utf8'), known));
-  const words = cards.map(({ id, title, asks }) => [id, [title, ...asks].map((text) => reader.wordsOf(text).join(' '))]);
+  const words = cards.map(({ id, title, asks }) => [
+    id,
+    [title, ...asks].map((text) => reader.wordsOf(text).join(' ')),
+  ]);
   return [
     '// biome-ignore-all format: written by `npm run generate`; do not edit.',
     "import type { Card } from './search/card.ts';",
@@ -62,7 +65,8 @@ export function readCard(name, text, known) {
   const { id, title, kind, asks, links, seen, rank, first, happening } = checked.data;
   if (name !== `${id}.md`) throw fault(`id: the card ${id} belongs in content/${id}.md`);
   if (!idPattern.test(id)) throw fault(`id: an id is lower case words joined by hyphens, as in rain-on-row`);
-  for (const link of links) if (!known.addresses.includes(link)) throw fault(unknown('links', link, known.addresses, known));
+  for (const link of links)
+    if (!known.addresses.includes(link)) throw fault(unknown('links', link, known.addresses, known));
   const plain = plainText(body, fault);
   for (const [, place] of plain.matchAll(/\{([^}]{0,80})\}/g)) {
     if (!known.figures.includes(place)) throw fault(unknown('figure', place, known.figures, known));

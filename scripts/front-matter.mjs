@@ -1,17 +1,19 @@
 import * as z from 'zod';
 
-const kinds =
-  'stage craft material equipment safety emergency traffic weather defect term quantity trainer'.split(' ');
+const kinds = 'stage craft material equipment safety emergency traffic weather defect term quantity trainer'.split(' ');
 const marks = 'published restated practice agency memory derived'.split(' ');
 const withDocument = ['published', 'restated'];
 
 const line = z.string({ error: 'is missing' }).min(1, 'is empty').max(400, 'is too long');
 const list = (of) => z.array(of, { error: 'is missing: give a list, one "- item" a line' }).min(1, 'is empty');
 
-const basis = line.refine((text) => {
-  const [mark, document] = text.split(/: (.*)/s);
-  return marks.includes(mark) && withDocument.includes(mark) === (document !== undefined);
-}, `is one of ${marks.join(', ')}; ${withDocument.join(' and ')} name their document: "published: FM 5-434, ch. 4"`);
+const basis = line.refine(
+  (text) => {
+    const [mark, document] = text.split(/: (.*)/s);
+    return marks.includes(mark) && withDocument.includes(mark) === (document !== undefined);
+  },
+  `is one of ${marks.join(', ')}; ${withDocument.join(' and ')} name their document: "published: FM 5-434, ch. 4"`,
+);
 
 /** What stands above a card, checked. Rank, first and happening are of emergencies, and of those alone. */
 export const frontMatter = z

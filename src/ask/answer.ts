@@ -1,20 +1,20 @@
 import { restsOn } from '../calc/solve.ts';
-import { blank } from './refusal.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
+import { startsOf } from './engine.ts';
 import { compared } from './enough.ts';
-import { faultReply } from './faults.ts';
 import { givenOf, keptOf } from './facts.ts';
+import { faultReply } from './faults.ts';
 import { ignoredIn } from './ignored.ts';
-import { checksOn, verdictOf, type Voice } from './judging.ts';
+import { checksOn, type Voice, verdictOf } from './judging.ts';
+import { blank } from './refusal.ts';
+import { repairReply } from './repairs.ts';
 import type { AssumedFact, Check, Reply, Value, Verdict, Working } from './reply.ts';
 import { capital, say, sayEnds } from './say.ts';
-import { repairReply } from './repairs.ts';
-import { stepsFor, stepsReply } from './steps.ts';
 import type { Scene } from './scene.ts';
-import { startsOf } from './engine.ts';
-import { assumedBy, notesOn, valueOf, workingOf } from './working.ts';
+import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
+import { assumedBy, notesOn, valueOf, workingOf } from './working.ts';
 
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
@@ -26,15 +26,30 @@ export function answer(scene: Scene): Reply {
   if (scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
   const comparison = compared(scene, goal.id);
-  if (comparison) return { ...body(comparison.scene, [goal.id], comparison.verdict), kind: 'verdict', topic: goal.id, verdict: comparison.verdict };
-  const own = scene.understood.sentence.places.has('@check') && scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
+  if (comparison)
+    return {
+      ...body(comparison.scene, [goal.id], comparison.verdict),
+      kind: 'verdict',
+      topic: goal.id,
+      verdict: comparison.verdict,
+    };
+  const own =
+    scene.understood.sentence.places.has('@check') &&
+    scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
   return scene.voice.solved.has(goal.id) && !own ? valueReply(scene, goal.id) : askFor(scene, goal.id);
 }
 
 /** Words with no figure, fact, unit or command in them are no follow-up of what was asked before. */
 function isBesideThePoint({ understood }: Scene): boolean {
   const { goalKept, fresh, commands, named, sentence, unbound } = understood;
-  return goalKept && fresh.length === 0 && unbound.length === 0 && commands.size === 0 && named.length === 0 && !sentence.places.has('@why');
+  return (
+    goalKept &&
+    fresh.length === 0 &&
+    unbound.length === 0 &&
+    commands.size === 0 &&
+    named.length === 0 &&
+    !sentence.places.has('@why')
+  );
 }
 
 function valueReply(scene: Scene, goal: string): Reply {
@@ -46,7 +61,9 @@ function valueReply(scene: Scene, goal: string): Reply {
 
 /** The quantity that one which stands in for others came from. */
 function settledAs({ engine, voice }: Scene, id: string): string {
-  const from = engine.knowledge.quantities.get(id)?.standsIn ? voice.solved.get(id)?.by?.needs.find((need) => engine.knowledge.quantities.has(need)) : undefined;
+  const from = engine.knowledge.quantities.get(id)?.standsIn
+    ? voice.solved.get(id)?.by?.needs.find((need) => engine.knowledge.quantities.has(need))
+    : undefined;
   return from ?? id;
 }
 
@@ -54,9 +71,15 @@ function verdictReply(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
   const rule = knowledge.limits.get(id) ?? knowledge.practices.get(id)!;
   const verdict = verdictOf(rule, scene.voice);
-  const open = verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check') ? askNeed(scene, id, verdict.needs) : undefined;
+  const open =
+    verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check')
+      ? askNeed(scene, id, verdict.needs)
+      : undefined;
   if (open) return open;
-  const about = rule.kind === 'limit' ? startsOf(knowledge, { kind: 'limit', id }).filter((each) => scene.voice.solved.has(each)) : [];
+  const about =
+    rule.kind === 'limit'
+      ? startsOf(knowledge, { kind: 'limit', id }).filter((each) => scene.voice.solved.has(each))
+      : [];
   return { ...body(scene, about, verdict), kind: 'verdict', topic: id, verdict };
 }
 
@@ -73,7 +96,11 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
   const shown = verdict ? checks.filter((check) => check.rule !== verdict.rule) : checks;
   return {
     ...blank,
-    text: [textOf(scene, values, assumed, shown, verdict), ...(verdict ? [] : notesOn(ids.slice(0, 1), voice)), ...(understood.commands.has('how') ? workingLines(working) : [])].join('\n'),
+    text: [
+      textOf(scene, values, assumed, shown, verdict),
+      ...(verdict ? [] : notesOn(ids.slice(0, 1), voice)),
+      ...(understood.commands.has('how') ? workingLines(working) : []),
+    ].join('\n'),
     values,
     checks,
     given: givenOf(understood.fresh),
@@ -81,15 +108,22 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
     ignored: ignoredIn(scene),
     assumed,
     working,
-    steps: stepsFor(scene, [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2)),
+    steps: stepsFor(
+      scene,
+      [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2),
+    ),
     cautions: [...cautions, en.agencyFirst],
-    next: ids.flatMap((id) => knowledge.quantities.get(id)?.beside ?? []).flatMap((id) => knowledge.quantities.get(id)?.asks ?? []).slice(0, 4),
+    next: ids
+      .flatMap((id) => knowledge.quantities.get(id)?.beside ?? [])
+      .flatMap((id) => knowledge.quantities.get(id)?.asks ?? [])
+      .slice(0, 4),
     rules: { version: knowledge.version },
     job: scene.job,
   };
 }
 
-const workingLines = (steps: readonly Working[]): string[] => steps.map((step) => en.working(capital(step.formula), step.with, step.result));
+const workingLines = (steps: readonly Working[]): string[] =>
+  steps.map((step) => en.working(capital(step.formula), step.with, step.result));
 
 /** A number typed without a unit, and what it was read as. */
 function unitsAssumed({ understood, voice }: Scene): AssumedFact[] {
@@ -97,12 +131,21 @@ function unitsAssumed({ understood, voice }: Scene): AssumedFact[] {
     if (!fact.unitAssumed || !('unit' in fact)) return [];
     const { quantity, number, unit } = fact;
     const record = voice.knowledge.quantities.get(quantity)!;
-    const text = en.readAs(String(number), en.fact(record.title, say(record, voice.solved.get(quantity)!.value, unit, true)));
+    const text = en.readAs(
+      String(number),
+      en.fact(record.title, say(record, voice.solved.get(quantity)!.value, unit, true)),
+    );
     return [{ quantity, number, unit, rule: `quantity/${quantity}`, text }];
   });
 }
 
-function textOf(scene: Scene, values: readonly Value[], assumed: readonly AssumedFact[], checks: readonly Check[], verdict?: Verdict): string {
+function textOf(
+  scene: Scene,
+  values: readonly Value[],
+  assumed: readonly AssumedFact[],
+  checks: readonly Check[],
+  verdict?: Verdict,
+): string {
   const { voice } = scene;
   const line = (value: Value): string => {
     const record = voice.knowledge.quantities.get(value.quantity)!;
@@ -110,17 +153,26 @@ function textOf(scene: Scene, values: readonly Value[], assumed: readonly Assume
     return capital(en.figure(record.title, value.text, sayEnds(record, fact, value.unit)));
   };
   const [first, ...beside] = values;
-  const worst = checks.find((check) => (check.status === 'stop' || check.status === 'caution') && !check.text.startsWith(en.generally('')));
+  const worst = checks.find(
+    (check) => (check.status === 'stop' || check.status === 'caution') && !check.text.startsWith(en.generally('')),
+  );
   const lines = verdict ? [verdict.text] : [first && line(first), from(voice, values), beside.map(line).join(' ')];
-  return [...lines, assumed.length ? en.assumed(assumed.map(({ text }) => text)) : '', worst?.text].filter(Boolean).join('\n');
+  return [...lines, assumed.length ? en.assumed(assumed.map(({ text }) => text)) : '', worst?.text]
+    .filter(Boolean)
+    .join('\n');
 }
 
 /** The facts given that the first value rests on, in a sentence. */
 function from(voice: Voice, values: readonly Value[]): string {
-  const used = restsOn(voice.solved, values.slice(0, 1).map((value) => value.quantity));
-  const facts = [...used].filter((id) => voice.isGiven(id)).flatMap((id) => {
-    const record = voice.knowledge.quantities.get(id);
-    return record ? [en.fact(record.title, say(record, voice.solved.get(id)!.value, voice.unit(id), true))] : [];
-  });
+  const used = restsOn(
+    voice.solved,
+    values.slice(0, 1).map((value) => value.quantity),
+  );
+  const facts = [...used]
+    .filter((id) => voice.isGiven(id))
+    .flatMap((id) => {
+      const record = voice.knowledge.quantities.get(id);
+      return record ? [en.fact(record.title, say(record, voice.solved.get(id)!.value, voice.unit(id), true))] : [];
+    });
   return facts.length ? en.from(facts) : '';
 }

@@ -1,18 +1,18 @@
 import { restsOn, solve } from '../calc/solve.ts';
+import { AgencyFault } from '../rules/agency.ts';
 import { conflicts } from '../rules/conflicts.ts';
 import { startOf } from '../rules/knowledge.ts';
-import { AgencyFault } from '../rules/agency.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer } from './answer.ts';
+import { conversion } from './convert.ts';
 import { type Engine, engine as shipped } from './engine.ts';
 import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
+import { goalText } from './goal.ts';
 import { emptyJob, readJob } from './job.ts';
-import { problemWith } from './problems.ts';
-import { conversion } from './convert.ts';
 import { patchesReply } from './patches.ts';
+import { problemWith } from './problems.ts';
 import { blank, refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
-import { goalText } from './goal.ts';
 import { type Understanding, understand } from './understand.ts';
 import { unitsOf } from './units.ts';
 import { en } from './wording/en.ts';
@@ -39,7 +39,9 @@ export function knownJob(sent: unknown, { knowledge }: Engine = shipped): Job | 
 /** The same over another knowledge base. */
 export function askWith(engine: Engine, request: Request): Reply {
   const job = knownJob(request.job, engine);
-  const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter((note) => note !== undefined);
+  const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter(
+    (note) => note !== undefined,
+  );
   const reply = ruledBy(engine, request, job ?? emptyJob);
   return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;
 }
@@ -59,10 +61,30 @@ function answered(engine: Engine, request: Request, job: Job): Reply {
 
   const understood = upToDate(engine, understand(engine, request, job));
   const { goal, facts, turn, stage, units, commands } = understood;
-  const next: Job = { v: 1, turn, facts: jobFacts(facts), ...(goal ? { goal: goalText(goal) } : {}), ...(stage ? { stage } : {}), ...(units ? { units } : {}) };
-  if (commands.has('start-over') && understood.fresh.length === 0) return { ...blank, kind: 'card', topic: 'start-over', text: en.startedOver, rules: { version: engine.knowledge.version }, job: emptyJob };
+  const next: Job = {
+    v: 1,
+    turn,
+    facts: jobFacts(facts),
+    ...(goal ? { goal: goalText(goal) } : {}),
+    ...(stage ? { stage } : {}),
+    ...(units ? { units } : {}),
+  };
+  if (commands.has('start-over') && understood.fresh.length === 0)
+    return {
+      ...blank,
+      kind: 'card',
+      topic: 'start-over',
+      text: en.startedOver,
+      rules: { version: engine.knowledge.version },
+      job: emptyJob,
+    };
   const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
-  const voice = { knowledge: engine.knowledge, solved, unit: unitsOf(engine, understood), isGiven: (id: string) => facts.some((fact) => fact.quantity === id) };
+  const voice = {
+    knowledge: engine.knowledge,
+    solved,
+    unit: unitsOf(engine, understood),
+    isGiven: (id: string) => facts.some((fact) => fact.quantity === id),
+  };
   const scene = { engine, understood, voice, job: next, request };
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
 }

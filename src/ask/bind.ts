@@ -30,7 +30,14 @@ export function bind(sentence: Sentence, context: Context): Binding {
   const unbound: Figure[] = [];
   figures.forEach((figure, i) => {
     const option = chosen[i];
-    if (option) bound.push({ record: option.record, figure: asRole(figure, option.record), unit: option.unit, unitAssumed: option.unitAssumed, told: option.told });
+    if (option)
+      bound.push({
+        record: option.record,
+        figure: asRole(figure, option.record),
+        unit: option.unit,
+        unitAssumed: option.unitAssumed,
+        told: option.told,
+      });
     else unbound.push(figure);
   });
   return { bound, unbound };
@@ -72,7 +79,8 @@ function assign(options: readonly Option[][], figures: readonly Figure[]): (Opti
 
 /** Where nothing tells two lengths apart, the longer is the length of the patch. */
 function order(chosen: readonly (Option | undefined)[], figures: readonly Figure[]): number {
-  const at = (place: 'longest' | 'next') => chosen.findIndex((option) => option?.record.inGroup === place && !option.told);
+  const at = (place: 'longest' | 'next') =>
+    chosen.findIndex((option) => option?.record.inGroup === place && !option.told);
   const [long, wide] = [at('longest'), at('next')];
   if (long < 0 || wide < 0) return 0;
   const size = (i: number): number => toBase(figures[i]!.number, chosen[i]!.unit);

@@ -4645,7 +4645,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "ridg pick lin",
   "toe loos",
   "toe run",
-  "lead end blad"
+  "load lead end blad"
  ],
  "craft-trailing-end": [
   "mix heel rear wheel",

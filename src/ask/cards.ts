@@ -46,7 +46,8 @@ export function cardsFor(scene: Scene, ids: readonly string[]): CardHit[] {
   const found = new Map(searchCards(scene, cards.length).hits.map(({ id, score }) => [id, score]));
   const used = new Set(ids);
   const worth = ({ id, links }: Card): number =>
-    (found.get(id) ?? 0) + (first && links.includes(first) ? linked.first : links.some((link) => used.has(link)) ? linked.other : 0);
+    (found.get(id) ?? 0) +
+    (first && links.includes(first) ? linked.first : links.some((link) => used.has(link)) ? linked.other : 0);
   return cards
     .filter(({ kind }) => kind !== 'emergency')
     .map((card) => ({ card, score: worth(card) }))

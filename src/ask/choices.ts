@@ -15,10 +15,14 @@ export interface OptionHeard {
 
 /** The cues of every option of every choice. */
 export function optionIndex({ choices }: Knowledge, head: (word: string) => string): CueIndex<OptionHeard> {
-  const lines = (choice: ChoiceRecord, option: ChoiceOption, cues: readonly string[], within: boolean) => cues.map((text) => ({ text, of: { choice, option, within } }));
+  const lines = (choice: ChoiceRecord, option: ChoiceOption, cues: readonly string[], within: boolean) =>
+    cues.map((text) => ({ text, of: { choice, option, within } }));
   return cueIndex(
     [...choices.values()].flatMap((choice) =>
-      choice.options.flatMap((option) => [...lines(choice, option, option.cues, false), ...lines(choice, option, option.within?.cues ?? [], true)]),
+      choice.options.flatMap((option) => [
+        ...lines(choice, option, option.cues, false),
+        ...lines(choice, option, option.within?.cues ?? [], true),
+      ]),
     ),
     head,
   );
@@ -35,9 +39,16 @@ export interface Said {
 }
 
 /** Choices a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
-export function choicesIn(knowledge: Knowledge, options: CueIndex<OptionHeard>, { sentence, facts, turn, question, asked }: Said): Fact[] {
+export function choicesIn(
+  knowledge: Knowledge,
+  options: CueIndex<OptionHeard>,
+  { sentence, facts, turn, question, asked }: Said,
+): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
-  for (const { of: { choice, option, within }, score } of heardIn(options, sentence)) {
+  for (const {
+    of: { choice, option, within },
+    score,
+  } of heardIn(options, sentence)) {
     if (score <= (best.get(choice.id)?.score ?? 0) || (within && !isWithin(option, facts))) continue;
     best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, fresh: true } });
   }
@@ -60,7 +71,11 @@ function byTitle({ choices }: Knowledge, question: string, asked: string | undef
   const text = question.trim().toLowerCase();
   return [...choices.values()].flatMap((choice): Fact[] => {
     if (choice.id !== asked && !text.includes(choice.title)) return [];
-    const option = choice.options.find(({ title }) => (choice.id === asked && text === title.toLowerCase()) || text.includes(`${choice.title} ${title}`.toLowerCase()));
+    const option = choice.options.find(
+      ({ title }) =>
+        (choice.id === asked && text === title.toLowerCase()) ||
+        text.includes(`${choice.title} ${title}`.toLowerCase()),
+    );
     return option ? [{ quantity: choice.id, choice: option.id, turn, fresh: true }] : [];
   });
 }

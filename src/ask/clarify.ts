@@ -1,11 +1,11 @@
 import { tablesIn } from '../calc/expression.ts';
+import { toBase } from '../calc/quantity.ts';
 import { missing } from '../calc/solve.ts';
 import { sayFigure } from '../calc/wording.ts';
-import { toBase } from '../calc/quantity.ts';
 import { startOf } from '../rules/knowledge.ts';
-import { blank, refuse } from './refusal.ts';
-import { ignoredIn } from './ignored.ts';
 import { givenOf, knownFrom } from './facts.ts';
+import { ignoredIn } from './ignored.ts';
+import { blank, refuse } from './refusal.ts';
 import type { Choice, Clarify, Reason, Reply } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
@@ -14,7 +14,13 @@ import { en } from './wording/en.ts';
 /** Asks for what is missing: of the smallest set that would answer, the one easiest to come by. */
 export function askFor(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
-  const [wanted] = missing(knowledge.network, startOf(knowledge, knownFrom(scene.understood.facts.filter(({ quantity }) => quantity !== id))), id, knowledge.ease) ?? [];
+  const [wanted] =
+    missing(
+      knowledge.network,
+      startOf(knowledge, knownFrom(scene.understood.facts.filter(({ quantity }) => quantity !== id))),
+      id,
+      knowledge.ease,
+    ) ?? [];
   const clarify = wanted && (askOption(scene, wanted) ?? askFigure(scene, wanted));
   const ended = wanted ? undefined : tableEnd(scene, id);
   if (ended) return refuse('out-of-range', ended, scene.job, scene.engine);
@@ -30,7 +36,9 @@ function tableEnd(scene: Scene, id: string, seen = new Set<string>()): string | 
   for (const at of knowledge.network.finding.get(id) ?? []) {
     const { by, needs, relation, finds } = knowledge.network.methods[at]!;
     if (finds !== relation.finds.id) continue;
-    const tables = needs.every((need) => solved.has(need)) ? tablesIn(by).map((table) => knowledge.tables.get(table.id)) : [];
+    const tables = needs.every((need) => solved.has(need))
+      ? tablesIn(by).map((table) => knowledge.tables.get(table.id))
+      : [];
     for (const table of tables) if (table?.kind === 'table' && table.beyond) return table.beyond;
     for (const need of needs) {
       const found = solved.has(need) ? undefined : tableEnd(scene, need, seen);
@@ -55,7 +63,10 @@ export function askFigure(scene: Scene, id: string): Clarify | undefined {
   if (!record?.question) return undefined;
   const choices = record.question.choices.map(({ number, unit }): Choice => {
     const base = toBase(number, unit);
-    const words = scene.understood.system === 'metric' ? say(record, base, record.units.metric) : sayFigure(base, unit, { given: true });
+    const words =
+      scene.understood.system === 'metric'
+        ? say(record, base, record.units.metric)
+        : sayFigure(base, unit, { given: true });
     return { text: words, send: words };
   });
   return { quantity: id, text: en.ask(record.question.text, en.known(factsInWords(scene))), choices };
@@ -71,16 +82,25 @@ function askOption(scene: Scene, fact: string): Clarify | undefined {
 
 /** Asks what the figures are for, when the question has figures and no aim. */
 export function askWhat(scene: Scene): Reply {
-  if (scene.understood.fresh.length === 0) return refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
+  if (scene.understood.fresh.length === 0)
+    return refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
   const { quantities } = scene.engine.knowledge;
   const plain = [...quantities.values()].filter((record) => record.plain);
-  const first = [...plain.filter(({ asks, bare }) => asks && bare === false), ...plain.flatMap(({ beside = [] }) => beside.map((id) => quantities.get(id))), ...quantities.values()];
+  const first = [
+    ...plain.filter(({ asks, bare }) => asks && bare === false),
+    ...plain.flatMap(({ beside = [] }) => beside.map((id) => quantities.get(id))),
+    ...quantities.values(),
+  ];
   const choices = [...new Set(first)]
     .filter((record) => record !== undefined)
     .filter((record) => record.asks && scene.voice.solved.get(record.id)?.by)
     .slice(0, 4)
     .map((record) => ({ text: record.asks!, send: record.asks! }));
-  return clarifying(scene, 'no-goal', 'no-goal', { quantity: 'goal', text: en.whatFor(en.known(factsInWords(scene))), choices });
+  return clarifying(scene, 'no-goal', 'no-goal', {
+    quantity: 'goal',
+    text: en.whatFor(en.known(factsInWords(scene))),
+    choices,
+  });
 }
 
 /** A reply that asks one thing back. */
@@ -102,7 +122,8 @@ export function clarifying(scene: Scene, topic: string, reason: Reason, clarify:
 function factsInWords({ understood, voice }: Scene): string[] {
   return understood.facts.flatMap((fact) => {
     const record = voice.knowledge.quantities.get(fact.quantity);
-    return record && 'unit' in fact ? [en.fact(record.title, say(record, toBase(fact.number, fact.unit), fact.unit, true))] : [];
+    return record && 'unit' in fact
+      ? [en.fact(record.title, say(record, toBase(fact.number, fact.unit), fact.unit, true))]
+      : [];
   });
 }
-

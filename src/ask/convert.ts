@@ -1,15 +1,15 @@
+import { convert, toBase } from '../calc/quantity.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure } from '../calc/read/reading.ts';
-import { convert, toBase } from '../calc/quantity.ts';
-import { sayFigure } from '../calc/wording.ts';
 import { type Unit, unitRow } from '../calc/units.ts';
+import { sayFigure } from '../calc/wording.ts';
 import { jobFacts } from './facts.ts';
 import { blank } from './refusal.ts';
 import type { Reply } from './reply.ts';
 import { capital, tidy } from './say.ts';
 import type { Scene } from './scene.ts';
-import { en } from './wording/en.ts';
 import { conversionWords } from './wording/commands.ts';
+import { en } from './wording/en.ts';
 
 /** Answers a bare conversion, "1.5 in to mm": one figure, a unit to turn it into, and nothing else said. */
 export function conversion(scene: Scene): Reply | undefined {
@@ -40,7 +40,10 @@ export function conversion(scene: Scene): Reply | undefined {
  * The unit that all that is said besides the figure comes to: "in km/h", "how many feet is". What stands there is read
  * as one of them, so that a unit is known here just as it is after a figure.
  */
-function wantedUnit({ understood: { items, sentence }, request: { question } }: Scene, figure: Figure): Unit | undefined {
+function wantedUnit(
+  { understood: { items, sentence }, request: { question } }: Scene,
+  figure: Figure,
+): Unit | undefined {
   const told = items.filter((item) => item.kind === 'word' && !isSaidBy(item.text, sentence.small));
   const [first, last] = [told[0], told.at(-1)];
   if (!first || !last) return undefined;
@@ -57,6 +60,11 @@ const isSaidBy = (word: string, small: ReadonlySet<string>): boolean => small.ha
 /** The unit named, when the figure can be turned into it. */
 function meant(unit: Unit, unclear: string | undefined, { unit: from, form }: Figure): Unit | undefined {
   const dimension = unitRow(from!).dimension;
-  const wanted = unclear === 'yd' && dimension === 'area' ? 'yd2' : unclear === 'yd' && dimension === 'volume' ? 'yd3' : unit;
-  return unitRow(wanted).dimension === dimension && (wanted !== from || form === 'station-span') && unitRow(wanted).shown ? wanted : undefined;
+  const wanted =
+    unclear === 'yd' && dimension === 'area' ? 'yd2' : unclear === 'yd' && dimension === 'volume' ? 'yd3' : unit;
+  return unitRow(wanted).dimension === dimension &&
+    (wanted !== from || form === 'station-span') &&
+    unitRow(wanted).shown
+    ? wanted
+    : undefined;
 }

@@ -15,11 +15,16 @@ export interface CueIndex<T> {
 }
 
 /** Builds an index; `head` is the head word of a word that a cue uses. Rare words weigh more: one that few cues speak of says much. */
-export function cueIndex<T>(lines: readonly { readonly text: string; readonly of: T }[], head: (word: string) => string = (word) => word): CueIndex<T> {
+export function cueIndex<T>(
+  lines: readonly { readonly text: string; readonly of: T }[],
+  head: (word: string) => string = (word) => word,
+): CueIndex<T> {
   const entries = lines.map(({ text, of }): Entry<T> => ({ cue: readCue(text, head), of }));
   const spoken = new Map<string, number>();
   for (const { cue } of entries) for (const word of wordsOf(cue)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
-  const weights = new Map([...spoken].map(([word, times]) => [word, isSign(word) ? 1 : 1 + Math.log2(entries.length / times)]));
+  const weights = new Map(
+    [...spoken].map(([word, times]) => [word, isSign(word) ? 1 : 1 + Math.log2(entries.length / times)]),
+  );
   const weight = (word: string): number => weights.get(word) ?? 1;
   const byWord = new Map<string, Entry<T>[]>();
   for (const entry of entries) {

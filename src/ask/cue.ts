@@ -40,12 +40,14 @@ export function readCue(text: string, head: (word: string) => string = (word) =>
 /** Every word a cue speaks of. */
 export function wordsOf({ needs, helps, bars }: Cue): Set<string> {
   const words = new Set<string>();
-  for (const terms of [needs, helps, bars]) for (const term of terms) for (const place of term) for (const word of place) words.add(word);
+  for (const terms of [needs, helps, bars])
+    for (const term of terms) for (const place of term) for (const word of place) words.add(word);
   return words;
 }
 
 /** Where a question says the words a cue must have: the first place of each. */
-export const placesOf = (cue: Cue, heard: Heard): number[] => cue.needs.flat(2).flatMap((word) => heard.places.get(word)?.[0] ?? []);
+export const placesOf = (cue: Cue, heard: Heard): number[] =>
+  cue.needs.flat(2).flatMap((word) => heard.places.get(word)?.[0] ?? []);
 
 /** True when a term is heard. */
 export function hears(heard: Heard, term: Term): boolean {
@@ -67,6 +69,10 @@ function follows(heard: Heard, rest: Term, at: number): boolean {
 export function fit(cue: Cue, heard: Heard, weight: (word: string) => number): number | undefined {
   if (!cue.needs.every((term) => hears(heard, term)) || cue.bars.some((term) => hears(heard, term))) return undefined;
   const weigh = (term: Term): number =>
-    term.reduce((sum, words) => sum + Math.min(...words.filter((word) => heard.places.has(word)).map(weight)), 0) + (term.length - 1);
-  return cue.needs.reduce((sum, term) => sum + weigh(term), 0) + cue.helps.filter((term) => hears(heard, term)).reduce((sum, term) => sum + weigh(term), 0);
+    term.reduce((sum, words) => sum + Math.min(...words.filter((word) => heard.places.has(word)).map(weight)), 0) +
+    (term.length - 1);
+  return (
+    cue.needs.reduce((sum, term) => sum + weigh(term), 0) +
+    cue.helps.filter((term) => hears(heard, term)).reduce((sum, term) => sum + weigh(term), 0)
+  );
 }

@@ -34,7 +34,9 @@ interface Emergency extends Happening {
 
 const head = headOf(emergencyHeads);
 const emergencies: readonly Emergency[] = cards
-  .flatMap(({ id, emergency }) => (emergency ? [{ id, ...emergency, read: emergency.cues.map((cue) => readCue(cue, head)) }] : []))
+  .flatMap(({ id, emergency }) =>
+    emergency ? [{ id, ...emergency, read: emergency.cues.map((cue) => readCue(cue, head)) }] : [],
+  )
   .sort((a, b) => a.rank - b.rank);
 
 const small = new Set(emergencySmall);
@@ -52,10 +54,13 @@ const longest = 2000;
  */
 export function emergenciesIn(question: unknown): string[] {
   if (typeof question !== 'string') return [];
-  const items = read(question.slice(0, longest).replace(/['’]s\b/g, '').replace(/\b911\b/g, 'ambulance'));
-  const sentences = split(items, '.?!;\n').map((part) =>
-    split(part, ',:()').map(clauseOf),
+  const items = read(
+    question
+      .slice(0, longest)
+      .replace(/['’]s\b/g, '')
+      .replace(/\b911\b/g, 'ambulance'),
   );
+  const sentences = split(items, '.?!;\n').map((part) => split(part, ',:()').map(clauseOf));
   if (sentences.flat().some(({ places }) => places.has('told-of'))) return [];
   const told = emergencies.filter(({ read }) => sentences.some((clauses) => tells(clauses, read)));
   return told.map(({ id }) => id);
@@ -73,7 +78,12 @@ export function emergencyReply(ids: readonly [string, ...string[]], engine: Engi
     text: [`${cardWords.callNow} ${first}`, cardWords.tellThem, card.text, cardWords.basis(basisOf(card))].join('\n'),
     cards: others.map((other) => {
       const also = cardsById.get(other)!;
-      return { id: other, title: capital(also.title), excerpt: excerptOf(also.emergency?.first ?? also.text), score: 1 };
+      return {
+        id: other,
+        title: capital(also.title),
+        excerpt: excerptOf(also.emergency?.first ?? also.text),
+        score: 1,
+      };
     }),
     cautions: [cardWords.notADoctor],
     rules: { version: engine.knowledge.version },

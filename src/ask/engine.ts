@@ -5,10 +5,10 @@ import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex } from './goal.ts';
-import { workGoals } from './work-goals.ts';
 import { type WordFigure, wordFigures } from './said-as.ts';
 import { type Titles, titlesOf } from './titles.ts';
 import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
+import { workGoals } from './work-goals.ts';
 
 /** A knowledge base with all that understanding needs of it, worked out once. */
 export interface Engine {
@@ -41,7 +41,16 @@ export function engineOf(knowledge: Knowledge): Engine {
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   const small = new Set(smallWords);
-  const vocabulary = vocabularyOf(heads, [...goals.words, ...byWord.keys(), ...options.words, ...inWords.words, ...commandWords, ...smallWords, ...weakWords, ...plainWords]);
+  const vocabulary = vocabularyOf(heads, [
+    ...goals.words,
+    ...byWord.keys(),
+    ...options.words,
+    ...inWords.words,
+    ...commandWords,
+    ...smallWords,
+    ...weakWords,
+    ...plainWords,
+  ]);
   return {
     knowledge,
     vocabulary,
@@ -68,7 +77,9 @@ export function engineOf(knowledge: Knowledge): Engine {
 export function soughtBy(knowledge: Knowledge, goal: Goal | undefined): string[] {
   if (goal?.kind !== 'quantity') return [];
   const { network, quantities } = knowledge;
-  const others = quantities.get(goal.id)?.standsIn ? (network.finding.get(goal.id) ?? []).flatMap((at) => network.methods[at]!.needs) : [];
+  const others = quantities.get(goal.id)?.standsIn
+    ? (network.finding.get(goal.id) ?? []).flatMap((at) => network.methods[at]!.needs)
+    : [];
   return [goal.id, ...others];
 }
 
@@ -79,7 +90,9 @@ export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[]
   const rule = knowledge.limits.get(goal.id);
   if (!rule) return [];
   // Under an agency's bound the general one is shown beside it, so its figures are still of the question.
-  const bounds = [rule, rule.agency?.general].flatMap((each) => (each ? [each, ...(each.cases ?? [])] : [])).flatMap(({ max, min }) => [max, min]);
+  const bounds = [rule, rule.agency?.general]
+    .flatMap((each) => (each ? [each, ...(each.cases ?? [])] : []))
+    .flatMap(({ max, min }) => [max, min]);
   return [...new Set([rule.on, ...bounds].flatMap((part) => (part && 'id' in part ? [part.id] : [])))];
 }
 
@@ -94,7 +107,8 @@ function roleIndex({ quantities }: Knowledge): Map<string, QuantityRecord[]> {
 }
 
 /** With nothing asked, figures are of the patch itself. */
-const plainOnes = ({ quantities }: Knowledge): Map<string, number> => new Map([...quantities.values()].filter(({ plain }) => plain).map(({ id }) => [id, 1]));
+const plainOnes = ({ quantities }: Knowledge): Map<string, number> =>
+  new Map([...quantities.values()].filter(({ plain }) => plain).map(({ id }) => [id, 1]));
 
 /** Steps outward through the relations; one that has to be turned round counts for two. */
 function distancesFrom({ network }: Knowledge, starts: readonly string[]): Map<string, number> {

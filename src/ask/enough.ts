@@ -21,7 +21,9 @@ export interface Comparison {
  */
 export function compared(scene: Scene, id: string): Comparison | undefined {
   const { understood, engine, voice } = scene;
-  const own = understood.fresh.find((fact): fact is Fact & { number: number } => fact.quantity === id && 'unit' in fact);
+  const own = understood.fresh.find(
+    (fact): fact is Fact & { number: number } => fact.quantity === id && 'unit' in fact,
+  );
   const record = engine.knowledge.quantities.get(id);
   if (!own || !('unit' in own) || !record) return undefined;
   const found = needOf(engine, understood.facts, id);
@@ -31,7 +33,13 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
   const close = Math.abs(has - need.value) <= same * need.value;
   const status = close || compare(has, need.value) > 0 ? 'ok' : 'caution';
   const words = (base: number, given = false): string => say(record, base, own.unit, given);
-  const text = en.compared(close ? 'right' : has > need.value ? 'over' : 'short', words(has, true), words(need.value), words(Math.abs(has - need.value)), record.title);
+  const text = en.compared(
+    close ? 'right' : has > need.value ? 'over' : 'short',
+    words(has, true),
+    words(need.value),
+    words(Math.abs(has - need.value)),
+    record.title,
+  );
   return {
     scene: {
       ...scene,

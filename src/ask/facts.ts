@@ -13,7 +13,10 @@ export type Fact = {
   readonly fresh?: true;
   readonly from?: Span;
   readonly unitAssumed?: boolean;
-} & ({ readonly number: number; readonly unit: Unit; readonly low?: number; readonly high?: number } | { readonly choice: string });
+} & (
+  | { readonly number: number; readonly unit: Unit; readonly low?: number; readonly high?: number }
+  | { readonly choice: string }
+);
 
 /** The fact a bound figure says. A range keeps both its ends. */
 export function factOf({ record, figure, unit, unitAssumed }: Bound, turn: number): Fact {
@@ -30,7 +33,10 @@ export function merge(old: readonly Fact[], fresh: readonly Fact[]): Fact[] {
 /** New facts over old ones where the asker takes something back: an old fact with the very figure of a new one was misread. */
 export function corrected(old: readonly Fact[], fresh: readonly Fact[]): Fact[] {
   const figures = new Set(fresh.flatMap((fact) => ('unit' in fact ? [fact.number] : [])));
-  return merge(old.filter((fact) => !('unit' in fact) || !figures.has(fact.number)), fresh);
+  return merge(
+    old.filter((fact) => !('unit' in fact) || !figures.has(fact.number)),
+    fresh,
+  );
 }
 
 /** Facts as the solver takes them, in base units. */
@@ -48,7 +54,10 @@ export function factsOfJob({ facts }: Job, { quantities, choices }: Knowledge): 
   return facts.filter((fact) => {
     if ('choice' in fact) return choices.get(fact.quantity)?.options.some((option) => option.id === fact.choice);
     const record = quantities.get(fact.quantity);
-    return record?.dimension === unitRow(fact.unit).dimension && [fact.number, fact.low, fact.high].every((number) => number === undefined || isSane(number, fact.unit));
+    return (
+      record?.dimension === unitRow(fact.unit).dimension &&
+      [fact.number, fact.low, fact.high].every((number) => number === undefined || isSane(number, fact.unit))
+    );
   });
 }
 
@@ -58,7 +67,8 @@ const farBeyond = 1e12;
 const isSane = (number: number, unit: Unit): boolean => Math.abs(toBase(number, unit)) < farBeyond;
 
 /** Facts as the next job carries them. */
-export const jobFacts = (facts: readonly Fact[]): JobFact[] => facts.map(({ from: _from, fresh: _fresh, unitAssumed: _assumed, ...fact }) => fact as JobFact);
+export const jobFacts = (facts: readonly Fact[]): JobFact[] =>
+  facts.map(({ from: _from, fresh: _fresh, unitAssumed: _assumed, ...fact }) => fact as JobFact);
 
 /** What was read in this question. */
 export function givenOf(facts: readonly Fact[]): GivenFact[] {
@@ -66,7 +76,10 @@ export function givenOf(facts: readonly Fact[]): GivenFact[] {
     if (!fact.fresh) return [];
     if ('choice' in fact) return [{ quantity: fact.quantity, choice: fact.choice }];
     const { number, unit } = shown(fact.number, fact.unit);
-    const ends = fact.low !== undefined && fact.high !== undefined ? { low: shown(fact.low, fact.unit).number, high: shown(fact.high, fact.unit).number } : {};
+    const ends =
+      fact.low !== undefined && fact.high !== undefined
+        ? { low: shown(fact.low, fact.unit).number, high: shown(fact.high, fact.unit).number }
+        : {};
     return [{ quantity: fact.quantity, number, unit, ...ends, ...(fact.from ? { from: fact.from } : {}) }];
   });
 }
@@ -75,8 +88,13 @@ export function givenOf(facts: readonly Fact[]): GivenFact[] {
 export function keptOf(facts: readonly Fact[], used: ReadonlySet<string>): KeptFact[] {
   return facts.flatMap((fact): KeptFact[] => {
     if (fact.fresh) return [];
-    if ('choice' in fact) return used.has(optionFact(fact.quantity, fact.choice)) ? [{ quantity: fact.quantity, choice: fact.choice, turn: fact.turn }] : [];
-    return used.has(fact.quantity) ? [{ quantity: fact.quantity, ...shown(fact.number, fact.unit), turn: fact.turn }] : [];
+    if ('choice' in fact)
+      return used.has(optionFact(fact.quantity, fact.choice))
+        ? [{ quantity: fact.quantity, choice: fact.choice, turn: fact.turn }]
+        : [];
+    return used.has(fact.quantity)
+      ? [{ quantity: fact.quantity, ...shown(fact.number, fact.unit), turn: fact.turn }]
+      : [];
   });
 }
 

@@ -17,8 +17,14 @@ export interface Scored extends Goal {
 }
 
 /** The cues of all records. */
-export function goalIndex(records: readonly { kind: GoalKind; id: string; cues?: readonly string[] }[], head: (word: string) => string): CueIndex<Goal> {
-  return cueIndex(records.flatMap(({ kind, id, cues = [] }) => cues.map((text) => ({ text, of: { kind, id } }))), head);
+export function goalIndex(
+  records: readonly { kind: GoalKind; id: string; cues?: readonly string[] }[],
+  head: (word: string) => string,
+): CueIndex<Goal> {
+  return cueIndex(
+    records.flatMap(({ kind, id, cues = [] }) => cues.map((text) => ({ text, of: { kind, id } }))),
+    head,
+  );
 }
 
 /** What a sentence may be after, best first. */

@@ -38,7 +38,9 @@ export function checkedGoal(engine: Engine, sentence: Sentence, take: Take): Goa
   const led = could.find((record) => {
     const { facts, fresh } = take(goalOf(record));
     const found = fresh.some(({ quantity }) => quantity === record.id) ? needOf(engine, facts, record.id) : undefined;
-    return found && fresh.some(({ quantity }) => quantity !== record.id && restsOn(found.solved, [record.id]).has(quantity));
+    return (
+      found && fresh.some(({ quantity }) => quantity !== record.id && restsOn(found.solved, [record.id]).has(quantity))
+    );
   });
   const meant = could.find(({ plain }) => plain) ?? led;
   return meant && goalOf(meant);
@@ -57,7 +59,11 @@ export function impliedGoal({ knowledge }: Engine, named: readonly NamedUnit[], 
   const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
   const served = [...knowledge.quantities.values()]
     .filter(({ id, cues, dimension }) => cues && dimensions.has(dimension) && !given.has(id) && solved.get(id)?.by)
-    .map((record) => ({ record, used: [...restsOn(solved, [record.id])].filter((id) => given.has(id)).length, assumed: solved.get(record.id)!.assumed.length }))
+    .map((record) => ({
+      record,
+      used: [...restsOn(solved, [record.id])].filter((id) => given.has(id)).length,
+      assumed: solved.get(record.id)!.assumed.length,
+    }))
     .filter(({ used }) => used > 0)
     .sort((a, b) => b.used - a.used || a.assumed - b.assumed);
   const [best, next] = served;

@@ -13,7 +13,8 @@ export function readJob(sent: unknown): Job | undefined {
   if (sent === undefined || sent === null) return emptyJob;
   if (typeof sent !== 'object' || Array.isArray(sent)) return undefined;
   const { v, turn, facts, goal, asked, stage, units } = sent as Record<string, unknown>;
-  if (v !== 1 || !isTurn(turn) || !Array.isArray(facts) || facts.length > mostFacts || !facts.every(isFact)) return undefined;
+  if (v !== 1 || !isTurn(turn) || !Array.isArray(facts) || facts.length > mostFacts || !facts.every(isFact))
+    return undefined;
   if (![goal, asked, stage].every((id) => id === undefined || isId(id))) return undefined;
   if (units !== undefined && units !== 'us' && units !== 'metric') return undefined;
   if (JSON.stringify(sent).length > most) return undefined;
@@ -37,7 +38,12 @@ function isFact(fact: unknown): fact is JobFact {
   const { quantity, turn, number, unit, choice, low, high } = fact as Record<string, unknown>;
   if (!isId(quantity) || !isTurn(turn)) return false;
   if (choice !== undefined) return isId(choice);
-  return isFinite(number) && typeof unit === 'string' && isUnit(unit) && [low, high].every((end) => end === undefined || isFinite(end));
+  return (
+    isFinite(number) &&
+    typeof unit === 'string' &&
+    isUnit(unit) &&
+    [low, high].every((end) => end === undefined || isFinite(end))
+  );
 }
 
 /** Only the fields a fact has: nothing else that was sent comes along. */
@@ -45,5 +51,12 @@ function cleaned(fact: JobFact): JobFact {
   const { quantity, turn } = fact;
   if ('choice' in fact) return { quantity, turn, choice: fact.choice };
   const { number, unit, low, high } = fact;
-  return { quantity, turn, number, unit, ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) };
+  return {
+    quantity,
+    turn,
+    number,
+    unit,
+    ...(low === undefined ? {} : { low }),
+    ...(high === undefined ? {} : { high }),
+  };
 }

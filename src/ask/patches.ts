@@ -1,5 +1,5 @@
 import { fromBase } from '../calc/quantity.ts';
-import { solve, type Solved } from '../calc/solve.ts';
+import { type Solved, solve } from '../calc/solve.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { type Fact, givenOf, jobFacts, knownFrom, merge } from './facts.ts';
 import type { Voice } from './judging.ts';
@@ -7,9 +7,9 @@ import { blank } from './refusal.ts';
 import type { Reply, Request } from './reply.ts';
 import { asValue, capital, say, tidy } from './say.ts';
 import type { Scene } from './scene.ts';
-import { understand, type Understanding } from './understand.ts';
-import { assumedBy, workingOf } from './working.ts';
+import { type Understanding, understand } from './understand.ts';
 import { en } from './wording/en.ts';
+import { assumedBy, workingOf } from './working.ts';
 
 /** What can be added up over patches: tons, gallons, areas, money and counts of loads. */
 const summed = new Set(['mass', 'area', 'volume', 'money']);
@@ -26,7 +26,18 @@ export function patchesReply(scene: Scene): Reply | undefined {
   const each = spans.map(([start, end]) => withoutCount(scene, placed(worked(scene, start, end), start), spans.length));
   const sides = new Set(scene.engine.sides.flatMap(({ id, inGroup }) => (inGroup === 'thinnest' ? [] : [id])));
   const alike = each.map(({ facts }) => facts.filter(({ quantity }) => !sides.has(quantity)));
-  const solved = each.map(({ facts }, i) => solveFor(scene, merge(alike.filter((_, j) => j !== i).flat().filter(({ quantity }) => !facts.some((fact) => fact.quantity === quantity)), facts)));
+  const solved = each.map(({ facts }, i) =>
+    solveFor(
+      scene,
+      merge(
+        alike
+          .filter((_, j) => j !== i)
+          .flat()
+          .filter(({ quantity }) => !facts.some((fact) => fact.quantity === quantity)),
+        facts,
+      ),
+    ),
+  );
   const found = solved.map((all) => all.get(record.id));
   if (found.some((fact) => !fact?.by)) return undefined;
   return summedReply(scene, record.id, each, solved, found as Solved[]);
@@ -58,27 +69,61 @@ const placed = (part: Understanding, start: number): Understanding => ({
 
 /** "Two patches, one 100 x 10 and one 50 x 10": the count is of the parts themselves. */
 function withoutCount({ engine: { knowledge } }: Scene, part: Understanding, parts: number): Understanding {
-  const isCount = (fact: Fact): boolean => 'unit' in fact && fact.number === parts && knowledge.quantities.get(fact.quantity)?.counted === true;
+  const isCount = (fact: Fact): boolean =>
+    'unit' in fact && fact.number === parts && knowledge.quantities.get(fact.quantity)?.counted === true;
   return { ...part, facts: part.facts.filter((fact) => !isCount(fact)) };
 }
 
-const solveFor = ({ engine: { knowledge } }: Scene, facts: readonly Fact[]) => solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+const solveFor = ({ engine: { knowledge } }: Scene, facts: readonly Fact[]) =>
+  solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
 
-function summedReply(scene: Scene, id: string, each: readonly Understanding[], solved: readonly ReadonlyMap<string, Solved>[], found: readonly Solved[]): Reply {
+function summedReply(
+  scene: Scene,
+  id: string,
+  each: readonly Understanding[],
+  solved: readonly ReadonlyMap<string, Solved>[],
+  found: readonly Solved[],
+): Reply {
   const { voice, understood, job, engine } = scene;
   const record = engine.knowledge.quantities.get(id)!;
   const unit = voice.unit(id);
   const sum = (of: (fact: Solved) => number): number => found.reduce((total, fact) => total + of(fact), 0);
-  const value = asValue(record, { value: sum((fact) => fact.value), low: sum((fact) => fact.low), high: sum((fact) => fact.high) }, unit);
-  const voices = solved.map((all, i): Voice => ({ ...voice, solved: all, isGiven: (quantity) => each[i]!.facts.some((fact) => fact.quantity === quantity) }));
+  const value = asValue(
+    record,
+    { value: sum((fact) => fact.value), low: sum((fact) => fact.low), high: sum((fact) => fact.high) },
+    unit,
+  );
+  const voices = solved.map(
+    (all, i): Voice => ({
+      ...voice,
+      solved: all,
+      isGiven: (quantity) => each[i]!.facts.some((fact) => fact.quantity === quantity),
+    }),
+  );
   const parts = found.map((fact, i) => en.patch(i + 1, say(record, fact.value, unit)));
-  const assumed = [...new Map(voices.flatMap((own) => assumedBy([id], own)).map((fact) => [fact.quantity, fact])).values()];
+  const assumed = [
+    ...new Map(voices.flatMap((own) => assumedBy([id], own)).map((fact) => [fact.quantity, fact])).values(),
+  ];
   return {
     ...blank,
     kind: 'value',
     topic: id,
-    text: [capital(en.figure(record.title, value.text)), en.patches(parts), assumed.length ? en.assumed(assumed.map(({ text }) => text)) : ''].filter(Boolean).join('\n'),
-    values: [value, ...found.map((fact) => ({ quantity: id, unit, number: tidy(fromBase(fact.value, unit)), text: say(record, fact.value, unit) }))],
+    text: [
+      capital(en.figure(record.title, value.text)),
+      en.patches(parts),
+      assumed.length ? en.assumed(assumed.map(({ text }) => text)) : '',
+    ]
+      .filter(Boolean)
+      .join('\n'),
+    values: [
+      value,
+      ...found.map((fact) => ({
+        quantity: id,
+        unit,
+        number: tidy(fromBase(fact.value, unit)),
+        text: say(record, fact.value, unit),
+      })),
+    ],
     given: each.flatMap(({ fresh }) => givenOf(fresh)),
     assumed,
     working: voices.flatMap((own) => workingOf([id], own)),

@@ -1,13 +1,13 @@
-import { restsOn } from '../calc/solve.ts';
 import { convert, toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
-import { sayFigure } from '../calc/wording.ts';
+import { restsOn } from '../calc/solve.ts';
 import { unitRow } from '../calc/units.ts';
+import { sayFigure } from '../calc/wording.ts';
 import { conflicts } from '../rules/conflicts.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { clarifying } from './clarify.ts';
-import { compared } from './enough.ts';
 import { startsOf } from './engine.ts';
+import { compared } from './enough.ts';
 import type { Fact } from './facts.ts';
 import type { Choice, Reply, UnitSystem } from './reply.ts';
 import { say } from './say.ts';
@@ -28,13 +28,20 @@ function unlikely(scene: Scene): Reply | undefined {
   for (const fact of fresh) {
     const record = scene.engine.knowledge.quantities.get(fact.quantity);
     if (!record || !('unit' in fact)) continue;
-    const figure = fact.from ? scene.request.question.slice(...fact.from) : sayFigure(toBase(fact.number, fact.unit), fact.unit, { given: true });
+    const figure = fact.from
+      ? scene.request.question.slice(...fact.from)
+      : sayFigure(toBase(fact.number, fact.unit), fact.unit, { given: true });
     if (!mayBe(fact.number, record)) return outOfRange(scene, record, en.notPositive(figure, record.title));
     const { plausible } = record;
     if (!plausible || judged.has(record.id)) continue;
-    const [min, max] = [plausible.min, plausible.max].map(({ number, unit }) => convert(number, unit, fact.unit)) as [number, number];
+    const [min, max] = [plausible.min, plausible.max].map(({ number, unit }) => convert(number, unit, fact.unit)) as [
+      number,
+      number,
+    ];
     if (fact.number >= min * (1 - 1e-9) && fact.number <= max * (1 + 1e-9)) continue;
-    const ends = [plausible.min, plausible.max].map(({ number, unit }) => say(record, toBase(number, unit), unit, true)) as [string, string];
+    const ends = [plausible.min, plausible.max].map(({ number, unit }) =>
+      say(record, toBase(number, unit), unit, true),
+    ) as [string, string];
     return outOfRange(scene, record, en.unlikely(figure, record.title, ...ends));
   }
   return undefined;
@@ -45,12 +52,22 @@ function outOfRange(scene: Scene, record: QuantityRecord, text: string): Reply {
     const words = sayFigure(toBase(number, unit), unit, { given: true });
     return { text: words, send: words };
   });
-  return clarifying(without(scene, record.id), record.id, 'out-of-range', { quantity: record.id, text, choices }, record.id);
+  return clarifying(
+    without(scene, record.id),
+    record.id,
+    'out-of-range',
+    { quantity: record.id, text, choices },
+    record.id,
+  );
 }
 
 /** True unless a figure is below nothing, or nothing where that is no figure. Temperatures have no nothing. */
 function mayBe(number: number, { dimension, plausible, default: usual }: QuantityRecord): boolean {
-  return number > 0 || dimension === 'temperature' || (number === 0 && (usual?.number === 0 || (plausible !== undefined && plausible.min.number <= 0)));
+  return (
+    number > 0 ||
+    dimension === 'temperature' ||
+    (number === 0 && (usual?.number === 0 || (plausible !== undefined && plausible.min.number <= 0)))
+  );
 }
 
 /** The scene with a figure that cannot be taken out of the job again. */
@@ -64,13 +81,24 @@ function wrongUnit(scene: Scene): Reply | undefined {
   for (const at of sentence.figures) {
     const token = sentence.tokens[at];
     const next = sentence.tokens[at + 1];
-    if (token?.kind !== 'figure' || !token.figure.unit || token.figure.unclear || next?.kind !== 'word' || isSmall(next, sentence.small)) continue;
+    if (
+      token?.kind !== 'figure' ||
+      !token.figure.unit ||
+      token.figure.unclear ||
+      next?.kind !== 'word' ||
+      isSmall(next, sentence.small)
+    )
+      continue;
     const { dimension } = unitRow(token.figure.unit);
     const told = scene.engine.byWord.get(next.head) ?? [];
     const record = told.find(({ inGroup, roles }) => inGroup && roles?.after?.includes(next.head));
     if (!record || told.some((each) => each.dimension === dimension)) continue;
     const wanted = record.units[system];
-    const text = en.wrongUnit(scene.request.question.slice(...token.at), record.title, sayFigure(toBase(2, wanted), wanted, { given: true }).replace(/^2 /, ''));
+    const text = en.wrongUnit(
+      scene.request.question.slice(...token.at),
+      record.title,
+      sayFigure(toBase(2, wanted), wanted, { given: true }).replace(/^2 /, ''),
+    );
     return clarifying(scene, record.id, 'unit-wrong', { quantity: record.id, text, choices: [] }, record.id);
   }
   return undefined;
@@ -83,12 +111,20 @@ function leftOver(scene: Scene): Reply | undefined {
   if (!goal) return undefined;
   const assumed = startsOf(knowledge, goal).flatMap((id) => solved.get(id)?.assumed ?? []);
   for (const figure of unbound) {
-    const record = assumed.map((id) => knowledge.quantities.get(id)).find((each) => each && couldBe(figure, each, system));
+    const record = assumed
+      .map((id) => knowledge.quantities.get(id))
+      .find((each) => each && couldBe(figure, each, system));
     if (!record) continue;
     const typed = scene.request.question.slice(...figure.at);
     const text = en.whatIs(typed, record.title);
     const send = en.fact(record.title, typed);
-    return clarifying(scene, record.id, 'ambiguous', { quantity: record.id, text, choices: [{ text: send, send }] }, record.id);
+    return clarifying(
+      scene,
+      record.id,
+      'ambiguous',
+      { quantity: record.id, text, choices: [{ text: send, send }] },
+      record.id,
+    );
   }
   return undefined;
 }
@@ -99,7 +135,10 @@ function couldBe({ unit, form, number }: Figure, record: QuantityRecord, system:
   if (!meant || unitRow(meant).dimension !== record.dimension) return false;
   const { plausible } = record;
   const at = toBase(number, meant);
-  return !plausible || (at >= toBase(plausible.min.number, plausible.min.unit) && at <= toBase(plausible.max.number, plausible.max.unit));
+  return (
+    !plausible ||
+    (at >= toBase(plausible.min.number, plausible.min.unit) && at <= toBase(plausible.max.number, plausible.max.unit))
+  );
 }
 
 /** Figures that cannot all be so. */

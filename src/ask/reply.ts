@@ -36,7 +36,13 @@ export interface Value {
 
 /** A fact read in the question. A figure stands at one place; a choice, and a figure said in words, is heard in the whole of it. */
 export type GivenFact = { readonly quantity: string } & (
-  | { readonly number: number; readonly unit: Unit; readonly from?: Span; readonly low?: number; readonly high?: number }
+  | {
+      readonly number: number;
+      readonly unit: Unit;
+      readonly from?: Span;
+      readonly low?: number;
+      readonly high?: number;
+    }
   | { readonly choice: string }
 );
 export type KeptFact = { readonly quantity: string; readonly turn: number } & Said;
@@ -159,7 +165,12 @@ export interface Reply {
 }
 
 /** A fact as the job carries it from turn to turn. */
-export type JobFact = { readonly quantity: string; readonly turn: number; readonly low?: number; readonly high?: number } & Said;
+export type JobFact = {
+  readonly quantity: string;
+  readonly turn: number;
+  readonly low?: number;
+  readonly high?: number;
+} & Said;
 
 /** The whole memory of a conversation. It travels with the request; callers send back what they were sent. */
 export interface Job {

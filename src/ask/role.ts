@@ -49,6 +49,8 @@ const weights = {
   title: 30,
   after: 10,
   before: 8,
+  /** That a word or the group says so at all: it settles a tie. */
+  told: 0.5,
   /** Taken off for each word further away. */
   further: 2,
   /** For a word that stands before any figure, like "at". */
@@ -91,8 +93,12 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const counted = countedAt(sentence, at, figure);
   const words = wordsBeside(sentence, counted ?? at, context.spent);
   const named = titledBefore(sentence, at, context.titles);
-  const unit = named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
-  if (named && unit && !context.sought.has(named.id)) return [{ record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true }];
+  const unit =
+    named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
+  if (named && unit && !context.sought.has(named.id))
+    return [
+      { record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true },
+    ];
   const options: Option[] = [];
   for (const record of candidates(figure, words, context)) {
     if (counted !== undefined && record.dimension !== 'count') continue;
@@ -102,20 +108,47 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   return options.sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1)).slice(0, kept);
 }
 
-function optionOf(sentence: Sentence, figure: Figure, words: Words, record: QuantityRecord, all: readonly Figure[], context: Context): Option | undefined {
+function optionOf(
+  sentence: Sentence,
+  figure: Figure,
+  words: Words,
+  record: QuantityRecord,
+  all: readonly Figure[],
+  context: Context,
+): Option | undefined {
   const near = context.near.get(record.id);
   const asked = context.asked === record.id;
   const had = context.kept.get(record.id);
-  if (near !== 0 && !asked && !(isSayable(record) && (near === 1 || had !== undefined || isInSetting(record, sentence)))) return undefined;
+  if (
+    near !== 0 &&
+    !asked &&
+    !(isSayable(record) && (near === 1 || had !== undefined || isInSetting(record, sentence)))
+  )
+    return undefined;
   const { word, weak } = wordScore(words, record, context.weak);
   const group = groupScore(figure, all, record, context.sides);
-  const told = word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
+  const told =
+    word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
   const unit = unitFor(figure, record, { system: context.system, told, asked, all, had: had?.unit });
-  if (!unit || (record.counted && !Number.isInteger(figure.number)) || (isArticle(figure) && record.dimension !== 'count')) return undefined;
+  if (
+    !unit ||
+    (record.counted && !Number.isInteger(figure.number)) ||
+    (isArticle(figure) && record.dimension !== 'count')
+  )
+    return undefined;
   const plausible = isPlausible(asRole(figure, record), unit, record);
-  if (!told && !asked && !(plausible && (figure.unit || had !== undefined || figure.form === 'ratio' || mayBeBare(record, near, weak, context.aimed)))) return undefined;
+  if (
+    !told &&
+    !asked &&
+    !(
+      plausible &&
+      (figure.unit || had !== undefined || figure.form === 'ratio' || mayBeBare(record, near, weak, context.aimed))
+    )
+  )
+    return undefined;
   const score =
     word +
+    (told ? weights.told : 0) +
     weak +
     group +
     (near === undefined ? (context.aimed ? weights.far : 0) : (weights.near[near] ?? 0)) +
@@ -136,7 +169,11 @@ function likeness(now: number, before: number): number {
 }
 
 /** The only quantities a figure could be: those near what is asked, those that a word beside it speaks of, and the sides of a patch. */
-function candidates({ group }: Figure, { before, after }: Words, { quantities, byWord, near, asked, sides, kept: had }: Context): Set<QuantityRecord> {
+function candidates(
+  { group }: Figure,
+  { before, after }: Words,
+  { quantities, byWord, near, asked, sides, kept: had }: Context,
+): Set<QuantityRecord> {
   const found = new Set<QuantityRecord>();
   const add = (id: string): void => {
     const record = quantities.get(id);
@@ -154,7 +191,8 @@ function candidates({ group }: Figure, { before, after }: Words, { quantities, b
 const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boolean(roles ?? question ?? inGroup);
 
 /** True where the field of a quantity that has one is spoken of. */
-const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean => setting?.some((word) => places.has(word)) ?? true;
+const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean =>
+  setting?.some((word) => places.has(word)) ?? true;
 
 /** "Two 20 ft feathers", "three 10 x 20 patches": a number right before a figure counts what that figure is of. The place of the last such figure. */
 function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | undefined {
@@ -174,8 +212,17 @@ function isDenied({ tokens, small }: Sentence, at: number): boolean {
 }
 
 /** True when a number with neither unit nor word beside it can still be this: what is asked depends on it closely, and people are asked for it. */
-const mayBeBare = ({ bare, plain, question }: QuantityRecord, near: number | undefined, weak: number, aimed: boolean): boolean =>
-  aimed && Boolean(bare) && near !== undefined && near <= nearEnough && (weak > 0 || near <= 1 || Boolean(plain ?? question));
+const mayBeBare = (
+  { bare, plain, question }: QuantityRecord,
+  near: number | undefined,
+  weak: number,
+  aimed: boolean,
+): boolean =>
+  aimed &&
+  Boolean(bare) &&
+  near !== undefined &&
+  near <= nearEnough &&
+  (weak > 0 || near <= 1 || Boolean(plain ?? question));
 
 /** Words that part one figure's words from another's. */
 const breaks = new Set(['and', 'y', 'plus', 'then', 'with', 'con', 'but', 'or', 'not']);
@@ -196,19 +243,31 @@ function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>)
 }
 
 /** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
-function wordScore(words: Words, { roles, setting }: QuantityRecord, weakWords: ReadonlySet<string>): { word: number; weak: number } {
+function wordScore(
+  words: Words,
+  { roles, setting }: QuantityRecord,
+  weakWords: ReadonlySet<string>,
+): { word: number; weak: number } {
   const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
     const at = found.findIndex((word) => !weakWords.has(word) && wanted?.includes(word));
     return at < 0 ? 0 : most - weights.further * at;
   };
-  const word = Math.max(best(words.after, roles?.after, weights.after), best(words.before, roles?.before, weights.before));
+  const word = Math.max(
+    best(words.after, roles?.after, weights.after),
+    best(words.before, roles?.before, weights.before),
+  );
   if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };
   const [next] = words.before;
   return { word, weak: next && weakWords.has(next) && roles?.before?.includes(next) ? weights.weak : 0 };
 }
 
 /** In 12 x 300 x 2 the longest is the length, the next the width, and a third the depth; the third stands last where it can. */
-function groupScore(figure: Figure, all: readonly Figure[], { inGroup }: QuantityRecord, sides: readonly QuantityRecord[]): number {
+function groupScore(
+  figure: Figure,
+  all: readonly Figure[],
+  { inGroup }: QuantityRecord,
+  sides: readonly QuantityRecord[],
+): number {
   if (figure.group === undefined) return 0;
   if (!inGroup) return weights.outOfGroup;
   const size = (f: Figure): number => (f.unit ? toBase(f.number, f.unit) : f.number * 12);
@@ -216,7 +275,8 @@ function groupScore(figure: Figure, all: readonly Figure[], { inGroup }: Quantit
   const last = group.length === 3 && isThin(group[2]!, group) ? group[2] : undefined;
   const sorted = group.filter((f) => f !== last).sort((a, b) => size(b) - size(a));
   const depth = sides.find((side) => side.inGroup === 'thinnest');
-  if (group.length === 2 && isInThin(group[1]!) && depth && isPlausible(group[1]!, group[1]!.unit!, depth)) return figure === group[1] ? (inGroup === 'thinnest' ? weights.group : weights.outOfGroup) : 0;
+  if (group.length === 2 && isInThin(group[1]!) && depth && isPlausible(group[1]!, group[1]!.unit!, depth))
+    return figure === group[1] ? (inGroup === 'thinnest' ? weights.group : weights.outOfGroup) : 0;
   const place = (last ? [...sorted, last] : sorted).indexOf(figure);
   return place === { longest: 0, next: 1, thinnest: 2 }[inGroup] ? weights.group : weights.outOfGroup;
 }
@@ -224,7 +284,10 @@ function groupScore(figure: Figure, all: readonly Figure[], { inGroup }: Quantit
 /** True when the last of three can be the depth: in inches or millimetres, or the smallest, or a bare one that is no length of the other two. */
 function isThin(last: Figure, group: readonly Figure[]): boolean {
   if (last.unit) return isInThin(last);
-  return group.every((f) => f === last || f.number >= last.number) || group.some((f) => f !== last && !Number.isInteger(f.number) && f.number < last.number);
+  return (
+    group.every((f) => f === last || f.number >= last.number) ||
+    group.some((f) => f !== last && !Number.isInteger(f.number) && f.number < last.number)
+  );
 }
 
 /** "One load", "one tank": one that counts, and measures nothing. */
@@ -243,5 +306,8 @@ export function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figu
 function isPlausible(figure: Figure, unit: Unit, { plausible }: QuantityRecord): boolean {
   if (!plausible) return true;
   const { min, max } = plausible;
-  return figure.number >= convert(min.number, min.unit, unit) * (1 - 1e-9) && figure.number <= convert(max.number, max.unit, unit) * (1 + 1e-9);
+  return (
+    figure.number >= convert(min.number, min.unit, unit) * (1 - 1e-9) &&
+    figure.number <= convert(max.number, max.unit, unit) * (1 + 1e-9)
+  );
 }

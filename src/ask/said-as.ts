@@ -1,5 +1,5 @@
-import type { Figure, QuantityRecord } from '../rules/shapes.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
+import type { Figure, QuantityRecord } from '../rules/shapes.ts';
 import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
@@ -13,18 +13,28 @@ export interface WordFigure {
 /** The words that stand for a figure, of all quantities. */
 export function wordFigures({ quantities }: Knowledge, head: (word: string) => string): CueIndex<WordFigure> {
   return cueIndex(
-    [...quantities.values()].flatMap((record) => (record.saidAs ?? []).flatMap(({ cues, ...figure }) => cues.map((text) => ({ text, of: { record, figure } })))),
+    [...quantities.values()].flatMap((record) =>
+      (record.saidAs ?? []).flatMap(({ cues, ...figure }) => cues.map((text) => ({ text, of: { record, figure } }))),
+    ),
     head,
   );
 }
 
 /** Figures said in words: "no waste" is 0 %. One that was also given as a figure is not taken from words. */
-export function figuresInWords(index: CueIndex<WordFigure>, sentence: Sentence, given: readonly Fact[], turn: number): Fact[] {
+export function figuresInWords(
+  index: CueIndex<WordFigure>,
+  sentence: Sentence,
+  given: readonly Fact[],
+  turn: number,
+): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
   for (const { of, score } of heardIn(index, sentence)) {
     const { record, figure } = of;
     if (given.some(({ quantity }) => quantity === record.id) || score <= (best.get(record.id)?.score ?? 0)) continue;
-    best.set(record.id, { score, fact: { quantity: record.id, number: figure.number, unit: figure.unit, turn, fresh: true } });
+    best.set(record.id, {
+      score,
+      fact: { quantity: record.id, number: figure.number, unit: figure.unit, turn, fresh: true },
+    });
   }
   return [...best.values()].map(({ fact }) => fact);
 }

@@ -1,7 +1,7 @@
 import { fromBase } from '../calc/quantity.ts';
+import type { Rounding } from '../calc/rounding.ts';
 import type { Unit } from '../calc/units.ts';
 import { sayFigure, sayRange } from '../calc/wording.ts';
-import type { Rounding } from '../calc/rounding.ts';
 import type { QuantityRecord, Source } from '../rules/shapes.ts';
 import type { UnitSystem } from './reply.ts';
 import { en } from './wording/en.ts';
@@ -12,7 +12,11 @@ export function say(record: QuantityRecord, base: number, unit: Unit, given = fa
 }
 
 /** The two ends of a figure in words; undefined when they are one. */
-export function sayEnds(record: QuantityRecord, { low, high }: { low: number; high: number }, unit: Unit): string | undefined {
+export function sayEnds(
+  record: QuantityRecord,
+  { low, high }: { low: number; high: number },
+  unit: Unit,
+): string | undefined {
   return low === high ? undefined : sayRange(Math.min(low, high), Math.max(low, high), unit, roundingOf(record, unit));
 }
 
@@ -32,7 +36,13 @@ export const unitOf = (record: QuantityRecord, system: UnitSystem): Unit => reco
 /** A figure as a reply carries it: in its unit, not rounded, and in words. */
 export function asValue(record: QuantityRecord, fact: { value: number; low: number; high: number }, unit: Unit) {
   const ends = fact.low === fact.high ? {} : orderEnds(fromBase(fact.low, unit), fromBase(fact.high, unit));
-  return { quantity: record.id, number: tidy(fromBase(fact.value, unit)), unit, text: say(record, fact.value, unit), ...ends };
+  return {
+    quantity: record.id,
+    number: tidy(fromBase(fact.value, unit)),
+    unit,
+    text: say(record, fact.value, unit),
+    ...ends,
+  };
 }
 
 const orderEnds = (a: number, b: number) => ({ low: tidy(Math.min(a, b)), high: tidy(Math.max(a, b)) });

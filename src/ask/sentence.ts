@@ -54,12 +54,39 @@ export function isSmall(token: Token | undefined, small: ReadonlySet<string>): b
   return token?.kind === 'word' && small.has(token.head);
 }
 
-const opens = new Set(['is', 'are', 'am', 'was', 'were', 'do', 'does', 'did', 'will', 'would', 'can', 'could', 'should', 'may', 'must', 'has', 'have', 'check']);
+const opens = new Set([
+  'is',
+  'are',
+  'am',
+  'was',
+  'were',
+  'do',
+  'does',
+  'did',
+  'will',
+  'would',
+  'can',
+  'could',
+  'should',
+  'may',
+  'must',
+  'has',
+  'have',
+  'check',
+]);
 
 /** A question for yes or no: it opens with a verb, or asks whether something is allowed, right, or enough. */
-function isYesOrNo(tokens: readonly Token[], places: ReadonlyMap<string, number[]>, small: ReadonlySet<string>): boolean {
+function isYesOrNo(
+  tokens: readonly Token[],
+  places: ReadonlyMap<string, number[]>,
+  small: ReadonlySet<string>,
+): boolean {
   if (places.has('how-many') || places.has('how-far') || places.has('how-fast')) return false;
-  if (places.has('check')) return !(places.has('what') || places.has('how')) || (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!;
+  if (places.has('check'))
+    return (
+      !(places.has('what') || places.has('how')) ||
+      (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!
+    );
   const first = tokens.find((token) => token.kind === 'word');
   return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
 }

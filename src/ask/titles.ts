@@ -3,19 +3,33 @@ import { isSmall, type Sentence, type Token } from './sentence.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** Quantities by their titles in head words, found by the last word; made when first asked for. */
-export type Titles = () => ReadonlyMap<string, readonly { readonly words: readonly string[]; readonly record: QuantityRecord }[]>;
+export type Titles = () => ReadonlyMap<
+  string,
+  readonly { readonly words: readonly string[]; readonly record: QuantityRecord }[]
+>;
 
 /** The titles of quantities, longest first: "width of the roller drum 5 ft" is the drum, not the patch. */
-export function titlesOf(quantities: Iterable<QuantityRecord>, vocabulary: Vocabulary, small: ReadonlySet<string>): Titles {
+export function titlesOf(
+  quantities: Iterable<QuantityRecord>,
+  vocabulary: Vocabulary,
+  small: ReadonlySet<string>,
+): Titles {
   let made: Map<string, { words: string[]; record: QuantityRecord }[]> | undefined;
   return () => {
     if (made) return made;
     made = new Map();
     for (const record of quantities) {
-      const words = record.title.toLowerCase().split(/[ ,()]+/).map(vocabulary.head).filter((word) => word && !small.has(word));
+      const words = record.title
+        .toLowerCase()
+        .split(/[ ,()]+/)
+        .map(vocabulary.head)
+        .filter((word) => word && !small.has(word));
       const last = words.at(-1);
       if (last === undefined) continue;
-      made.set(last, [...(made.get(last) ?? []), { words, record }].sort((a, b) => b.words.length - a.words.length));
+      made.set(
+        last,
+        [...(made.get(last) ?? []), { words, record }].sort((a, b) => b.words.length - a.words.length),
+      );
     }
     return made;
   };
@@ -35,15 +49,25 @@ export function titledBefore({ tokens, small }: Sentence, at: number, titles: Ti
     if (token.kind !== 'word') break;
     if (!isSmall(token, small)) before.push(token.head);
   }
-  const found = before.length === 0 ? undefined : titles().get(before[0]!)?.find(({ words }) => words.every((word, i) => before[words.length - 1 - i] === word));
-  return found && (found.words.length > 1 || isAssignment(tokens, small, found.words.length)) ? found.record : undefined;
+  const found =
+    before.length === 0
+      ? undefined
+      : titles()
+          .get(before[0]!)
+          ?.find(({ words }) => words.every((word, i) => before[words.length - 1 - i] === word));
+  return found && (found.words.length > 1 || isAssignment(tokens, small, found.words.length))
+    ? found.record
+    : undefined;
 }
 
 /** The quantity of a sentence that says nothing but a title and its figure: "grade 6 %". */
 export function assigned(sentence: Sentence, titles: Titles): QuantityRecord | undefined {
   const [at] = sentence.figures;
   const record = at === undefined || sentence.figures.length > 1 ? undefined : titledBefore(sentence, at, titles);
-  const words = record && titles().size ? [...titles().values()].flat().find((each) => each.record === record)?.words.length : undefined;
+  const words =
+    record && titles().size
+      ? [...titles().values()].flat().find((each) => each.record === record)?.words.length
+      : undefined;
   return words !== undefined && isAssignment(sentence.tokens, sentence.small, words) ? record : undefined;
 }
 

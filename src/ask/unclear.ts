@@ -37,7 +37,14 @@ export function unclearFigure(scene: Scene): Reply | undefined {
       const whole = /[a-z°]/i.test(text) ? text : `${text} ${unit}`.trim();
       return { text: whole, send: `${before}${whole}${after}` };
     });
-    return clarifying(scene, 'ambiguous', 'ambiguous', { quantity: 'figure', text: en.whichReading(typed, choices.map(({ text }) => text)), choices });
+    return clarifying(scene, 'ambiguous', 'ambiguous', {
+      quantity: 'figure',
+      text: en.whichReading(
+        typed,
+        choices.map(({ text }) => text),
+      ),
+      choices,
+    });
   }
   return undefined;
 }

@@ -3,20 +3,20 @@ import { read } from '../calc/read/read.ts';
 import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
 import { bind } from './bind.ts';
-import { type Cue, placesOf } from './cue.ts';
-import { checkedGoal, impliedGoal } from './implied.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
+import { type Cue, placesOf } from './cue.ts';
 import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
-import { suits, workGoals } from './work-goals.ts';
-import { figuresInWords } from './said-as.ts';
-import { assigned } from './titles.ts';
-import type { Taken } from './taken.ts';
+import { checkedGoal, impliedGoal } from './implied.ts';
 import { emptyJob } from './job.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
+import { figuresInWords } from './said-as.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
+import type { Taken } from './taken.ts';
+import { assigned } from './titles.ts';
+import { suits, workGoals } from './work-goals.ts';
 
 /** What a question was taken to mean. */
 export interface Understanding {
@@ -55,22 +55,47 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const system = units ?? request.units ?? systemSaid(sentence, kept);
   const found = goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence));
   const turn = past.turn + 1;
-  const take = (goal: Goal | undefined, cue?: Cue): Taken => takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn });
+  const take = (goal: Goal | undefined, cue?: Cue): Taken =>
+    takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn });
   const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
   const sought = only ? undefined : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
   const named = namedUnits(items);
   const old = goalFrom(past.goal, engine);
   const goal = only ? old : (sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? old);
-  return { goal, goalKept: goal !== undefined && (only !== undefined || found.length === 0), turn, stage: past.stage, units, system, sentence, items, named, commands, ...take(goal, sought?.cue) };
+  return {
+    goal,
+    goalKept: goal !== undefined && (only !== undefined || found.length === 0),
+    turn,
+    stage: past.stage,
+    units,
+    system,
+    sentence,
+    items,
+    named,
+    commands,
+    ...take(goal, sought?.cue),
+  };
 }
 
 /**
  * The best goal that the question does not itself give a figure for: "residue 60 %, what do I shoot" is not after the
  * residue, and "what if I shoot .1" goes on with what was asked before.
  */
-function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[], take: (goal: undefined) => Taken, goesOn: boolean): Scored | undefined {
+function notYetSaid(
+  engine: Engine,
+  sentence: Sentence,
+  found: readonly Scored[],
+  take: (goal: undefined) => Taken,
+  goesOn: boolean,
+): Scored | undefined {
   const [best] = found;
-  if (best?.kind !== 'quantity' || sentence.figures.length === 0 || sentence.places.has('@check') || !(found.length > 1 || goesOn)) return best;
+  if (
+    best?.kind !== 'quantity' ||
+    sentence.figures.length === 0 ||
+    sentence.places.has('@check') ||
+    !(found.length > 1 || goesOn)
+  )
+    return best;
   const { dimension, bare } = engine.knowledge.quantities.get(best.id)!;
   if (!sentence.places.has(`#${dimension}`) && !(bare && sentence.places.has('#number'))) return best;
   const { told } = take(undefined);
@@ -78,7 +103,8 @@ function notYetSaid(engine: Engine, sentence: Sentence, found: readonly Scored[]
 }
 
 /** "No, .05 is the residual", "I meant 12 wide". */
-const takesBack = ({ places }: Sentence): boolean => places.get('no')?.[0] === 0 || places.has('meant') || places.has('mean');
+const takesBack = ({ places }: Sentence): boolean =>
+  places.get('no')?.[0] === 0 || places.has('meant') || places.has('mean');
 
 /** Places of the cue's words in the clause that asks: by a question word, else by holding no figure; else all of them. */
 function spentBy(cue: Cue, sentence: Sentence): number[] {
@@ -105,14 +131,22 @@ interface Taking {
 }
 
 /** Gives the figures of a sentence their roles in the light of a goal, and joins them to what was kept. */
-function takeFigures(engine: Engine, sentence: Sentence, { question, goal, cue, past, kept, system, turn }: Taking): Taken {
+function takeFigures(
+  engine: Engine,
+  sentence: Sentence,
+  { question, goal, cue, past, kept, system, turn }: Taking,
+): Taken {
   const { bound, unbound } = bind(sentence, {
     quantities: engine.knowledge.quantities,
     byWord: engine.byWord,
     weak: engine.weak,
     titles: engine.titles,
     sides: engine.sides,
-    kept: new Map(kept.flatMap((fact) => ('unit' in fact ? [[fact.quantity, { number: fact.number, unit: fact.unit }] as const] : []))),
+    kept: new Map(
+      kept.flatMap((fact) =>
+        'unit' in fact ? [[fact.quantity, { number: fact.number, unit: fact.unit }] as const] : [],
+      ),
+    ),
     aimed: goal !== undefined,
     near: engine.near(goal),
     sought: new Set(sentence.places.has('@check') ? [] : soughtBy(engine.knowledge, goal)),
@@ -121,9 +155,19 @@ function takeFigures(engine: Engine, sentence: Sentence, { question, goal, cue, 
     system,
   });
   const typed = bound.map((each) => factOf(each, turn));
-  if (assigned(sentence, engine.titles)) return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
+  if (assigned(sentence, engine.titles))
+    return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
   const figures = [...typed, ...figuresInWords(engine.inWords, sentence, typed, turn)];
-  const fresh = [...figures, ...choicesIn(engine.knowledge, engine.options, { sentence, facts: merge(kept, figures), turn, question, asked: past.asked })];
+  const fresh = [
+    ...figures,
+    ...choicesIn(engine.knowledge, engine.options, {
+      sentence,
+      facts: merge(kept, figures),
+      turn,
+      question,
+      asked: past.asked,
+    }),
+  ];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: (takesBack(sentence) ? corrected : merge)(kept, fresh) };
 }
@@ -139,8 +183,12 @@ function goalFrom(text: string | undefined, { knowledge }: Engine): Goal | undef
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */
 function systemSaid(sentence: Sentence, kept: readonly Fact[]): UnitSystem {
-  const fresh = sentence.tokens.flatMap((token) => (token.kind === 'figure' && token.figure.unit ? [token.figure.unit] : []));
-  const units: Unit[] = fresh.some((unit) => systemOf(unit)) ? fresh : kept.flatMap((fact) => ('unit' in fact ? [fact.unit] : []));
+  const fresh = sentence.tokens.flatMap((token) =>
+    token.kind === 'figure' && token.figure.unit ? [token.figure.unit] : [],
+  );
+  const units: Unit[] = fresh.some((unit) => systemOf(unit))
+    ? fresh
+    : kept.flatMap((fact) => ('unit' in fact ? [fact.unit] : []));
   const metric = units.filter((unit) => systemOf(unit) === 'metric').length;
   const us = units.filter((unit) => systemOf(unit) === 'us').length;
   return metric > us ? 'metric' : 'us';

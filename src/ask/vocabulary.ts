@@ -3,12 +3,17 @@ export interface Vocabulary {
   /** The head word a typed word stands for; itself when it is unknown. */
   readonly head: (word: string) => string;
   /** The head that starts at `words[at]` and how many words it takes, for aliases of several words. */
-  readonly phrase: (words: readonly string[], at: number) => { readonly head: string; readonly length: number } | undefined;
+  readonly phrase: (
+    words: readonly string[],
+    at: number,
+  ) => { readonly head: string; readonly length: number } | undefined;
 }
 
 /** The head word of a word as it stands, without mending slips: for the words of records. */
 export function headOf(heads: Readonly<Record<string, readonly string[]>>): (word: string) => string {
-  const known = new Map(Object.entries(heads).flatMap(([head, aliases]) => aliases.map((alias) => [alias, head] as const)));
+  const known = new Map(
+    Object.entries(heads).flatMap(([head, aliases]) => aliases.map((alias) => [alias, head] as const)),
+  );
   return (word) => (Object.hasOwn(heads, word) ? word : (known.get(word) ?? word));
 }
 
@@ -28,14 +33,19 @@ export function vocabularyOf(heads: Readonly<Record<string, readonly string[]>>,
     for (const alias of [head, ...aliases]) {
       const words = alias.split(' ');
       if (words.length === 1) learn(alias, head);
-      else phrases.set(words[0]!, [...(phrases.get(words[0]!) ?? []), { words, head }].sort((a, b) => b.words.length - a.words.length));
+      else
+        phrases.set(
+          words[0]!,
+          [...(phrases.get(words[0]!) ?? []), { words, head }].sort((a, b) => b.words.length - a.words.length),
+        );
     }
   }
   for (const word of plain) learn(word, word);
   const slips = slipsOf(known.keys());
   const remembered = new Map<string, string>();
 
-  const find = (word: string): string => known.get(word) ?? ended(word, known) ?? known.get(slipped(word, slips, known) ?? '') ?? word;
+  const find = (word: string): string =>
+    known.get(word) ?? ended(word, known) ?? known.get(slipped(word, slips, known) ?? '') ?? word;
   return {
     head: (word) => {
       const before = remembered.get(word);
@@ -87,7 +97,11 @@ function* withoutOne(word: string): Generator<string> {
 }
 
 /** The one known word a slip away; undefined when there is none. The first letter is taken to be right. */
-function slipped(word: string, slips: ReadonlyMap<string, string[]>, known: ReadonlyMap<string, string>): string | undefined {
+function slipped(
+  word: string,
+  slips: ReadonlyMap<string, string[]>,
+  known: ReadonlyMap<string, string>,
+): string | undefined {
   if (word.length < sure) return undefined;
   let found: string | undefined;
   for (const key of withoutOne(word)) {

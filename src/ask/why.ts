@@ -1,10 +1,10 @@
 import type { RuleRecord } from '../rules/shapes.ts';
-import { blank } from './refusal.ts';
 import type { Goal } from './goal.ts';
+import { figureOf } from './judging.ts';
+import { blank } from './refusal.ts';
 import type { Reply } from './reply.ts';
 import { capital, fill, saySource } from './say.ts';
 import type { Scene } from './scene.ts';
-import { figureOf } from './judging.ts';
 import { en } from './wording/en.ts';
 
 /** Answers "why": the mechanism behind a rule or a figure, with where it comes from. */

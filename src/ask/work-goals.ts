@@ -59,13 +59,15 @@ export function suits(
   sentence: Sentence,
 ): boolean {
   const { places } = sentence;
-  if (!isWork(kind)) return !isAfterNext(sentence);
+  const framed =
+    kind === 'step' && (['next', 'rest', 'done'].includes(id) || frames.some((frame) => id.startsWith(`${frame}-`)));
+  if (!framed && isAfterNext(sentence)) return false;
+  if (!isWork(kind)) return true;
   const needs = cue.needs.flat(2);
   if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
   if (kind === 'defect' || kind === 'fault') return !amounts.some((word) => places.has(word) && !needs.includes(word));
   if (id.startsWith('between-') && stepsNamed(sentence).length < 2) return false;
-  const framed = id === 'done' || /^(?:before|after|rest|between|done)-/.test(id);
-  return !(kind === 'step' && framed && (places.has('@check') || places.has('@why')));
+  return !(framed && id !== 'next' && id !== 'rest' && (places.has('@check') || places.has('@why')));
 }
 
 const nextCues = stepAsks.next.map((text) => readCue(text));

@@ -1,7 +1,16 @@
 import { compare, toBase } from '../calc/quantity.ts';
 import type { Solved } from '../calc/solve.ts';
 import { optionFact } from './knowledge.ts';
-import { type Condition, type Figure, type From, isQuantity, type LimitCase, type LimitRecord, type PracticeRecord, type QuantityRecord } from './shapes.ts';
+import {
+  type Condition,
+  type Figure,
+  type From,
+  isQuantity,
+  type LimitCase,
+  type LimitRecord,
+  type PracticeRecord,
+  type QuantityRecord,
+} from './shapes.ts';
 
 export type Outcome = 'ok' | 'caution' | 'stop' | 'cannot-tell' | 'not-applicable';
 
@@ -37,7 +46,9 @@ function judgeCases(rule: LimitRecord, cases: readonly LimitCase[], facts: Facts
     const { when: _when, ...bounds } = cases[at]!;
     return judgeBounds({ ...rule, ...bounds }, facts);
   }
-  const open = applying.flatMap((applies) => (applies === true || applies.status === 'not-applicable' ? [] : applies.needs));
+  const open = applying.flatMap((applies) =>
+    applies === true || applies.status === 'not-applicable' ? [] : applies.needs,
+  );
   const needs = [...new Set([...(facts.has(rule.on.id) ? [] : [rule.on.id]), ...open])];
   return open.length ? { rule, status: 'cannot-tell', needs } : { rule, status: 'not-applicable', needs: [] };
 }
@@ -46,13 +57,21 @@ function judgeBounds(rule: LimitRecord, facts: Facts): Judgement {
   const on = told(facts.get(rule.on.id));
   const max = boundOf(rule.max, facts);
   const min = boundOf(rule.min, facts);
-  const needs = [on ? undefined : rule.on.id, missingBound(rule.max, max), missingBound(rule.min, min)].filter((id) => id !== undefined);
+  const needs = [on ? undefined : rule.on.id, missingBound(rule.max, max), missingBound(rule.min, min)].filter(
+    (id) => id !== undefined,
+  );
   if (!on || needs.length) return { rule, status: 'cannot-tell', needs };
   const past = (side: number): boolean => side > 0 || (rule.strict === true && side === 0);
   const over = max !== undefined && past(compare(on.value, max));
   const under = min !== undefined && past(compare(min, on.value));
   const bound = under ? min : (max ?? min);
-  return { rule, status: over || under ? severity(rule, on.value, over) : 'ok', on: on.value, ...(bound === undefined ? {} : { bound }), needs: [] };
+  return {
+    rule,
+    status: over || under ? severity(rule, on.value, over) : 'ok',
+    on: on.value,
+    ...(bound === undefined ? {} : { bound }),
+    needs: [],
+  };
 }
 
 /** Holds a rule on how something is done against the facts. */
@@ -85,13 +104,16 @@ function conditions(when: readonly Condition[] | undefined, facts: Facts): true 
 }
 
 /** A figure that was given or worked out. A default is nobody's figure: there is nothing in it to judge. */
-const told = (fact: Solved | undefined): Solved | undefined => (fact && (fact.by || fact.assumed.length === 0) ? fact : undefined);
+const told = (fact: Solved | undefined): Solved | undefined =>
+  fact && (fact.by || fact.assumed.length === 0) ? fact : undefined;
 
 function hasReached(from: From | undefined, facts: Facts): true | { status: Outcome; needs: string[] } {
   if (!from) return true;
   const fact = facts.get(from.quantity.id);
   if (!fact) return { status: 'cannot-tell', needs: [from.quantity.id] };
-  return compare(fact.value, toBase(from.atLeast.number, from.atLeast.unit)) >= 0 || { status: 'not-applicable', needs: [] };
+  return (
+    compare(fact.value, toBase(from.atLeast.number, from.atLeast.unit)) >= 0 || { status: 'not-applicable', needs: [] }
+  );
 }
 
 function boundOf(bound: QuantityRecord | Figure | undefined, facts: Facts): number | undefined {

@@ -33,7 +33,7 @@ const shortestSlip = 5;
 /** How many of the search's results are looked at closely. */
 const close = 25;
 /** The share of a question, by weight, that a card must speak of: more where only one word of it is heard. */
-const enough = { one: 0.5, several: 0.4 };
+const enough = { one: 0.52, several: 0.4 };
 /** How far each counts: the likest way of asking, the share of the question that the card speaks of, the search's own order. */
 const counts = { alike: 0.5, share: 0.3, order: 0.2 };
 
@@ -59,7 +59,8 @@ function build(cards: readonly (readonly [string, readonly string[]])[]): CardIn
   const find = (terms: readonly Term[]): Found[] => {
     const words = new Set(terms.flatMap(({ head, typed }) => [head, typed]));
     if (words.size === 0) return [];
-    const weigh = (list: Iterable<string>): number => [...list].reduce((sum, word) => sum + (weight(word) || unknown), 0);
+    const weigh = (list: Iterable<string>): number =>
+      [...list].reduce((sum, word) => sum + (weight(word) || unknown), 0);
     const all = weigh(words);
     const results = search.search({ combineWith: 'OR', queries: [...words] }, { boost }).slice(0, close);
     const top = results[0]?.score ?? 1;

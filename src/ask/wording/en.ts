@@ -41,26 +41,34 @@ export const en = {
   known: (facts: readonly string[]) => (facts.length ? `I have ${facts.join(', ')}.` : ''),
   ask: (question: string, known: string) => (known ? `${question} ${known}` : question),
   whatFor: (known: string) => `What do you want to know? ${known}`.trim(),
-  scope: 'I answer on blade patching: tons, lifts, tack, windrows, rolling, trucks, traffic control, weather, the steps and what goes wrong.',
+  scope:
+    'I answer on blade patching: tons, lifts, tack, windrows, rolling, trucks, traffic control, weather, the steps and what goes wrong.',
   example: 'Try: how many tons for 300 x 12 ft at 2 in.',
   notUnderstood: (scope: string, example: string) => `That is not something I have a rule for. ${scope} ${example}`,
-  noWay: (title: string) => `I have no way from what you gave to the ${title}. Give the size and the depth of the patch, or say it another way.`,
+  noWay: (title: string) =>
+    `I have no way from what you gave to the ${title}. Give the size and the depth of the patch, or say it another way.`,
   empty: 'Type a question. Try: how many tons for 300 x 12 ft at 2 in.',
   tooLong: (most: number) => `That is over ${most} characters. Ask one thing at a time, in a line or two.`,
   notPositive: (figure: string, title: string) => `${figure} cannot be the ${title}. Give a figure above nothing.`,
   unlikely: (figure: string, title: string, low: string, high: string) =>
     `${capitalOf(figure)} is unlikely for the ${title}: I work from ${low} to ${high}. Say it again with its unit, or the figure you meant.`,
-  wrongUnit: (figure: string, title: string, wanted: string) => `${capitalOf(figure)} cannot be the ${title}: that is measured in ${wanted}. Which figure did you mean?`,
+  wrongUnit: (figure: string, title: string, wanted: string) =>
+    `${capitalOf(figure)} cannot be the ${title}: that is measured in ${wanted}. Which figure did you mean?`,
   noUnit: (typed: string) => `What is ${typed}: feet, inches, tons? Say the unit or what it is of.`,
-  whichReading: (typed: string, readings: readonly string[]) => `${typed} can be read two ways: ${readings.join(', or ')}. Which is it?`,
-  whatIs: (typed: string, title: string) => `What is ${typed}? Without it I would take the usual ${title}. Say what it is of.`,
-  conflict: (stated: string, implied: string) => `These figures do not agree: you gave ${stated}, but the others make it ${implied}. Which one is off?`,
+  whichReading: (typed: string, readings: readonly string[]) =>
+    `${typed} can be read two ways: ${readings.join(', or ')}. Which is it?`,
+  whatIs: (typed: string, title: string) =>
+    `What is ${typed}? Without it I would take the usual ${title}. Say what it is of.`,
+  conflict: (stated: string, implied: string) =>
+    `These figures do not agree: you gave ${stated}, but the others make it ${implied}. Which one is off?`,
   ignoredFigure: 'not used: nothing here tells what it is of',
   ignoredHere: (title: string) => `not needed for the ${title}`,
   jobDropped: 'The job sent with this could not be read, so I start afresh.',
   englishOnly: 'La respuesta está en inglés por ahora. (Answered in English for now.)',
-  agencyFault: (place: string, text: string) => `The agency's rules cannot be used${place ? `, at ${place}` : ''}: ${text}. Mend the file; nothing is answered with the general figure in its place.`,
-  agencyFigure: (name: string, general?: string) => (general ? `${name}'s figure; the general one is ${general}` : `${name}'s figure`),
+  agencyFault: (place: string, text: string) =>
+    `The agency's rules cannot be used${place ? `, at ${place}` : ''}: ${text}. Mend the file; nothing is answered with the general figure in its place.`,
+  agencyFigure: (name: string, general?: string) =>
+    general ? `${name}'s figure; the general one is ${general}` : `${name}'s figure`,
   yourRule: 'your own rule',
   byRuleOf: (text: string, owner: string) => `${text} (By ${owner}.)`,
   generally: (text: string) => `In general practice: ${text}`,
@@ -69,9 +77,11 @@ export const en = {
     checklist: (lifts?: string) => (lifts ? `Checklist, ${lifts} lift${lifts === '1' ? '' : 's'}:` : 'Checklist:'),
     liftsUnknown: 'The lifts stand here once each: tell me how deep the deepest spot is, and I list every one.',
     item: (place: number, title: string) => `${place}. ${title}`,
-    title: (title: string, lift?: number, lifts?: number) => (lift === undefined ? title : `${title}, lift ${lift}${lifts === undefined ? '' : ` of ${lifts}`}`),
+    title: (title: string, lift?: number, lifts?: number) =>
+      lift === undefined ? title : `${title}, lift ${lift}${lifts === undefined ? '' : ` of ${lifts}`}`,
     next: (title: string, text: string) => `Next: ${title}. ${text}`,
-    either: (title: string, other: string, text: string) => `Next: ${title}, or ${other} where one lift is left. ${text}`,
+    either: (title: string, other: string, text: string) =>
+      `Next: ${title}, or ${other} where one lift is left. ${text}`,
     one: (title: string, text: string) => `${title}. ${text}`,
     craft: (title: string, text: string) => `${title}: ${text}`,
     check: (lines: readonly string[]) => (lines.length ? `Check: ${lines.join(' ')}` : ''),
@@ -92,7 +102,8 @@ export const en = {
       ['mix is dumped', 'mix is dumped, what next'],
       ['first lift is laid', 'first lift is laid, what next'],
     ],
-    noSuchLift: (lift: number, lifts: number) => `This patch has ${lifts} lift${lifts === 1 ? '' : 's'}, so there is no lift ${lift}. Which lift is it, or how deep is the patch?`,
+    noSuchLift: (lift: number, lifts: number) =>
+      `This patch has ${lifts} lift${lifts === 1 ? '' : 's'}, so there is no lift ${lift}. Which lift is it, or how deep is the patch?`,
     asks: { next: "What's next?", whole: 'Give me the whole checklist.', done: 'Done, what next?' },
   },
   fault: {
@@ -105,7 +116,8 @@ export const en = {
   },
   repair: {
     found: (repair: string, defect: string, because: string) => `${repair} for ${defect}: ${because}.`,
-    isAsked: (asked: string, yes: boolean, holding: boolean) => (yes ? (holding ? `Yes, ${asked}, as a holding repair only.` : `Yes, ${asked}.`) : `No ${asked} here.`),
+    isAsked: (asked: string, yes: boolean, holding: boolean) =>
+      yes ? (holding ? `Yes, ${asked}, as a holding repair only.` : `Yes, ${asked}.`) : `No ${asked} here.`,
     holding: 'A holding repair: it buys time and does not cure.',
     first: (names: readonly string[]) => `With it: ${names.join(', ')}.`,
     severity: (level: string, scheme: string, source: string) => `${level} by ${scheme} (${source})`,

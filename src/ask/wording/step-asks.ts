@@ -23,21 +23,13 @@ export const stepAsks = {
     'what do+now',
     'what need now',
     'last+thing',
+    'what+first',
+    'first+thing',
     'where go|from+here',
     'next -next+lift|patch|pass|load|truck|day|week|year|lane|sign|time|to|morning|spot',
   ],
-  rest: [
-    'what+left do|step|job|list|check',
-    'what else do|need|left',
-    'step left|remain',
-    'rest step|job|checklist',
-  ],
-  done: [
-    'done -when -how -check -what',
-    "that's+done",
-    'finished -when -how -check -patch -mat -surface',
-    'all+done',
-  ],
+  rest: ['what+left do|step|job|list|check', 'what else do|need|left', 'step left|remain', 'rest step|job|checklist'],
+  done: ['done -when -how -check -what', "that's+done", 'finished -when -how -check -patch -mat -surface', 'all+done'],
 } as const;
 
 /** Words that stand before or after the name of a step: each is put in place of NAME. */

@@ -21,15 +21,19 @@ export default choice({
       id: 'bare-lip',
       title: 'a lip with no ramp or sign',
       cues: [
-        'leave|left lip|step|edge|end overnight|night|tonight -ramp -sign',
-        'lip|step overnight -ramp -sign',
+        'leave|left lip|step|edge|end overnight|night|tonight -ramp -ramped -sign -signed',
+        'lip|step overnight -ramp -ramped -sign -signed',
         'no|without+ramp lip|step|edge|end',
       ],
     },
     {
       id: 'ramped',
       title: 'ends ramped and signed',
-      cues: ['ramp overnight|night|tonight -no -without -not', 'leave|left ramp -no -without -not', 'ramped signed'],
+      cues: [
+        'ramp|ramped overnight|night|tonight -no -without -not',
+        'leave|left ramp|ramped -no -without -not',
+        'ramped signed',
+      ],
     },
     {
       id: 'closed',

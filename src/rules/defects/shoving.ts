@@ -18,7 +18,7 @@ export default defect({
     'shove stop-sign|intersection|road|light|brake|hump|old|repair|fix -roller -drum',
     'hump|wave|ripple|washboard|heave|bump stop-sign|intersection|brake|old',
     'push hump|wave|road|mix stop-sign|intersection|brake|truck',
-    'road|lane ripple|washboard|heave',
+    'road|lane ripple|washboard|heave -blade -grader -left -behind -mat -fresh',
     'washboard|ripple road -fresh -mat -blade -grader -behind',
   ],
   decisions: [

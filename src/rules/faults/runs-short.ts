@@ -9,7 +9,7 @@ export default fault({
   because: 'The row held less than the width and depth ask for, or it was not the same size all along.',
   sources: [commonPractice, everett('(12)A1, temporary wedge')],
   cues: [
-    'ran|run|came|come|coming+short',
+    'ran|run|came|come|coming+short -gonna -will -going',
     'ran|run|running+out -taper -turn',
     'ran+out mix|windrow|before|short|end -will',
     'short mix|ton|feet|end|of -lift -hand -cut -sign -taper',

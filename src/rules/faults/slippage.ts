@@ -14,7 +14,7 @@ export default fault({
     'slippage',
     'half-moon',
     'half-moon new|fresh|mat|patch|mix|lift|slid|slide',
-    'patch|mat|lift slide|slid|moved road|old|under|brake|stop|loose|off -roller -back',
+    'patch|mat|lift slide|slid|moved road|old|under|brake|stop|loose|off -roller -back -hill -bank -ground',
     "patch|mat|mix|lift not|isn't|wont|won't|doesn't stick|bond|hold -drum -roller",
     'peel patch|mat|lift|sheet|up',
     'patch|mat|lift peel|delaminate',

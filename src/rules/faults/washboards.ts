@@ -14,6 +14,7 @@ export default fault({
     'washboard',
     'wash+board',
     'ripple',
+    'ripple|wave|washboard blade|grader|left|leave|make -stop-sign -intersection -old -pass+by',
     'corrugation|corrugated',
     'grader|machine|blade bounce|hop|chatter -truck',
     'bounce mat|mark|wave|ridge|pass|lay',

@@ -25,6 +25,7 @@ export default practice({
     'when open|traffic|car',
     'traffic|car on patch|mat|tack|it @check',
     'open up',
+    'check|ready+open',
     'why open|wait traffic',
     'open+lane|road|up car|traffic|tack|it|windrow|mat',
     'open lane|road car|traffic want|wait|through',

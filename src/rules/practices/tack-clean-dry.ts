@@ -15,7 +15,7 @@ export default practice({
   ],
   cues: [
     'tack|spray|shoot|shot wet|damp|dusty|dust|mud|muddy|dirty|frost|puddle|water @check',
-    'tack|spray|shoot|shot puddle|mud|muddy|damp|frost|dusty|wet|water anyway|still|over|regardless -how-many -rain -cutback -brown -broke -tank',
+    'tack|spray|shoot|shot puddle|mud|muddy|damp|frost|dust|dusty|wet|water anyway|still|over|regardless -how-many -rain -cutback -brown -broke -tank',
     'tack|spray|shoot|shot puddle|mud|muddy|frost -how-many -rain -rate -residual',
     'tack|spray|shoot|shot standing+water -how-many -rain -rate -residual',
     'damp @check',

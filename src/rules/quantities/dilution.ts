@@ -22,11 +22,8 @@ export default quantity({
     { cues: ['undiluted', 'no+water', 'without+water', 'not+dilute', 'straight -mix -binder'], number: 100, unit: '%' },
     {
       cues: [
+        'half+half',
         'half+water|tack|strength|dilute',
-        'half+half',
-        'half+water',
-        'half+emulsion',
-        'half+half',
         'water|cut|dilute half -residual+half',
         'cut|dilute even|evenly|equal|equally',
         'equal|even+part water|tack',

@@ -9,7 +9,13 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'whole' },
   because: 'What leaves the bar in a minute, all nozzles together.',
   sources: [virginia('ch. 8, HMA-8'), navyBasic('distributor formulas, p. 492 of the web edition')],
-  cues: ['pump rate|output|set', 'how-many pump', 'gallon minute', 'gpm'],
+  cues: [
+    'pump rate|output|set|need|put|run',
+    'how-many|what pump',
+    'gallon+minute|min -how-fast -speed',
+    'gpm',
+    'what+flow',
+  ],
   roles: { after: ['pump'], before: ['pump'] },
   bare: false,
   question: {

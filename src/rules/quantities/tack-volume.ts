@@ -20,6 +20,7 @@ export default quantity({
     'gallon coat #length',
     'distributor #length -how-fast -speed -#flow -#volume -tank',
     'tank|#volume @check #length -how-far -how-fast',
+    'tank|#volume|tack @check #number|#area|patch|lane|road -how-far -how-fast -ton -#temperature -#mass -used -rate -residual -wet -black -brown -set -broke -broken -break',
   ],
   alsoCalled: ['gallons of tack'],
   roles: { after: ['tack', 'spray', 'shoot', 'shot'], before: ['tack', 'spray', 'put', 'shoot', 'shot'] },

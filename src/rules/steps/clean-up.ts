@@ -22,6 +22,13 @@ export default step({
     'clean-up done|finished|over -not',
     'all|everything|everybody clean|clean-up -not -before',
     'clean-up roll|rolled|swept|patch -not -before -how',
-    'all pick+up -sign -cone -not'],
-  cues: ['how|what clean-up -now -next -then', 'left|leftover lump|stone|mix what where|do', 'stone all+over lane|road'],
+    'all|everything pick+up -sign -cone -not',
+    'lump|chunk|leftover haul|gone|load|pick -not -where -how -check -what+do',
+    'shoulder pull -how -not -check -need -what+do',
+  ],
+  cues: [
+    'how|what clean-up -now -next -then',
+    'left|leftover lump|stone|mix what where|do',
+    'stone all+over lane|road',
+  ],
 });

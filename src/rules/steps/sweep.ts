@@ -26,6 +26,12 @@ export default step({
   good: 'Stone and old mix show, dry, all over the marked area.',
   rules: ['tack-clean-dry', 'traffic-control-first'],
   named: ['sweep|swept|sweeping', 'broom', 'blow+off'],
-  doneCues: ['swept -not -before', 'sweep done|finished -not', 'broom done|finished|through -not', 'clean dry ?now'],
+  doneCues: [
+    'swept -not -before',
+    'broom|blow|blew+off|out -not -need -before -how',
+    'sweep done|finished -not',
+    'broom done|finished|through -not',
+    'clean dry ?now',
+  ],
   cues: ['how sweep|broom', 'broom|sweep cloud|dust', 'sweep wet|water|mist'],
 });

@@ -29,11 +29,18 @@ export default step({
     'cone-height',
     'apparel',
   ],
-  named: ['traffic+control -down', 'sign+up|out', 'set+up+traffic|sign|cone', 'close+lane'],
+  named: [
+    'traffic+control -down',
+    'sign|cone+up|out',
+    'sign|cone go+up|out',
+    'lane closed|close|shut|shutting',
+    'set+up+traffic|sign|cone',
+    'close+lane',
+  ],
   doneCues: [
     'traffic+control up|set|place -not -before -until -when -how',
     'sign|cone up|out|set -not -down -pick -cover -before',
-    'lane closed|shut -not',
+    'lane closed|shut -not -before -until -when -how',
     'flagger place|station|out -not -where',
   ],
   cues: [
