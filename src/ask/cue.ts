@@ -52,7 +52,10 @@ export const placesOf = (cue: Cue, heard: Heard): number[] =>
 /** True when a term is heard. */
 export function hears(heard: Heard, term: Term): boolean {
   const [first, ...rest] = term;
-  if (rest.length === 0) return first!.some((word) => heard.places.has(word));
+  if (rest.length === 0) {
+    for (const word of first!) if (heard.places.has(word)) return true;
+    return false;
+  }
   return first!.some((word) => (heard.places.get(word) ?? []).some((at) => follows(heard, rest, at)));
 }
 
@@ -67,12 +70,21 @@ function follows(heard: Heard, rest: Term, at: number): boolean {
 
 /** How well a cue fits: the weights of what it hears; undefined when it does not fit. */
 export function fit(cue: Cue, heard: Heard, weight: (word: string) => number): number | undefined {
-  if (!cue.needs.every((term) => hears(heard, term)) || cue.bars.some((term) => hears(heard, term))) return undefined;
-  const weigh = (term: Term): number =>
-    term.reduce((sum, words) => sum + Math.min(...words.filter((word) => heard.places.has(word)).map(weight)), 0) +
-    (term.length - 1);
-  return (
-    cue.needs.reduce((sum, term) => sum + weigh(term), 0) +
-    cue.helps.filter((term) => hears(heard, term)).reduce((sum, term) => sum + weigh(term), 0)
-  );
+  for (const term of cue.needs) if (!hears(heard, term)) return undefined;
+  for (const term of cue.bars) if (hears(heard, term)) return undefined;
+  let score = 0;
+  for (const term of cue.needs) score += weigh(term, heard, weight);
+  for (const term of cue.helps) if (hears(heard, term)) score += weigh(term, heard, weight);
+  return score;
+}
+
+/** Of alternatives heard the commonest counts; words side by side say a little more than apart. */
+function weigh(term: Term, { places }: Heard, weight: (word: string) => number): number {
+  let sum = term.length - 1;
+  for (const words of term) {
+    let least = Number.POSITIVE_INFINITY;
+    for (const word of words) if (places.has(word)) least = Math.min(least, weight(word));
+    sum += least;
+  }
+  return sum;
 }

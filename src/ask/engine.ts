@@ -4,7 +4,7 @@ import { heads, plainWords, smallWords, weakWords } from '../rules/words.ts';
 import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
-import { type Goal, goalIndex } from './goal.ts';
+import { type Goal, goalIndex, goalText } from './goal.ts';
 import { type WordFigure, wordFigures } from './said-as.ts';
 import { type Titles, titlesOf } from './titles.ts';
 import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
@@ -17,6 +17,8 @@ export interface Engine {
   readonly small: ReadonlySet<string>;
   readonly weak: ReadonlySet<string>;
   readonly goals: CueIndex<Goal>;
+  /** Every goal there is, as a job carries it. */
+  readonly goalsByText: ReadonlyMap<string, Goal>;
   readonly options: CueIndex<OptionHeard>;
   readonly inWords: CueIndex<WordFigure>;
   readonly titles: Titles;
@@ -35,7 +37,9 @@ export function engineOf(knowledge: Knowledge): Engine {
   const head = headOf(heads);
   const { quantities, limits, practices } = knowledge;
   const asked = [...quantities.values(), ...limits.values(), ...practices.values()].filter((record) => record.cues);
-  const goals = goalIndex([...asked, ...workGoals()], head);
+  const sought = [...asked, ...workGoals()];
+  const goals = goalIndex(sought, head);
+  const everyGoal: Goal[] = [...quantities.values(), ...limits.values(), ...practices.values(), ...sought].map(({ kind, id }) => ({ kind, id }));
   const options = optionIndex(knowledge, head);
   const inWords = wordFigures(knowledge, head);
   const byWord = roleIndex(knowledge);
@@ -59,6 +63,7 @@ export function engineOf(knowledge: Knowledge): Engine {
     sides: [...quantities.values()].filter(({ inGroup }) => inGroup),
     titles: titlesOf(quantities.values(), vocabulary, small),
     goals,
+    goalsByText: new Map(everyGoal.map((goal) => [goalText(goal), goal])),
     byWord,
     options,
     inWords,

@@ -30,12 +30,15 @@ export function searchCards({ understood, request, voice }: Scene, most = 3): Ca
 }
 
 /** The rarest words; one that no card knows is taken for the known word a slip away, where there is one. */
-function telling(terms: readonly Term[], index: CardIndex): Term[] {
-  const weight = ({ head, typed }: Term): number => Math.max(index.weight(head), index.weight(typed));
-  const known = terms.filter((term) => weight(term) > 0).sort((a, b) => weight(b) - weight(a));
-  const unknown = terms.filter((term) => weight(term) === 0).slice(0, mostUnknown);
+function telling(terms: readonly Term[], { weight, nearest }: CardIndex): Term[] {
+  const heaviest = ({ head, typed }: Term): number => Math.max(weight(head), weight(typed));
+  const known = terms
+    .filter((term) => heaviest(term) > 0)
+    .map(({ head, typed }) => ({ head: weight(head) > 0 ? head : typed, typed: weight(typed) > 0 ? typed : head }))
+    .sort((a, b) => heaviest(b) - heaviest(a));
+  const unknown = terms.filter((term) => heaviest(term) === 0).slice(0, mostUnknown);
   const mended = unknown.map((term) => {
-    const near = index.nearest(term.typed);
+    const near = nearest(term.typed);
     return near ? { head: near, typed: near } : term;
   });
   return [...known.slice(0, mostWords - mended.length), ...mended];

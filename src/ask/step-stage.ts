@@ -80,6 +80,22 @@ export function liftSaid(sentence: Sentence): LiftSaid | undefined {
   return undefined;
 }
 
+/**
+ * Places of the figures that only number a lift: the 2 of "lift 2 is down", and the 3 of "lift 2 of 3", which is how many
+ * there are. They are no thickness, length or load.
+ */
+export function liftFigures(sentence: Sentence): { readonly lift?: number; readonly count?: number } {
+  const { tokens, places, after } = sentence;
+  const whole = (at: number): boolean => {
+    const token = tokens[at];
+    return token?.kind === 'figure' && !token.figure.unit && Number.isInteger(token.figure.number);
+  };
+  const lift = (places.get('lift') ?? []).map((at) => at + 1).find(whole);
+  if (lift === undefined || !stageSaid(sentence)) return {};
+  const of = (places.get('of') ?? []).find((at) => at > lift && whole(after(at)));
+  return { lift, ...(of === undefined ? {} : { count: after(of) }) };
+}
+
 const laying = new Set(['first-lift', 'next-lift', 'finish-lift']);
 
 /**

@@ -16,7 +16,7 @@ import { figuresInWords } from './said-as.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import type { Taken } from './taken.ts';
 import { assigned } from './titles.ts';
-import { suits, workGoals } from './work-goals.ts';
+import { suits } from './work-goals.ts';
 
 /** What a question was taken to mean. */
 export interface Understanding {
@@ -60,7 +60,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
   const sought = only ? undefined : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
   const named = namedUnits(items);
-  const old = goalFrom(past.goal, engine);
+  const old = engine.goalsByText.get(past.goal ?? '');
   const goal = only ? old : (sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? old);
   return {
     goal,
@@ -170,15 +170,6 @@ function takeFigures(
   ];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: (takesBack(sentence) ? corrected : merge)(kept, fresh) };
-}
-
-/** The goal a job carries, where there is such a record. */
-function goalFrom(text: string | undefined, { knowledge }: Engine): Goal | undefined {
-  const [kind, id = ''] = text?.split('/') ?? [];
-  if (kind === 'quantity' && knowledge.quantities.has(id)) return { kind, id };
-  if (kind === 'limit' && knowledge.limits.has(id)) return { kind, id };
-  if (kind === 'practice' && knowledge.practices.has(id)) return { kind, id };
-  return workGoals().find((goal) => goal.kind === kind && goal.id === id);
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */

@@ -33,7 +33,9 @@ const shortestSlip = 5;
 /** How many of the search's results are looked at closely. */
 const close = 25;
 /** The share of a question, by weight, that a card must speak of: more where only one word of it is heard. */
-const enough = { one: 0.52, several: 0.4 };
+const enough = { one: 0.5, several: 0.4 };
+/** A word that no card knows counts for more than the rarest that one does: it tells of another thing. */
+const foreign = 1.0;
 /** How far each counts: the likest way of asking, the share of the question that the card speaks of, the search's own order. */
 const counts = { alike: 0.5, share: 0.3, order: 0.2 };
 
@@ -53,7 +55,7 @@ function build(cards: readonly (readonly [string, readonly string[]])[]): CardIn
   });
   search.addAll(cards.map(([id, [title, ...asks]]) => ({ id, title, asks: asks.join(' ') })));
   const weight = weightsOf(cards.map(([, phrases]) => phrases.flatMap((phrase) => phrase.split(' '))));
-  const unknown = Math.log2(1 + cards.length);
+  const unknown = foreign * Math.log2(1 + cards.length);
   const phrases = new Map(cards.map(([id, lines]) => [id, lines.map((line) => phraseOf(line, weight))]));
 
   const find = (terms: readonly Term[]): Found[] => {

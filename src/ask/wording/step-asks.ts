@@ -24,7 +24,6 @@ export const stepAsks = {
     'what need now',
     'last+thing',
     'what+first',
-    'first+thing',
     'where go|from+here',
     'next -next+lift|patch|pass|load|truck|day|week|year|lane|sign|time|to|morning|spot',
   ],

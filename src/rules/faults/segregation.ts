@@ -16,6 +16,7 @@ export default fault({
     'stone kick',
     'stone roll+out',
     'stone separate',
+    'coarse|big stone side|edge|end mat|patch|lift -old -size',
     'stone pocket|nest',
     'streak mat|patch|mix -tack -bar -nozzle -drag',
     'look|looks open|dry|bony|boney|rocky|hungry',

@@ -12,7 +12,7 @@ export default quantity({
   cues: ['how+long patch', 'patch+length', 'how-many road|lane|feet cover|do|patch -load -truck'],
   roles: {
     after: ['long', 'length', 'run', 'stretch', 'patch', 'spot', 'hole'],
-    before: ['length', 'long', 'distance'],
+    before: ['length', 'long', 'distance', 'run'],
   },
   inGroup: 'longest',
   plain: true,

@@ -10,7 +10,7 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['rut', 'wheel', 'path', 'wheelpath', 'track'] },
   setting: ['rut', 'rutted'],
-  saidAs: [{ cues: ['both|two wheel+path', 'both rut', 'both+wheel'], number: 2, unit: '1' }],
+  saidAs: [{ cues: ['both wheelpath|rut|track', 'both+wheel'], number: 2, unit: '1' }],
   question: {
     text: 'How many ruts: one wheel path, or both?',
     ease: 6,

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'A rut runs as far as wheels brake, turn or climb in one track.',
   sources: [commonPractice],
-  roles: { after: ['long', 'length', 'run', 'stretch', 'road'], before: ['length', 'long', 'distance'] },
+  roles: { after: ['long', 'length', 'run', 'stretch', 'road'], before: ['length', 'long', 'distance', 'run'] },
   setting: ['rut', 'rutted'],
   bare: { us: 'ft', metric: 'm' },
   question: {

@@ -15,7 +15,7 @@ export default quantity({
     fromMemory('rates by surface as commonly taught'),
   ],
   cues: [
-    'residual -spray|shoot|shot|bar -share -set',
+    'residual -spray|shoot|shot -bar+rate|setting -share -set',
     'what|how-many+residual',
     'residual get|left|leave|stay -what+spray|shoot|shot -set',
     'left|stay|remain after+break|broke|broken|water|cure|dry -gallon -ton',

@@ -62,7 +62,7 @@ export default step({
   ],
   good: 'Even depth, both ends from nothing, no torn or rocky streak.',
   rules: ['lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane', 'turnout-distance'],
-  named: ['first+lift', 'first+pass', 'bottom+lift'],
+  named: ['first+lift', 'first+pass', 'bottom+lift', 'lay -finish -final -last -top -second -third -next -not'],
   doneCues: [
     'first|1st|bottom+lift down|laid|done|in|blade -not -how',
     'lift down|laid|in|blade -not -how -next -second -third -finish -last -final -top -how-many',

@@ -21,5 +21,8 @@ export default step({
   rules: ['traffic-control-first', 'drop-off'],
   named: ['survey', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
   doneCues: ['patch|spot|limit mark|paint -not', 'mark+out', 'all mark|paint|measure'],
-  cues: ['how survey', 'how mark|measure patch|spot|limit|bad', 'how-many|where|how depth reading', 'measure hit'],
+  cues: [
+    'first+thing|step job|patch|do -lift -sign',
+    'how survey',
+    'how mark|measure patch|spot|limit|bad', 'how-many|where|how depth reading', 'measure hit'],
 });

@@ -23,7 +23,7 @@ export default step({
   named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
   doneCues: [
     'traffic+control down|gone -not -when -check',
-    'sign|cone down|in -#length -not -when -check -before -blow|blown -fell',
+    'sign|cone down|in -order -which -#length -not -when -check -before -blow|blown -fell',
     'sign|cone pick+up -not -when -check -before -first',
     'everything|everybody|all off|out road|lane -not -check -when -before',
     'road|lane open -not -check -when',
@@ -33,5 +33,6 @@ export default step({
     'which sign come|pick last|first|down',
     'need|pick order sign|cone down|up',
     'need down traffic+control',
+    'order|which sign|cone|control down|off|remove -up',
   ],
 });
