@@ -1,6 +1,7 @@
 import { restsOn } from '../calc/solve.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
 import { startsOf } from './engine.ts';
+import { withAdded } from './added.ts';
 import { compared } from './enough.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
@@ -52,11 +53,19 @@ function isBesideThePoint({ understood }: Scene): boolean {
   );
 }
 
-function valueReply(scene: Scene, goal: string): Reply {
-  const id = settledAs(scene, goal);
+function valueReply(plain: Scene, goal: string): Reply {
+  const id = settledAs(plain, goal);
+  const { scene, working, note } = withAdded(plain, id);
   const record = scene.engine.knowledge.quantities.get(id)!;
   const beside = (record.beside ?? []).filter((other) => scene.voice.solved.has(other));
-  return { ...body(scene, [id, ...beside]), kind: 'value', topic: id };
+  const reply = body(scene, [id, ...beside]);
+  return {
+    ...reply,
+    kind: 'value',
+    topic: id,
+    ...(working ? { working: [...reply.working, working] } : {}),
+    ...(note ? { text: `${reply.text}\n${note}` } : {}),
+  };
 }
 
 /** The quantity that one which stands in for others came from. */

@@ -45,9 +45,9 @@ export function wordsOf({ needs, helps, bars }: Cue): Set<string> {
   return words;
 }
 
-/** Where a question says the words a cue must have: the first place of each. */
+/** Where a question says the words a cue must have: the last place of each, for what is asked stands last. */
 export const placesOf = (cue: Cue, heard: Heard): number[] =>
-  cue.needs.flat(2).flatMap((word) => heard.places.get(word)?.[0] ?? []);
+  cue.needs.flat(2).flatMap((word) => heard.places.get(word)?.at(-1) ?? []);
 
 /** True when a term is heard. */
 export function hears(heard: Heard, term: Term): boolean {

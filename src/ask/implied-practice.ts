@@ -11,11 +11,17 @@ const gravest = ['stop', 'caution', 'ok'];
  * "Open it with loose rock all over?" names no goal, but says how something is done: the practice that judges it is meant.
  * Undefined where nothing is asked, or nothing said is judged.
  */
-export function impliedPractice({ practices }: Knowledge, { places, tokens }: Sentence, fresh: readonly Fact[]): Goal | undefined {
+export function impliedPractice(
+  { practices }: Knowledge,
+  { places, tokens }: Sentence,
+  fresh: readonly Fact[],
+): Goal | undefined {
   const asks = places.has('@check') || tokens.some((token) => token.kind === 'mark' && token.text === '?');
   if (!asks) return undefined;
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
   const rank = ({ on, judged }: PracticeRecord): number => gravest.indexOf(judged[said.get(on.id)!]?.status ?? 'ok');
-  const [gravestOne] = [...practices.values()].filter(({ on, cues }) => cues && said.has(on.id)).sort((a, b) => rank(a) - rank(b));
+  const [gravestOne] = [...practices.values()]
+    .filter(({ on, cues }) => cues && said.has(on.id))
+    .sort((a, b) => rank(a) - rank(b));
   return gravestOne && { kind: 'practice', id: gravestOne.id };
 }

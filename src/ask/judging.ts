@@ -52,7 +52,8 @@ function checkOf(judged: Judgement, voice: Voice, owner?: Owner, general?: strin
   const said = !owner ? text : en.byRuleOf(text, owner.asker ? en.yourRule : en.agencyFigure(owner.name, general));
   const { sources } = rule.kind === 'limit' && rule.agency ? rule.agency.general : rule;
   const source = !owner ? saySource(sources[0]) : owner.asker ? en.yourRule : saySource(owner.source);
-  return { rule: rule.id, status, text: said, source, ...(needs.length ? { needs } : {}) };
+  const id = (rule.kind === 'limit' ? rule.underRule : undefined) ?? rule.id;
+  return { rule: id, status, text: said, source, ...(needs.length ? { needs } : {}) };
 }
 
 /** The general rule, where another figure stands in its place: what it says of the same figure, and its bound in words. */

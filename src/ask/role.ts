@@ -194,10 +194,14 @@ const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boo
 const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean =>
   setting?.some((word) => places.has(word)) ?? true;
 
+/** More than this is no count of what a figure right after it is of. */
+const mostCounted = 40;
+
 /** "Two 20 ft feathers", "three 10 x 20 patches": a number right before a figure counts what that figure is of. The place of the last such figure. */
 function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | undefined {
   const next = tokens[at + 1];
-  if (figure.unit || figure.group !== undefined || figure.form === 'ratio' || next?.kind !== 'figure') return undefined;
+  const counts = Number.isInteger(figure.number) && figure.number > 1 && figure.number <= mostCounted;
+  if (figure.unit || !counts || figure.group !== undefined || figure.form === 'ratio' || next?.kind !== 'figure') return undefined;
   let last = at + 1;
   while (tokens[last + 1]?.kind === 'figure') last++;
   return last;

@@ -33,9 +33,9 @@ function ofDefect(record: DefectRecord | undefined): string[] {
     ...when,
     ...ifSaid,
   ]);
-  const measured = findings.flatMap((finding) => ('of' in finding ? finding.of : []));
+  const measured = findings.flatMap((finding) => ('of' in finding ? finding.of.slice(0, 1) : []));
   const rated = (record?.severity ?? []).flatMap((scale) =>
-    'rows' in scale ? [...scale.rows.by, ...scale.columns.by] : 'by' in scale ? scale.by : [],
+    'rows' in scale ? [scale.rows.by[0], scale.columns.by[0]] : 'by' in scale ? scale.by.slice(0, 1) : [],
   );
   return [...measured, ...rated].map(({ id }) => id);
 }

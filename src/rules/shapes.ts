@@ -60,6 +60,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly plausible?: { readonly min: Figure<D>; readonly max: Figure<D> };
   /** The question that asks for it, as a person would put it: offered as a next question. */
   readonly asks?: string;
+  /** A share that the asker names is added to it when it is asked for: waste on tons and on tack. */
+  readonly adds?: QuantityRecord<'ratio'>;
   /** Stands in for another quantity until it is settled which: the answer is given under that one. */
   readonly standsIn?: true;
   /** What a foreman wants to see beside it. */
@@ -164,6 +166,8 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
   readonly from?: From;
   /** In place of bounds of its own: the first case whose conditions hold gives them. */
   readonly cases?: readonly LimitCase<D>[];
+  /** The rule it is part of, where one name covers several bounds: verdicts are given under that name. */
+  readonly underRule?: string;
   /** A rule shown beside another one, which gives the verdict. */
   readonly besideRule?: string;
   /** Sentences with `{quantity-id}` for the figures at hand, `{limit}` for the bound and `{on}` for the figure judged. */

@@ -2,6 +2,7 @@ import MiniSearch from 'minisearch';
 import { wordsOfCards } from '../cards.generated.ts';
 import { oneSlip } from '../vocabulary.ts';
 import type { Term } from './terms.ts';
+import { isSpokenOf } from './text-index.ts';
 
 /** A card found, and how well it answers: near 0 for hardly, 1 for a way of asking it word for word. */
 export interface Found {
@@ -33,9 +34,9 @@ const shortestSlip = 5;
 /** How many of the search's results are looked at closely. */
 const close = 25;
 /** The share of a question, by weight, that a card must speak of: more where only one word of it is heard. */
-const enough = { one: 0.5, several: 0.4 };
-/** A word that no card knows counts for more than the rarest that one does: it tells of another thing. */
-const foreign = 1.0;
+const enough = { one: 0.4, several: 0.35 };
+/** What a word counts for that nobody asks by, beside the rarest one that is asked by: less where a card speaks of it, more where none does. */
+const strange = { spokenOf: 0.6, foreign: 1.4 };
 /** How far each counts: the likest way of asking, the share of the question that the card speaks of, the search's own order. */
 const counts = { alike: 0.5, share: 0.3, order: 0.2 };
 
@@ -55,14 +56,15 @@ function build(cards: readonly (readonly [string, readonly string[]])[]): CardIn
   });
   search.addAll(cards.map(([id, [title, ...asks]]) => ({ id, title, asks: asks.join(' ') })));
   const weight = weightsOf(cards.map(([, phrases]) => phrases.flatMap((phrase) => phrase.split(' '))));
-  const unknown = foreign * Math.log2(1 + cards.length);
+  const rarest = Math.log2(1 + cards.length);
+  const unknown = (word: string): number => rarest * (isSpokenOf(word) ? strange.spokenOf : strange.foreign);
   const phrases = new Map(cards.map(([id, lines]) => [id, lines.map((line) => phraseOf(line, weight))]));
 
   const find = (terms: readonly Term[]): Found[] => {
     const words = new Set(terms.flatMap(({ head, typed }) => [head, typed]));
     if (words.size === 0) return [];
     const weigh = (list: Iterable<string>): number =>
-      [...list].reduce((sum, word) => sum + (weight(word) || unknown), 0);
+      [...list].reduce((sum, word) => sum + (weight(word) || unknown(word)), 0);
     const all = weigh(words);
     const results = search.search({ combineWith: 'OR', queries: [...words] }, { boost }).slice(0, close);
     const top = results[0]?.score ?? 1;

@@ -36,6 +36,8 @@ export const en = {
   converted: (from: string, to: string) => `${from} is ${to}.`,
   patch: (number: number, text: string) => `patch ${number} ${text}`,
   patches: (parts: readonly string[]) => `Together: ${parts.join(', ')}.`,
+  addShare: (whole: string, share: string) => `${whole} × (1 + ${share})`,
+  withShare: (title: string, share: string) => `With ${title} ${share}, as you said.`,
   agencyFirst: "Your agency's rules come before these.",
   offTheRoad: 'Read this off the road: not while flagging, operating, or in the path of anything.',
   known: (facts: readonly string[]) => (facts.length ? `I have ${facts.join(', ')}.` : ''),

@@ -24,6 +24,7 @@ export default choice({
         'leave|left lip|step|edge|end overnight|night|tonight -ramp -ramped -sign -signed',
         'lip|step overnight -ramp -ramped -sign -signed',
         'no|without+ramp lip|step|edge|end',
+        'no|without+sign lip|step|edge|end',
       ],
     },
     {

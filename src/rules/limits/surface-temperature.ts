@@ -8,6 +8,7 @@ export default limit({
   title: 'road warm enough for a thin hot lift',
   on: surfaceTemperature,
   min: { number: 55, unit: 'degF' },
+  underRule: 'air-temperature',
   breaks: 'caution',
   when: [{ choice: mixKind, is: ['hot'] }],
   because: 'The road below takes most of the heat of a thin lift.',

@@ -17,6 +17,8 @@ export default practice({
     'dump|lay|drive|truck tack @check',
     'how+long tack break|set|dry|cure',
     'tack ready @check',
+    "tack not|hasn't|isn't|ain't|didn't|wont|won't|still broke|broken|break|set|cure|brown dump|lay|mix|truck|drive|start|go",
+    'tack drove|driven|car|traffic @check',
     'when tack broke|break|set|ready',
     'why wait|tack break|broke|broken',
     'why tack|wait black|brown|tacky|set|cure|dry|ready|turn|color',

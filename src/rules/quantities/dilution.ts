@@ -10,11 +10,11 @@ export default quantity({
   because:
     'Water added in the tank leaves less asphalt in every gallon sprayed: one part water to one of emulsion is half.',
   sources: [everett('5-04.3(4): diluted once, at most one part water to one of emulsion')],
-  cues: ['what|how-many dilute -water', 'how+dilute', 'dilute -water -what -how-many -spray|shoot|shot -rate'],
+  cues: ['what|how-many dilute -water', 'how+dilute', 'dilute -water -what -where -how-many -spray|shoot|shot -rate -residual -set'],
   alsoCalled: ['cut with water', 'watered down', '1:1'],
   roles: {
     after: ['dilute', 'dilution', 'strength', 'original'],
-    before: ['dilute', 'dilution', 'cut', 'mixed', 'water'],
+    before: ['dilute', 'dilution', 'cut', 'mixed'],
   },
   setting: ['dilute', 'dilution', 'cut', 'mixed', 'water', 'strength', 'original', 'undiluted', 'straight'],
   parts: 'share',

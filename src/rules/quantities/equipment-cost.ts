@@ -8,7 +8,12 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Hours times what all machines cost an hour.',
   sources: [geometry],
-  cues: ['cost+equipment|machine', 'equipment|machine+cost'],
+  cues: [
+    'cost+equipment|machine|iron',
+    'equipment|machine|iron+cost',
+    'equipment|machine|iron cost -total -crew -labor -ton -#mass -men -guy',
+    'equipment|machine|iron #time #number|#wage -total -crew -labor -ton -#mass -men -guy',
+  ],
   roles: { before: ['equipment', 'machine'] },
   setting: ['equipment', 'machine'],
   bare: false,

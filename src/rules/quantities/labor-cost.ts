@@ -8,7 +8,12 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Labor hours times the rate of one person.',
   sources: [geometry],
-  cues: ['cost+labor|crew', 'labor|crew+cost'],
+  cues: [
+    'cost+labor|crew',
+    'labor|crew+cost',
+    'crew|man|men|guy|laborer|labor|people #time #number|#wage -ton -#mass -equipment -machine -total',
+    'cost labor|crew|guy|men|man hour -ton -#mass -equipment -machine -total',
+  ],
   roles: { before: ['labor', 'crew'] },
   setting: ['labor', 'crew'],
   bare: false,

@@ -15,7 +15,7 @@ export default quantity({
     'cost #price',
     '#mass #price',
     'cost #mass -place -per -a',
-    '#mass cost ton at',
+    '#mass cost ton at -total -crew -labor -equipment -machine',
     'at+#number ton cost -total -job -hour -crew -equipment',
     'mix cost|price|bill #mass',
     'price|cost mix|#length at+#number',

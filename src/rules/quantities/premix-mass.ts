@@ -1,4 +1,5 @@
 import { quantity } from '../shapes.ts';
+import waste from './waste.ts';
 import { navyAdvanced } from '../sources-craft.ts';
 
 export default quantity({
@@ -27,6 +28,7 @@ export default quantity({
   alsoCalled: ['tonnage', 'tons in place', 'premix', 'hot mix', 'cold mix', 'blacktop', 'plant mix'],
   roles: { after: ['mix', 'left', 'need'], before: ['mix', 'need', 'total'] },
   plain: true,
+  adds: waste,
   bare: false,
   question: {
     text: 'How many tons go in the patch?',

@@ -14,8 +14,8 @@ export default quantity({
     fromMemory('tanks run a little over the least, so 60 % is taken'),
   ],
   cues: [
-    'what residue -spray|shoot|shot -rate',
-    'how-many residue -spray|shoot|shot -rate',
+    'what+residue -spray|shoot|shot -rate',
+    'how-many+residue -spray|shoot|shot -rate',
     'residue @check -spray|shoot|shot',
   ],
   alsoCalled: ['residual asphalt content', 'percent residue'],

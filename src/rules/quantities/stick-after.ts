@@ -12,7 +12,7 @@ export default quantity({
   ],
   cues: ['what|how-many+stick after'],
   roles: { after: ['after', 'left', 'end'], before: ['end', 'after', 'to', 'left'] },
-  setting: ['stick', 'start', 'end'],
+  setting: ['stick', 'start', 'end', 'strapped', 'dip', 'gauge', 'tank', 'distributor', '#volume'],
   bare: { us: 'gal', metric: 'L' },
   beside: ['tack-used'],
   usedAt: ['tack', 'record'],

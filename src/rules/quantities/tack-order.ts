@@ -10,7 +10,6 @@ export default quantity({
   because:
     'Some stays in the tank, the hose and on the ground; a distributor that runs dry at the end leaves a bare strip.',
   sources: [armyPaving('p. 17: 5 % handling loss'), fm5436('ch. 6, para 6-1')],
-  cues: ['tack order', 'gallon order', 'tack waste|loss', 'gallon waste|loss'],
   bare: false,
   beside: ['tack-volume', 'tank-volume'],
   usedAt: ['order-and-check'],

@@ -1,4 +1,5 @@
 import { quantity } from '../shapes.ts';
+import waste from './waste.ts';
 import { navyBasic, virginia } from '../sources-craft.ts';
 
 export default quantity({
@@ -24,6 +25,7 @@ export default quantity({
   ],
   alsoCalled: ['gallons of tack'],
   roles: { after: ['tack', 'spray', 'shoot', 'shot'], before: ['tack', 'spray', 'put', 'shoot', 'shot'] },
+  adds: waste,
   bare: false,
   plausible: { min: { number: 0.1, unit: 'gal' }, max: { number: 50000, unit: 'gal' } },
   asks: 'How many gallons of tack?',

@@ -9,7 +9,10 @@ export default quantity({
   because: "Read off the stick on level ground, against that tank's own chart.",
   sources: [commonPractice],
   cues: ['how-many gallon tank|distributor', 'how+big tank'],
-  roles: { after: ['tank', 'distributor', 'aboard'], before: ['tank', 'distributor', 'carry', 'hold'] },
+  roles: {
+    after: ['tank', 'distributor', 'aboard', 'left', 'tack', 'oil', 'emulsion'],
+    before: ['tank', 'distributor', 'carry', 'hold', 'stick', 'strapped', 'from'],
+  },
   bare: false,
   question: {
     text: 'How many gallons are in the tank?',

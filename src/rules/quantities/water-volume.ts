@@ -8,7 +8,12 @@ export default quantity({
   rounding: { us: 'up', metric: 'up' },
   because: 'What is not original emulsion in a diluted tank is water.',
   sources: [geometry],
-  cues: ['how-many water', 'water add|dilute|need', 'gallon water'],
+  cues: [
+    'how-many+water',
+    'how-many water -spray|shoot|shot -residual -rate -set -bar',
+    'water add|dilute|need|cut|thin -residual -rate -set -bar -spray|shoot|shot',
+    'gallon water -residual -rate -set -bar',
+  ],
   roles: { after: ['water'] },
   setting: ['water'],
   bare: false,

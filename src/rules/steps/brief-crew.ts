@@ -18,6 +18,10 @@ export default step({
   good: 'Ask anyone who spots the trucks and where the way out is: he knows.',
   rules: ['apparel', 'flagger-count', 'backing-spotter'],
   named: ['brief|briefing', 'tailgate+talk|meeting', 'safety+talk|meeting', 'toolbox+talk'],
-  doneCues: ['crew brief', 'had talk|meeting|briefing -not -before', 'talk|meeting|briefing done|over|finished -not -before'],
+  doneCues: [
+    'crew brief',
+    'had talk|meeting|briefing -not -before',
+    'talk|meeting|briefing done|over|finished -not -before',
+  ],
   cues: ['tailgate+talk|meeting', 'safety+talk|meeting', 'how|what brief|briefing', 'toolbox+talk', 'what tell crew'],
 });

@@ -53,7 +53,7 @@ export default step({
     'flush-finish',
   ],
   named: ['finish|final|last|top+lift', 'finish|final|last+pass'],
-  doneCues: ['finish|final|last|top+lift down|laid|done|in|blade -not -how'],
+  doneCues: ['finish|final|last|top+lift down|laid|done|blade -not -how', 'finish|final|last|top+lift+in|on -not -how'],
   atCues: ['on|start|lay|blade+finish|final|last|top+lift -how'],
   cues: [
     'how lay|blade|put finish|final|last|top+lift',

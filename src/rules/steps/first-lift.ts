@@ -64,8 +64,9 @@ export default step({
   rules: ['lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane', 'turnout-distance'],
   named: ['first+lift', 'first+pass', 'bottom+lift', 'lay -finish -final -last -top -second -third -next -not'],
   doneCues: [
-    'first|1st|bottom+lift down|laid|done|in|blade -not -how',
-    'lift down|laid|in|blade -not -how -next -second -third -finish -last -final -top -how-many',
+    'first|1st|bottom+lift down|laid|done|blade -not -how',
+    'first|1st|bottom+lift+in|on -not -how',
+    'lift down|laid|blade -not -how -next -second -third -finish -last -final -top -how-many',
   ],
   atCues: ['on|start|lay|blade+first|1st|bottom+lift -how'],
   cues: [

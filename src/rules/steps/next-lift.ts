@@ -42,8 +42,10 @@ export default step({
   rules: ['roll-each-lift', 'lift-max', 'lift-min', 'lay-speed', 'fewest-passes', 'machine-inside-lane'],
   named: ['next+lift', 'second|third|fourth|fifth|2nd|3rd|4th|5th+lift', 'middle+lift'],
   doneCues: [
-    'next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift down|laid|done|in|blade -not -how',
-    'lift+#number down|laid|done|in|blade -not -how',
+    'next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift down|laid|done|blade -not -how',
+    'next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift+in|on -not -how',
+    'lift+#number down|laid|done|blade -not -how',
+    'lift+#number+in|on -not -how',
   ],
   atCues: [
     'on|start|lay|blade+next|second|third|fourth|fifth|sixth|seventh|eighth|2nd|3rd|4th|5th+lift -how',

@@ -24,5 +24,8 @@ export default step({
   cues: [
     'first+thing|step job|patch|do -lift -sign',
     'how survey',
-    'how mark|measure patch|spot|limit|bad', 'how-many|where|how depth reading', 'measure hit'],
+    'how mark|measure patch|spot|limit|bad',
+    'how-many|where|how depth reading',
+    'measure hit',
+  ],
 });
