@@ -1,10 +1,13 @@
 import { restsOn } from '../calc/solve.ts';
+import { cardReply } from './cards.ts';
+import { searchCards } from './search.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
 import { startsOf } from './engine.ts';
 import { withAdded } from './added.ts';
 import { compared } from './enough.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
+import { linkedCards } from './cards-linked.ts';
 import { ignoredIn } from './ignored.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
 import { blank } from './refusal.ts';
@@ -20,7 +23,7 @@ import { assumedBy, notesOn, valueOf, workingOf } from './working.ts';
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
   const { goal } = scene.understood;
-  if (!goal || isBesideThePoint(scene)) return askWhat(scene);
+  if (!goal || isBesideThePoint(scene)) return cardFor(scene) ?? askWhat(scene);
   if (goal.kind === 'step') return stepsReply(scene, goal.id);
   if (goal.kind === 'fault') return faultReply(scene, goal.id);
   if (goal.kind === 'defect' || goal.kind === 'repair') return repairReply(scene, { kind: goal.kind, id: goal.id });
@@ -37,8 +40,23 @@ export function answer(scene: Scene): Reply {
   const own =
     scene.understood.sentence.places.has('@check') &&
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
-  return scene.voice.solved.has(goal.id) && !own ? valueReply(scene, goal.id) : askFor(scene, goal.id);
+  if (scene.voice.solved.has(goal.id) && !own) return valueReply(scene, goal.id);
+  return askFor(scene, goal.id);
 }
+
+/** The card that a question finds, when one answers it. */
+function cardFor(scene: Scene): Reply | undefined {
+  const { hits, heard } = searchCards(scene, 1);
+  const [hit] = hits;
+  return hit && answers.some(([words, score]) => heard >= words && hit.score >= score) ? cardReply(scene, hit.id) : undefined;
+}
+
+/** The fewer words of a question the cards know, the surer one must be, or everyday talk would be answered with a card. */
+const answers: readonly (readonly [words: number, score: number])[] = [
+  [1, 0.9],
+  [2, 0.7],
+  [3, 0.5],
+];
 
 /** Words with no figure, fact, unit or command in them are no follow-up of what was asked before. */
 function isBesideThePoint({ understood }: Scene): boolean {
@@ -121,6 +139,7 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
       scene,
       [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2),
     ),
+    cards: linkedCards([...(verdict ? [`limit/${verdict.rule}`, `practice/${verdict.rule}`] : []), ...ids.map((id) => `quantity/${id}`)], voice),
     cautions: [...cautions, en.agencyFirst],
     next: ids
       .flatMap((id) => knowledge.quantities.get(id)?.beside ?? [])

@@ -4,6 +4,7 @@ import { conflicts } from '../rules/conflicts.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer } from './answer.ts';
+import { emergenciesIn, emergencyReply } from './emergency.ts';
 import { conversion } from './convert.ts';
 import { type Engine, engine as shipped } from './engine.ts';
 import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
@@ -56,6 +57,8 @@ function ruledBy(engine: Engine, request: Request, job: Job): Reply {
 
 function answered(engine: Engine, request: Request, job: Job): Reply {
   const { question } = request;
+  const [emergency, ...others] = emergenciesIn(question);
+  if (emergency !== undefined) return emergencyReply([emergency, ...others], engine, job);
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 

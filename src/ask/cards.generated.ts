@@ -4529,7 +4529,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "final pass",
   "top lift",
   "smooth",
-  "finish blad set",
+  "finish blad",
   "last pass blad"
  ],
  "craft-first-lift": [
@@ -4551,7 +4551,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "craft-gear-and-throttle": [
   "gear throttl",
   "gear",
-  "throttl set",
+  "throttl",
   "engin sp lay",
   "driv grader",
   "bounc grader slow down"
@@ -4638,7 +4638,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "feather start"
  ],
  "craft-toe-and-heel": [
-  "set toe heel",
+  "toe heel",
   "toe",
   "heel",
   "toe heel height",

@@ -9,6 +9,8 @@ import { inTexts } from './search/text-index.ts';
 export interface CardsFound {
   readonly hits: readonly CardHit[];
   readonly didYouMean: readonly CardHit[];
+  /** How many of the words asked with the cards know as they were typed. */
+  readonly heard: number;
 }
 
 /** Words a search is asked with, at most. */
@@ -24,6 +26,7 @@ export function searchCards({ understood, request, voice }: Scene, most = 3): Ca
   const hits = emergenciesLast(found.filter(({ sure }) => sure)).slice(0, most);
   const near = hits.length > 0 ? [] : [...new Set([...found.map(({ id }) => id), ...inTexts(terms)])].slice(0, most);
   return {
+    heard: terms.filter(({ head, typed }) => index.weight(head) > 0 || index.weight(typed) > 0).length,
     hits: hits.map(({ id, score }) => hitOf(cardsById.get(id)!, score, voice)),
     didYouMean: near.map((id) => hitOf(cardsById.get(id)!, 0, voice)),
   };

@@ -48,6 +48,9 @@ export function workGoals({ steps, faults, defects, repairs }: Work = shipped): 
 const figureAsks = ['how-many', 'how-far', 'how-fast'];
 /** What a defect or a fault is only the setting of: "tons to fill two ruts". */
 const amounts = ['ton', 'gallon', 'cost'];
+/** What is asked for by name, so that what stands before or after a step is only when: "what thickness after laying 20 tons". */
+const figureNames = ['thickness', 'depth', 'width', 'rate', 'speed', 'temperature', 'spacing', 'volume', ...amounts];
+const whatFigure = readCue(`what+${figureNames.join('|')}`);
 
 /**
  * False for a goal of the work that the form of the sentence rules out: one that asks for a figure, or, for a statement of
@@ -66,15 +69,22 @@ export function suits(
   const needs = cue.needs.flat(2);
   if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
   if (kind === 'defect' || kind === 'fault') return !amounts.some((word) => places.has(word) && !needs.includes(word));
+  const around = framed && /^(?:before|after|rest|between)-/.test(id);
+  if (around && figureNames.some((word) => places.has(word) && !needs.includes(word))) return false;
+  if (id.startsWith('done-') && !asksNext(sentence) && figureNames.some((word) => !amounts.includes(word) && places.has(word) && !needs.includes(word)))
+    return false;
+  if (id === 'next' && isHeard(whatFigure, sentence)) return false;
   if (id.startsWith('between-') && stepsNamed(sentence).length < 2) return false;
   return !(framed && id !== 'next' && id !== 'rest' && (places.has('@check') || places.has('@why')));
 }
 
 const nextCues = stepAsks.next.map((text) => readCue(text));
 
+const asksNext = (sentence: Sentence): boolean => nextCues.some((cue) => isHeard(cue, sentence));
+
 /** True for "mix and tack ordered, machines checked, next?": a statement of what is done, and the question what comes now. */
 const isAfterNext = (sentence: Sentence): boolean =>
-  nextCues.some((cue) => isHeard(cue, sentence)) &&
+  asksNext(sentence) &&
   sentence.figures.length === 0 &&
   ![...figureAsks, 'how', ...amounts].some((word) => sentence.places.has(word)) &&
   stageSaid(sentence) !== undefined;

@@ -9,6 +9,5 @@ export const repairAsks = {
     'deep+patch or blade',
     'what do about|with road|spot|hole|crack|rut|ruts',
     'worth patch',
-    'check+patch it|this|that|road|over',
   ],
 } as const;

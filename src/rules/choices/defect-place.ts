@@ -29,6 +29,6 @@ export default choice({
       title: 'at a railroad crossing',
       cues: ['railroad', 'railway', 'train|rail+track', 'rail+cross'],
     },
-    { id: 'open-road', title: 'open road', cues: ['open+road'] },
+    { id: 'open-road', title: 'open road', cues: ['on+open+road'] },
   ],
 });

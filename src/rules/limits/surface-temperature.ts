@@ -17,15 +17,15 @@ export default limit({
     { document: 'weather FAQ of a paving contractor', place: '55 degF up to 1 in', seen: 'read' },
   ],
   cues: [
-    'surface|road|pavement|ground #temperature @check',
-    'surface|road|pavement cold @check hot',
+    'surface|road|pavement|ground #temperature @check -time -minute',
+    'surface|road|pavement cold @check hot -time -minute -how+long',
     'what temperature surface|road|pavement',
     'surface #number @check',
     'road|pavement|ground #number hot|cold @check',
     'surface|road|pavement|ground+#number hot|cold|go',
     'surface|road|pavement|ground+at+#number @check',
     'road|surface|pavement|ground #temperature go|start|lay',
-    'road|surface|pavement|ground #temperature lay|go|start|tack|hot|pave @check',
+    'road|surface|pavement|ground #temperature lay|go|start|tack|hot|pave @check -time -minute',
   ],
   text: {
     ok: '{on} on the road is enough for a hot lift of an inch: {limit} and up.',

@@ -16,7 +16,7 @@ export default quantity({
     after: ['dilute', 'dilution', 'strength', 'original'],
     before: ['dilute', 'dilution', 'cut', 'mixed'],
   },
-  setting: ['dilute', 'dilution', 'cut', 'mixed', 'water', 'strength', 'original', 'undiluted', 'straight'],
+  setting: ['dilute', 'dilution', 'cut', 'mixed', 'water', 'strength', 'original', 'undiluted', 'straight', '#parts'],
   parts: 'share',
   saidAs: [
     { cues: ['undiluted', 'no+water', 'without+water', 'not+dilute', 'straight -mix -binder'], number: 100, unit: '%' },

@@ -11,7 +11,6 @@ export default quantity({
   cues: [
     'cost+labor|crew',
     'labor|crew+cost',
-    'crew|man|men|guy|laborer|labor|people #time #number|#wage -ton -#mass -equipment -machine -total',
     'cost labor|crew|guy|men|man hour -ton -#mass -equipment -machine -total',
   ],
   roles: { before: ['labor', 'crew'] },

@@ -18,7 +18,7 @@ export default quantity({
     '#mass cost ton at -total -crew -labor -equipment -machine',
     'at+#number ton cost -total -job -hour -crew -equipment',
     'mix cost|price|bill #mass',
-    'price|cost mix|#length at+#number',
+    'price|cost mix|#length at+#number -total -crew -labor -equipment -machine',
     'price mix|patch|#length',
     'what|how-many #mass run',
     'run #mass #price',

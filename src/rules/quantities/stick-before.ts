@@ -11,7 +11,7 @@ export default quantity({
     { document: 'tack coat best-practice guide of a state materials office', place: 'tank sticks', seen: 'read' },
   ],
   roles: { after: ['before', 'start'], before: ['stick', 'start', 'from', 'before'] },
-  setting: ['stick', 'start', 'end', 'strapped', 'dip', 'gauge', 'tank', 'distributor', '#volume'],
+  setting: ['stick', 'start', 'end', 'strapped', 'dip', 'gauge', 'tank', 'distributor', 'went'],
   bare: { us: 'gal', metric: 'L' },
   beside: ['tack-used'],
   usedAt: ['tack', 'record'],

@@ -41,7 +41,7 @@ export default quantity({
   alsoCalled: ['application rate', 'bar rate', 'shot rate', 'spray rate'],
   roles: {
     after: ['rate', 'spray', 'shoot', 'shot', 'bar'],
-    before: ['rate', 'spray', 'at', 'bar', 'shoot', 'shot', 'hit', 'apply', 'roa', 'from', 'out'],
+    before: ['rate', 'spray', 'at', 'bar', 'shoot', 'shot', 'hit', 'apply', 'roa', 'from'],
   },
   bare: { us: 'gal/yd2', metric: 'L/m2' },
   question: {

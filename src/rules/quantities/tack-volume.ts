@@ -19,6 +19,8 @@ export default quantity({
     'gallon -water -tank -rate',
     'gallon tack coat #length',
     'gallon coat #length',
+    'how-many|gallon oil -leak -engine -hydraulic -mix -#ratio -water',
+    'distributor #number rate|wide|long -how-fast -speed -#flow -#volume -tank',
     'distributor #length -how-fast -speed -#flow -#volume -tank',
     'tank|#volume @check #length -how-far -how-fast',
     'tank|#volume|tack @check #number|#area|patch|lane|road -how-far -how-fast -ton -#temperature -#mass -used -rate -residual -wet -black -brown -set -broke -broken -break',

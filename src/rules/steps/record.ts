@@ -18,6 +18,6 @@ export default step({
     'what report|record|paperwork',
     'what go|goes+in report|record',
     'how fill|write report|record',
-    'what write|put report|record|down',
+    'what write|put report|record|down -rate -#volume -#mass -gallon -ton',
   ],
 });

@@ -38,7 +38,8 @@ export default step({
   named: ['tack', 'shoot|spray'],
   doneCues: [
     'tack+down -not -how-many',
-    'tack on|sprayed|shot|laid|applied -not -how-many -before -rain -gallon -coat -waste -#volume -#rate -residual',
+    'tack+on -not -how-many -before -rain -rate',
+    'tack sprayed|shot|laid|applied -rate -not -how-many -before -rain -gallon -coat -waste -#volume -#rate -residual',
     "tack broke|broken|set|black|brown|tacky -before -hasn't -isn't -ain't -didn't -wont -won't",
     'swept tack -to+tack -ready -before -how -check -need',
     'we|i+tack -check -need -before -how -when',
