@@ -666,7 +666,7 @@ export const cards: readonly Card[] = [
     "id": "craft-gear-and-throttle",
     "title": "gear and throttle",
     "kind": "craft",
-    "text": "Low gear, throttle open: about {grader-speed}, and not over {max:lay-speed}. The open throttle keeps the hydraulics quick while the wheels stay slow.\nFaster, and the machine bounces; each bounce prints a ripple that later lifts copy. A gear is not a speed: time the machine over a taped hundred feet.\nIf it bounces even slow, look at tires, cutting edge and circle. Fewer passes make the day's tons, not a higher gear.",
+    "text": "Low gear, throttle open: about {grader-speed}, and not over {max:lay-speed}. The open throttle keeps the hydraulics quick while the wheels stay slow.\nFaster, and the machine bounces; each bounce prints a ripple that later lifts copy. A gear is not a speed: time the machine over a taped stretch.\nIf it bounces even slow, look at tires, cutting edge and circle. Fewer passes make the day's tons, not a higher gear.",
     "asks": [
       "what gear",
       "throttle setting",
@@ -2277,7 +2277,7 @@ export const cards: readonly Card[] = [
     "id": "load-limits",
     "title": "posted bridges and frost laws",
     "kind": "equipment",
-    "text": "A posting is the whole truck, not the load. Truck and load together must be under it: ten tons in the bed on a ten-ton bridge is far over. Go round.\nIn a thaw the road itself is weak, and frost laws cut what every axle may carry. Then it is more trips with lighter loads: give me the empty weight and the limit, and I figure the load.\nThe ticket shows the true weight; guess nothing. An overloaded truck stops badly, tips easily, and breaks the road we mend.",
+    "text": "A posting is the whole truck, not the load. Truck and load together must be under it: as many tons in the bed as the sign says is far over. Go round.\nIn a thaw the road itself is weak, and frost laws cut what every axle may carry. Then it is more trips with lighter loads: give me the empty weight and the limit, and I figure the load.\nThe ticket shows the true weight; guess nothing. An overloaded truck stops badly, tips easily, and breaks the road we mend.",
     "asks": [
       "posted bridge",
       "bridge weight limit",
@@ -2395,7 +2395,7 @@ export const cards: readonly Card[] = [
     "id": "low-shoulder",
     "title": "the shoulder is low beside the patch",
     "kind": "defect",
-    "text": "The patch made it: every inch laid at the edge adds an inch to the drop. Measure again after the last lift, and pull the shoulder up the same day.\nA wheel that drops off climbs back with a jerk, and the car crosses the road. From {drop-off-max} it wants a sign or a fix; over {stop:drop-off} it is urgent, with the Shoulder Drop-Off sign.\nNo gravel to pull? Then it must be hauled in. A sign is not a repair, and a roller stays back from that edge.",
+    "text": "The patch made it: what you lay at the edge is added to the drop. Measure again after the last lift, and pull the shoulder up the same day.\nA wheel that drops off climbs back with a jerk, and the car crosses the road. From {drop-off-max} it wants a sign or a fix; over {stop:drop-off} it is urgent, with the Shoulder Drop-Off sign.\nNo gravel to pull? Then it must be hauled in. A sign is not a repair, and a roller stays back from that edge.",
     "asks": [
       "shoulder drop after patching",
       "low shoulder",
@@ -3382,7 +3382,7 @@ export const cards: readonly Card[] = [
       "rock size for the lift",
       "stone too big",
       "thin lift big rock",
-      "half inch mix in one inch",
+      "half inch mix in a thin lift",
       "lift thickness and stone",
       "which rule wins"
     ],
@@ -3489,7 +3489,7 @@ export const cards: readonly Card[] = [
     "id": "tack-gone-dirty",
     "title": "tack that has been down too long",
     "kind": "material",
-    "text": "Tack only what you cover this shift. Clean and still tacky: lay on it. Dusty, driven on or rained on: sweep it, and tack again lightly.\nDust on tack is a layer that nothing sticks to; you see it as mix that slips in sheets when traffic brakes.\nLeft open, it is slick, it pulls stone, and cars carry it home. What you shot and will not cover gets sand, stays closed, and is signed: ask the one in charge.",
+    "text": "Tack only what you cover this shift. Clean and still tacky: lay on it. Dusty, driven on or rained on: sweep it, and tack again lightly.\nDust on tack is a layer that nothing sticks to; you see it as mix that slips in sheets when traffic brakes.\nLeft open, it is slick, it pulls stone, and cars carry it home. What you shot and will not cover gets sand, stays closed, and is signed: ask whoever is in charge.",
     "asks": [
       "old tack",
       "tack down all day",
@@ -5404,7 +5404,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "ston rock siz lift",
   "ston big",
   "thin lift big ston rock",
-  "half inch mix",
+  "half inch mix thin lift",
   "lift thickness ston",
   "rul win"
  ],

@@ -6,8 +6,9 @@ import { startOf } from '../rules/knowledge.ts';
 import { givenOf, knownFrom } from './facts.ts';
 import { ignoredIn } from './ignored.ts';
 import { blank, refuse } from './refusal.ts';
-import type { Choice, Clarify, Reason, Reply } from './reply.ts';
+import type { CardHit, Choice, Clarify, Reason, Reply } from './reply.ts';
 import { say } from './say.ts';
+import { searchCards } from './search.ts';
 import type { Scene } from './scene.ts';
 import { en } from './wording/en.ts';
 
@@ -82,8 +83,10 @@ function askOption(scene: Scene, fact: string): Clarify | undefined {
 
 /** Asks what the figures are for, when the question has figures and no aim. */
 export function askWhat(scene: Scene): Reply {
-  if (scene.understood.fresh.length === 0)
-    return refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
+  if (scene.understood.fresh.length === 0) {
+    const reply = refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
+    return { ...reply, cards: nearestCards(scene) };
+  }
   const { quantities } = scene.engine.knowledge;
   const plain = [...quantities.values()].filter((record) => record.plain);
   const first = [
@@ -101,6 +104,12 @@ export function askWhat(scene: Scene): Reply {
     text: en.whatFor(en.known(factsInWords(scene))),
     choices,
   });
+}
+
+/** Cards that come nearest to a question no card answers. */
+function nearestCards(scene: Scene): readonly CardHit[] {
+  const { hits, didYouMean } = searchCards(scene);
+  return hits.length > 0 ? hits : didYouMean;
 }
 
 /** A reply that asks one thing back. */

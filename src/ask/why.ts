@@ -1,4 +1,5 @@
 import type { RuleRecord } from '../rules/shapes.ts';
+import { jobFacts } from './facts.ts';
 import type { Goal } from './goal.ts';
 import { figureOf } from './judging.ts';
 import { blank } from './refusal.ts';
@@ -22,7 +23,7 @@ export function whyReply(scene: Scene, goal: Goal): Reply {
     text: lines.filter(Boolean).join('\n'),
     cards: [{ id: `${record.kind}/${record.id}`, title: record.title, excerpt: record.because, score: 1 }],
     rules: { version: scene.engine.knowledge.version },
-    job: scene.job,
+    job: { ...scene.job, facts: jobFacts(scene.understood.facts.filter(({ fresh }) => !fresh)) },
   };
 }
 

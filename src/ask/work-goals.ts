@@ -49,7 +49,18 @@ const figureAsks = ['how-many', 'how-far', 'how-fast'];
 /** What a defect or a fault is only the setting of: "tons to fill two ruts". */
 const amounts = ['ton', 'gallon', 'cost'];
 /** What is asked for by name, so that what stands before or after a step is only when: "what thickness after laying 20 tons". */
-const figureNames = ['thickness', 'depth', 'width', 'rate', 'speed', 'temperature', 'spacing', 'volume', ...amounts];
+const figureNames = [
+  'thickness',
+  'depth',
+  'width',
+  'rate',
+  'speed',
+  'temperature',
+  'spacing',
+  'volume',
+  'size',
+  ...amounts,
+];
 const whatFigure = readCue(`what+${figureNames.join('|')}`);
 
 /**
@@ -71,7 +82,11 @@ export function suits(
   if (kind === 'defect' || kind === 'fault') return !amounts.some((word) => places.has(word) && !needs.includes(word));
   const around = framed && /^(?:before|after|rest|between)-/.test(id);
   if (around && figureNames.some((word) => places.has(word) && !needs.includes(word))) return false;
-  if (id.startsWith('done-') && !asksNext(sentence) && figureNames.some((word) => !amounts.includes(word) && places.has(word) && !needs.includes(word)))
+  if (
+    id.startsWith('done-') &&
+    !asksNext(sentence) &&
+    figureNames.some((word) => !amounts.includes(word) && places.has(word) && !needs.includes(word))
+  )
     return false;
   if (id === 'next' && isHeard(whatFigure, sentence)) return false;
   if (id.startsWith('between-') && stepsNamed(sentence).length < 2) return false;

@@ -30,6 +30,15 @@ const alike: readonly (readonly [string, string])[] = [
   ['ran out 40 ft short', 'runs-short'],
   ['three tons left on the truck', 'pile-at-end'],
   ['roller left cracks behind it', 'roller-cracks'],
+  ['a line of mix stands up right where the toe picks up the row', 'ridge'],
+  ['gray lumps of the old road mixed in with the new mat', 'chunks'],
+  ['outside foot of the mat is only half as thick', 'thin-edge'],
+  ['half moon cracks in the new mat where people brake', 'slippage'],
+  ['one place sinks under the roller and springs back', 'soft-spot'],
+  ['mix gave out before the end of the patch', 'runs-short'],
+  ['the rut we filled sits below the old road now', 'low-patch'],
+  ['blade left ripples all down the lane', 'washboards'],
+  ['hardly any mix on the outside edge', 'thin-edge'],
 ];
 
 describe('faults are found by what is seen', () => {

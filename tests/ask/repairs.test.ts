@@ -22,6 +22,22 @@ describe('an answer that is offered is understood', () => {
 });
 
 describe('which repair is answered', () => {
+  test.each([
+    ['ruts 3/4 deep, base solid and dry, no cracking. blade it?', 'blade-patch'],
+    ['ruts are only a quarter inch deep, need to fix them?', 'watch-it'],
+    ['ruts 3/4 inch deep with humps alongside, base firm, which fix', 'cut-then-blade'],
+    ['alligator cracking, light, base is firm dry and drained. can we blade patch', 'blade-patch'],
+    ['wide alligator cracks, pieces rocking and mud squirting up', 'dig-out'],
+    ['wheel paths are flushing black and slick, can we just blade over it', 'blot-or-mill'],
+  ])('%s: %s, from what was said', (question, expected) => {
+    expect(last(question)).toMatchObject({ kind: 'repair', topic: expected });
+  });
+
+  test('edges of a rut that nobody spoke of are taken for level, and that is said', () => {
+    const { assumed } = last('ruts 3/4 deep, base solid and dry, no cracking. blade it?');
+    expect(assumed.map(({ quantity }) => quantity)).toContain('rut-edges');
+  });
+
   test('alligator cracking over a pumping base is no blade patch', () => {
     const reply = last('alligator cracking and the base pumps water, blade patch it?');
     expect(reply).toMatchObject({ kind: 'repair', topic: 'dig-out' });

@@ -168,6 +168,42 @@ describe('what comes next', () => {
   });
 });
 
+describe('stretches of the job', () => {
+  test('between two steps: what stands between them, in order', () => {
+    expect(ids(last('between the tack and the first lift what do we do'))).toEqual(['spread-premix', 'windrow']);
+    expect(ids(last('what happens between cutting and tacking'))).toEqual(['sweep']);
+  });
+
+  test('what is left after a step is all that follows it', () => {
+    expect(ids(last('whats left after the finish lift'))).toEqual([
+      'final-roll',
+      'clean-up',
+      'traffic-control-down',
+      'record',
+    ]);
+  });
+
+  test.each([
+    ['all cleaned up and swept off, what now', 'traffic-control-down'],
+    ['signs are down and everybody is out, last thing to do?', 'record'],
+    ['mix and tack ordered, machines checked, next?', 'brief-crew'],
+    ['we had our safety talk, what next', 'traffic-control-up'],
+    ['lumps are hauled and shoulders pulled, whats next', 'traffic-control-down'],
+    ['signs are up and flaggers out, what first', 'cut-and-clean'],
+  ])('%s: %s', (question, expected) => {
+    expect(first(last(question))).toBe(expected);
+  });
+
+  test('a figure asked for by name is no question about the order of the work', () => {
+    for (const question of [
+      'what thickness do we get after laying 20 tons on 12x200',
+      'now what tons do I need for 12x150x1.5',
+      'tack rate on a worn road',
+    ])
+      expect(last(question).kind, question).not.toBe('steps');
+  });
+});
+
 describe('one step', () => {
   test.each([
     ['how do I set the toe', 'first-lift'],

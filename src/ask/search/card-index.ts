@@ -34,9 +34,9 @@ const shortestSlip = 5;
 /** How many of the search's results are looked at closely. */
 const close = 25;
 /** The share of a question, by weight, that a card must speak of: more where only one word of it is heard. */
-const enough = { one: 0.4, several: 0.35 };
+const enough = { one: 0.45, several: 0.3 };
 /** What a word counts for that nobody asks by, beside the rarest one that is asked by: less where a card speaks of it, more where none does. */
-const strange = { spokenOf: 0.3, foreign: 1.4 };
+const strange = { spokenOf: 0.6, foreign: 1.4 };
 /** How far each counts: the likest way of asking, the share of the question that the card speaks of, the search's own order. */
 const counts = { alike: 0.5, share: 0.3, order: 0.2 };
 

@@ -40,6 +40,8 @@ export default limit({
     'check+heavy|light tack',
     'tack @check how-many',
     'check+much tack',
+    'spray|shoot|shot #number|#rate heavy|light|thick|thin',
+    '#rate|#number check+heavy|light -ton -truck -load -axle -mix -roller -grader -#mass',
     'what+rate surface|lift',
     'tack+rate @check',
     'spray|shoot|shot+rate @check',

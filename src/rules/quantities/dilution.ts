@@ -10,7 +10,11 @@ export default quantity({
   because:
     'Water added in the tank leaves less asphalt in every gallon sprayed: one part water to one of emulsion is half.',
   sources: [everett('5-04.3(4): diluted once, at most one part water to one of emulsion')],
-  cues: ['what|how-many dilute -water', 'how+dilute', 'dilute -water -what -where -how-many -spray|shoot|shot -rate -residual -set'],
+  cues: [
+    'what|how-many dilute -water',
+    'how+dilute',
+    'dilute -water -what -where -how-many -spray|shoot|shot -rate -residual -set',
+  ],
   alsoCalled: ['cut with water', 'watered down', '1:1'],
   roles: {
     after: ['dilute', 'dilution', 'strength', 'original'],
@@ -19,7 +23,17 @@ export default quantity({
   setting: ['dilute', 'dilution', 'cut', 'mixed', 'water', 'strength', 'original', 'undiluted', 'straight', '#parts'],
   parts: 'share',
   saidAs: [
-    { cues: ['undiluted', 'no+water', 'without+water', 'not+dilute', 'straight -mix -binder'], number: 100, unit: '%' },
+    {
+      cues: [
+        'undiluted -#parts -half -cut',
+        'no+water',
+        'without+water',
+        'not+dilute',
+        'straight -mix -binder -#parts -half -cut',
+      ],
+      number: 100,
+      unit: '%',
+    },
     {
       cues: [
         'half+half',

@@ -12,7 +12,7 @@ export default quantity({
   sources: [commonPractice, ufcRepair('ch. 7, p. 40: 2 to 3 in for lifts in ruts and depressions')],
   cues: ['max|thickest lift', 'how+thick lift check', 'thickest lay'],
   roles: { after: ['max'], before: ['max', 'limit', 'let'] },
-  setting: ['county', 'state', 'agency', 'district', 'spec', 'lets', 'let', 'allow', 'allows', 'limit', 'max', 'rule'],
+  setting: ['county', 'state', 'agency', 'district', 'spec', 'lets', 'let', 'limit', 'max', 'rule'],
   bare: false,
   default: { number: 1, unit: 'in' },
   plausible: { min: { number: 0.25, unit: 'in' }, max: { number: 6, unit: 'in' } },

@@ -10,7 +10,7 @@ export default quantity({
   because: 'What leaves the bar in a minute, all nozzles together.',
   sources: [virginia('ch. 8, HMA-8'), navyBasic('distributor formulas, p. 492 of the web edition')],
   cues: [
-    'pump rate|output|set|need|put|run',
+    'pump rate|output|set|need|put',
     'how-many|what pump',
     'gallon+minute|min -how-fast -speed',
     'gpm',

@@ -10,10 +10,10 @@ export default quantity({
   because: 'What the tank holds, over what every foot of road takes.',
   sources: [navyBasic('distributor formulas, p. 492 of the web edition'), virginia('ch. 9, p. 9-1')],
   cues: [
-    'how-far tank -min -minute -hour -ton',
+    'how-far tank -min -minute -hour -ton -#flow',
     'how-far tack|distributor|gallon -min -minute -hour -ton',
-    'tank go|cover|run|reach|last -time -minute -hour -pump -stick -read',
-    'how-far #volume -min -minute -hour -used',
+    'tank go|cover|run|reach|last -time -minute -hour -pump -stick -read -#flow',
+    'how-far #volume -min -minute -hour -used -#flow',
     'how-far bar|empty|dry -min -minute -hour -#flow',
     'how-far #volume|tank|tack|bar #rate -min -minute -hour',
     'distance|footage|station|mile|feet tank|bar|distributor|#volume -min -minute -hour -#flow -area -used -#area',

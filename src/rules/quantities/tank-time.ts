@@ -15,6 +15,7 @@ export default quantity({
     'minute tank pump|#flow',
     'empty tank -how-far -feet -distance -footage -mile',
     'tank time',
+    'last tank|#volume #flow|pump',
     'time|minute empty|dry pump|#flow',
   ],
   bare: false,

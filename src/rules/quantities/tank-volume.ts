@@ -10,7 +10,7 @@ export default quantity({
   sources: [commonPractice],
   cues: ['how-many gallon tank|distributor', 'how+big tank'],
   roles: {
-    after: ['tank', 'distributor', 'aboard', 'left', 'tack', 'oil', 'emulsion'],
+    after: ['tank', 'distributor', 'aboard', 'left', 'tack', 'oil'],
     before: ['tank', 'distributor', 'carry', 'hold', 'stick', 'strapped', 'from'],
   },
   bare: false,

@@ -38,7 +38,7 @@ export default step({
   named: ['tack', 'shoot|spray'],
   doneCues: [
     'tack+down -not -how-many',
-    'tack+on -not -how-many -before -rain -rate',
+    'tack on -not -how-many -before -rain -rate -gallon -temperature -residual',
     'tack sprayed|shot|laid|applied -rate -not -how-many -before -rain -gallon -coat -waste -#volume -#rate -residual',
     "tack broke|broken|set|black|brown|tacky -before -hasn't -isn't -ain't -didn't -wont -won't",
     'swept tack -to+tack -ready -before -how -check -need',

@@ -1,0 +1,130 @@
+/** Stems of the problems in figures, by problem; `{patch-length}` stands for a figure of the stem with its unit. */
+export const problemStems: Readonly<Record<string, string>> = {
+  area: 'A patch is {patch-length} long and {patch-width} wide. What is its area in square yards?',
+  'spread-rate':
+    'The mix weighs {unit-weight}. The patch is {patch-depth} thick, rolled. How many pounds lie on each square yard?',
+  tons: 'A patch is {patch-length} long, {patch-width} wide and {patch-depth} deep on average, rolled. The mix weighs {unit-weight}. How many tons go in?',
+  'tons-of-area':
+    'A patch of {patch-area} is {patch-depth} deep on average, rolled. The mix weighs {unit-weight}. How many tons go in?',
+  order:
+    '{premix-mass} go in the patch, and nothing is dumped past its ends. You add {waste} for waste. How many tons do you order?',
+  'yield-check':
+    '{placed-mass} went down on {patch-area}. The mix weighs {unit-weight}, rolled. How thick is the patch on average?',
+  'tons-left':
+    'The patch needs {premix-mass}. {loads-placed} loads of {truck-payload} each are down. How many more tons are needed?',
+  'load-length':
+    'A truck carries {truck-payload}. The patch is {patch-width} wide and {patch-depth} deep, and the mix weighs {unit-weight}. How many feet of patch does one load cover?',
+  loads: 'The patch takes {premix-mass}, and a truck carries {truck-payload}. How many loads is that?',
+  'legal-load':
+    'A bridge is posted for {posted-weight}, the whole truck. Empty, your truck weighs {truck-tare}. How much mix may it carry over?',
+  'lift-count':
+    'The deepest spot is {deepest-depth}, the average {patch-depth}. A lift is at most {lift-max}, rolled. How many lifts does the deepest spot need?',
+  'loose-depth':
+    'A lift is to be {lift-thickness} after rolling, and the roll-down factor is {roll-down}. How thick do you leave it behind the blade?',
+  'thinnest-lift':
+    'The largest stone in a cold mix is {stone-size}. What is the thinnest lift a blade can lay with it, rolled?',
+  'tons-a-lift':
+    'A square-cut patch takes {premix-mass} in {lift-count} equal lifts. How many tons go in each lift?',
+  'row-section':
+    'One lift is {patch-width} wide and {lift-thickness} thick after rolling. The roll-down factor is {roll-down}. How many square feet is the end of the row?',
+  'row-tons':
+    'One lift is {patch-width} wide and {lift-thickness} thick, rolled. The mix weighs {unit-weight}. How many tons must lie in 100 ft of row?',
+  strips:
+    'The blade covers {blade-reach} at its angle, and strips overlap by {blade-overlap}. How many strips does a width of {patch-width} take?',
+  'passes-for-all-lifts':
+    'One lift takes {blade-passes} strips of the blade. How many laying passes does a patch of {lift-count} lifts take?',
+  'blade-time':
+    'The grader makes {grader-passes} passes of {work-distance} at {grader-speed}, and moves {grader-efficiency} of the time. How many minutes does it take?',
+  'roller-lanes':
+    'A drum is {drum-width} wide. Strips overlap by {roller-overlap}, and the drum goes {roller-overhang} past each edge. How many strips does a width of {patch-width} take?',
+  'roller-trips':
+    'The width takes {roller-lanes} strips of the drum, and all of it is rolled {roller-coverages} times. How many trips is that for one lift?',
+  'rolling-time':
+    'One lift takes {roller-passes} trips of the roller over {patch-length}. It goes {roller-speed} and rolls {roller-efficiency} of the time. How many minutes does that take?',
+  'rolling-all-lifts':
+    'Rolling one lift takes {rolling-time}. How long does the rolling of all {lift-count} lifts take?',
+  'roll-one-load':
+    'One load covers {load-length}, and a lift takes {roller-passes} trips. The roller goes {roller-speed} and rolls {roller-efficiency} of the time. How long does it take to roll one load?',
+  'half-drum': 'A drum is {drum-width} wide. The widest overlap worth rolling is half a drum. How wide is that?',
+  'crown-drop':
+    'A lane is {patch-width} wide and falls {cross-slope} across. How much lower is its outer edge than the center line?',
+  'drop-after':
+    'The shoulder is {edge-drop} below the old edge. The patch adds {edge-thickness} at the edge. How deep is the drop-off after laying?',
+  'truck-headway':
+    'A round trip takes {cycle-time}, and {trucks-on-job} trucks haul. How often does a truck come?',
+  'round-trip':
+    'Loading takes {load-time}. The haul is {haul-distance}, at {haul-speed} loaded and {return-speed} empty. The truck waits {wait-time} and dumps in {unload-time}. How long is its round trip?',
+  'trucks-to-keep-up':
+    'A round trip takes {cycle-time}, and one load lasts the blade {lay-time}. How many trucks keep the blade going?',
+  'load-lasts': 'A truck brings {truck-payload}, and the crew lays {laying-rate}. How long does one load last?',
+  'tack-of-area': 'You spray {tack-area} at {tack-rate}, one coat. How many gallons is that?',
+  'tack-gallons':
+    'A patch is {patch-length} long and {patch-width} wide. You spray one coat at {tack-rate}. How many gallons is that?',
+  'sprayed-rate':
+    'The residual is to be {tack-residual}. The emulsion is {residue} asphalt and not diluted. What rate do you spray?',
+  'sprayed-rate-diluted':
+    'The residual is to be {tack-residual}. The emulsion is {residue} asphalt, and the tank is half water, half emulsion. What rate do you spray?',
+  'what-stays':
+    'You spray {tack-rate}. The emulsion is {residue} asphalt, and the tank holds {dilution} emulsion. How much asphalt stays on the road?',
+  'water-in-tank':
+    'A tank holds {tack-volume} of diluted emulsion; {dilution} of it is emulsion as delivered. How many gallons of it are water?',
+  'tank-run':
+    'The tank holds {tank-volume}. You spray {tack-rate}, {spray-width} wide. How many feet of road does it cover?',
+  'distributor-speed':
+    'The pump gives {pump-rate}. You spray {tack-rate}, {spray-width} wide. How many feet a minute does the truck go?',
+  'tack-used': 'You sprayed {tack-used} on {tack-area}, one coat. What rate was that?',
+  'merging-taper-fast':
+    'Cars go {posted-speed}, and {offset} of a multilane road is closed. How long should the merging taper be?',
+  'merging-taper-slow':
+    'Cars go {posted-speed}, and {offset} of a multilane road is closed. How long should the merging taper be?',
+  'shifting-taper': 'For this road a merging taper is {merging-taper}. How long should a shifting taper be?',
+  'shoulder-taper': 'For this road a merging taper is {merging-taper}. How long should a shoulder taper be?',
+  'cone-spacing':
+    'Traffic goes {posted-speed}. Along the work, at most how far apart should the cones stand?',
+  'cones-on-taper': 'A taper is {taper-length} long, with a cone every {device-spacing}. How many cones stand on it?',
+  queue:
+    'Traffic is held for {stop-time}. {traffic-volume} cars an hour come that way, and each takes {queue-room}. How long does the queue get?',
+  'warning-reach':
+    'Three signs stand {sign-spacing-a} apart, the nearest {sign-spacing-a} from the flagger. How far out is the farthest one?',
+};
+
+/** Stems of yes-or-no items on limits, by rule, to stand before the question of `quiz.en.ts`. */
+export const limitStems: Readonly<Record<string, string>> = {
+  'roller-speed': 'A steel roller is going {roller-speed}.',
+  'lay-speed': 'The grader lays mix at {grader-speed}.',
+  'lift-max': 'A lift is {lift-thickness} thick after rolling.',
+  'lift-min': 'The largest stone is {stone-size}, and the lift is {lift-thickness} thick after rolling.',
+  'roller-overlap': 'Strips of the roller overlap by {roller-overlap}.',
+  'roller-keeps-up':
+    'Hot mix: rolling one load takes {load-rolling-time}, and it stays hot enough for {time-to-roll}.',
+  'tack-rate': 'The surface is worn, and {tack-residual} of asphalt is left on it.',
+  'air-temperature': 'The air is {air-temperature} and steady.',
+  'surface-temperature': 'A thin hot lift is to go on a road of {surface-temperature}.',
+  'flush-finish': 'The edge of the patch stands {flush-height} above the old road.',
+  straightedge: 'Across the road the gap under the straightedge is {straightedge-gap}.',
+  'end-spread': 'Mix is dumped {end-spread} past the tack at each end.',
+  'turnout-distance': 'The blade is empty {turnout} past the end of the patch.',
+  'drop-off': 'The shoulder is {edge-drop} below the edge of the road, with no sign.',
+  'drop-off-after': 'After laying the shoulder is {edge-drop-after} below the edge, with no sign.',
+  payload: 'The truck may carry {legal-payload} by law. It is loaded with {truck-payload}.',
+  'fewest-passes': 'The width and the lifts need {least-passes} laying passes. The grader makes {grader-passes}.',
+  'placed-before-finish': '{placed-share} of the mix is down before the finish lift of {lift-count} lifts.',
+  'dilution-once': 'The tank holds {dilution} emulsion as delivered; the rest is water.',
+  'static-thin-lift': 'A lift is {lift-thickness} thick after rolling, and the drum is vibrating.',
+  'open-lane': 'The open lane is {open-lane-width} wide.',
+  'queue-room': 'The queue is {queue-length} long. The farthest sign is {advance-length} out.',
+  'sign-spacing': 'On a rural road a sign stands {sign-distance} from the next.',
+  'hot-section': 'By the estimate {hot-section-length} can be rolled hot. {laid-ahead} lie ahead of the roller.',
+  'buffer-length': 'Traffic goes {posted-speed} on the level. The buffer is {buffer-found} long.',
+  'flagger-sight': 'Traffic goes {posted-speed} on the level. Drivers see the flagger from {flagger-sight}.',
+  'device-spacing': 'Traffic goes {posted-speed}. On the merging taper the cones stand {device-spacing} apart.',
+  'taper-length':
+    'Traffic goes {posted-speed}, and {offset} is closed. The merging taper is {taper-length} long.',
+  'speed-drop': 'For the work the speed limit is lowered by {speed-drop}.',
+  'full-closure': 'By day a flagger closes the road both ways for {closure-time}.',
+  'open-cool': 'The mat is {mat-temperature}, and traffic is to go on it.',
+  'impacts-per-foot': 'The drum strikes {impacts-per-foot} times in each foot.',
+  'cone-height': 'By day, on a slow road, the cones are {cone-height} tall.',
+  'sign-height': 'A sign on a post in the country stands {sign-height} above the road, measured to its bottom.',
+  'overnight-ramp': 'For the night the end is ramped {end-taper-ratio} of thickness.',
+};
