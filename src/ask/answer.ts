@@ -100,7 +100,7 @@ function verdictReply(scene: Scene, id: string): Reply {
   const verdict = verdictOf(rule, scene.voice);
   const open =
     verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check')
-      ? askNeed(scene, id, verdict.needs)
+      ? askNeed(scene, rule, verdict.needs)
       : undefined;
   if (open) return open;
   const about =

@@ -8,6 +8,7 @@ import { ignoredIn } from './ignored.ts';
 import { blank, refuse } from './refusal.ts';
 import type { CardHit, Choice, Clarify, Reason, Reply } from './reply.ts';
 import { say } from './say.ts';
+import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
 import { searchCards } from './search.ts';
 import type { Scene } from './scene.ts';
 import { en } from './wording/en.ts';
@@ -49,11 +50,13 @@ function tableEnd(scene: Scene, id: string, seen = new Set<string>()): string | 
   return undefined;
 }
 
-/** Asks for the first of what would settle a rule, where somebody can say it. */
-export function askNeed(scene: Scene, topic: string, needs: readonly string[] = []): Reply | undefined {
+/** Asks for the first of what would settle a rule, where somebody can say it; of how a thing is done the rule itself is told with it. */
+export function askNeed(scene: Scene, rule: LimitRecord | PracticeRecord, needs: readonly string[] = []): Reply | undefined {
   for (const need of needs) {
     const clarify = askFigure(scene, need) ?? askOption(scene, `${need}=`);
-    if (clarify) return clarifying(scene, topic, 'missing-fact', clarify, clarify.quantity);
+    if (!clarify) continue;
+    const told = rule.kind === 'practice' && need === rule.on.id ? { ...clarify, text: rule.cannotTell } : clarify;
+    return clarifying(scene, rule.id, 'missing-fact', told, clarify.quantity);
   }
   return undefined;
 }

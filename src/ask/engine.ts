@@ -8,7 +8,8 @@ import { type Goal, goalIndex, goalText } from './goal.ts';
 import { type WordFigure, wordFigures } from './said-as.ts';
 import { type Titles, titlesOf } from './titles.ts';
 import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
-import { workGoals } from './work-goals.ts';
+import { workFigures } from './work-figures.ts';
+import { isWork, workGoals } from './work-goals.ts';
 
 /** A knowledge base with all that understanding needs of it, worked out once. */
 export interface Engine {
@@ -92,6 +93,7 @@ export function soughtBy(knowledge: Knowledge, goal: Goal | undefined): string[]
 export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[] {
   if (!goal) return [];
   if (goal.kind === 'quantity') return [goal.id];
+  if (isWork(goal.kind)) return workFigures(knowledge, goal.kind, goal.id);
   const rule = knowledge.limits.get(goal.id);
   if (!rule) return [];
   // Under an agency's bound the general one is shown beside it, so its figures are still of the question.

@@ -9,6 +9,7 @@ import { type Cue, placesOf } from './cue.ts';
 import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
+import { impliedPractice } from './implied-practice.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
 import { emptyJob } from './job.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
@@ -16,6 +17,7 @@ import { figuresInWords } from './said-as.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import type { Taken } from './taken.ts';
 import { assigned } from './titles.ts';
+import { liftFigures } from './step-stage.ts';
 import { suits } from './work-goals.ts';
 
 /** What a question was taken to mean. */
@@ -61,7 +63,9 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const sought = only ? undefined : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
   const named = namedUnits(items);
   const old = engine.goalsByText.get(past.goal ?? '');
-  const goal = only ? old : (sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? old);
+  const goal = only
+    ? old
+    : (sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ?? old);
   return {
     goal,
     goalKept: goal !== undefined && (only !== undefined || found.length === 0),
@@ -120,6 +124,16 @@ function spentBy(cue: Cue, sentence: Sentence): number[] {
 
 const askingHeads = ['how-many', 'how-far', 'how-fast', 'how', 'what', 'which', 'where'];
 
+/** The sentence with some of its figures left alone. */
+const withoutFigures = (sentence: Sentence, places: readonly (number | undefined)[]): Sentence =>
+  places.some((at) => at !== undefined) ? { ...sentence, figures: sentence.figures.filter((at) => !places.includes(at)) } : sentence;
+
+/** "Lift 2 of 3" says how many lifts there are. */
+function liftsSaid({ tokens }: Sentence, at: number | undefined, turn: number): Fact[] {
+  const token = at === undefined ? undefined : tokens[at];
+  return token?.kind === 'figure' ? [{ quantity: 'lift-count', number: token.figure.number, unit: '1', turn, fresh: true, from: token.at }] : [];
+}
+
 interface Taking {
   readonly question: string;
   readonly goal: Goal | undefined;
@@ -136,7 +150,8 @@ function takeFigures(
   sentence: Sentence,
   { question, goal, cue, past, kept, system, turn }: Taking,
 ): Taken {
-  const { bound, unbound } = bind(sentence, {
+  const { lift: numbered, count: lifts } = liftFigures(sentence);
+  const { bound, unbound } = bind(withoutFigures(sentence, [numbered, lifts]), {
     quantities: engine.knowledge.quantities,
     byWord: engine.byWord,
     weak: engine.weak,
@@ -154,7 +169,7 @@ function takeFigures(
     asked: past.asked,
     system,
   });
-  const typed = bound.map((each) => factOf(each, turn));
+  const typed = [...bound.map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
   if (assigned(sentence, engine.titles))
     return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
   const figures = [...typed, ...figuresInWords(engine.inWords, sentence, typed, turn)];

@@ -28,7 +28,7 @@ export default quantity({
     'rate gallon -#temperature',
     'rate stick|strapped|dip|used',
     'stick before|after|start|end rate',
-    'rate residual|residue|leave',
+    'rate residual|residue|leave -@check',
     'bar|application|roa+rate|set -how-far -how-fast',
     'what bar ?residual ?residue -how-far -how-fast -wide -width -speed -left -stay -remain -puts',
     'what|where|how set bar|rate|distributor|pump -how-fast -speed -wide -width -#speed',

@@ -18,7 +18,7 @@ export default quantity({
     'what|how-many left|remaining haul|place|go|goes|lay|need|order',
     'what left #mass',
     'ton|mix left|remaining',
-    'need #mass down|place|laid|in',
+    'need #mass down|place|laid',
   ],
   bare: false,
   asks: 'How many more tons do we need?',

@@ -19,7 +19,7 @@ export default quantity({
     'how-many trip',
     'trip day|truck|shift how-many -round',
     'trip per+truck',
-    'how-many load truck day|shift|cycle|#time -need',
+    'how-many+load truck day|shift|cycle|#time -need',
     'how-many load one|each truck',
   ],
   asks: 'How many trips can a truck make?',
