@@ -17,9 +17,15 @@ export function withAdded(scene: Scene, id: string): Added {
   const record = voice.knowledge.quantities.get(id);
   const fact = voice.solved.get(id);
   const share = record?.adds && voice.isGiven(record.adds.id) ? voice.solved.get(record.adds.id) : undefined;
-  if (!record?.adds || !fact?.by || !share || share.value === 0 || restsOn(voice.solved, [id]).has(share.id)) return { scene };
+  if (!record?.adds || !fact?.by || !share || share.value === 0 || restsOn(voice.solved, [id]).has(share.id))
+    return { scene };
   const more = 1 + share.value;
-  const solved = new Map(voice.solved).set(id, { ...fact, value: fact.value * more, low: fact.low * more, high: fact.high * more });
+  const solved = new Map(voice.solved).set(id, {
+    ...fact,
+    value: fact.value * more,
+    low: fact.low * more,
+    high: fact.high * more,
+  });
   const unit = voice.unit(id);
   const [words, part] = [say(record, fact.value, unit), say(record.adds, share.value, voice.unit(share.id), true)];
   return {

@@ -1,13 +1,12 @@
 import { restsOn } from '../calc/solve.ts';
+import { withAdded } from './added.ts';
 import { cardReply } from './cards.ts';
-import { searchCards } from './search.ts';
+import { linkedCards } from './cards-linked.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
 import { startsOf } from './engine.ts';
-import { withAdded } from './added.ts';
 import { compared } from './enough.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
-import { linkedCards } from './cards-linked.ts';
 import { ignoredIn } from './ignored.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
 import { blank } from './refusal.ts';
@@ -15,6 +14,7 @@ import { repairReply } from './repairs.ts';
 import type { AssumedFact, Check, Reply, Value, Verdict, Working } from './reply.ts';
 import { capital, say, sayEnds } from './say.ts';
 import type { Scene } from './scene.ts';
+import { searchCards } from './search.ts';
 import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
@@ -48,7 +48,9 @@ export function answer(scene: Scene): Reply {
 function cardFor(scene: Scene): Reply | undefined {
   const { hits, heard } = searchCards(scene, 1);
   const [hit] = hits;
-  return hit && answers.some(([words, score]) => heard >= words && hit.score >= score) ? cardReply(scene, hit.id) : undefined;
+  return hit && answers.some(([words, score]) => heard >= words && hit.score >= score)
+    ? cardReply(scene, hit.id)
+    : undefined;
 }
 
 /** The fewer words of a question the cards know, the surer one must be, or everyday talk would be answered with a card. */
@@ -139,7 +141,10 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
       scene,
       [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2),
     ),
-    cards: linkedCards([...(verdict ? [`limit/${verdict.rule}`, `practice/${verdict.rule}`] : []), ...ids.map((id) => `quantity/${id}`)], voice),
+    cards: linkedCards(
+      [...(verdict ? [`limit/${verdict.rule}`, `practice/${verdict.rule}`] : []), ...ids.map((id) => `quantity/${id}`)],
+      voice,
+    ),
     cautions: [...cautions, en.agencyFirst],
     next: ids
       .flatMap((id) => knowledge.quantities.get(id)?.beside ?? [])

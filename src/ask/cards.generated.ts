@@ -1046,7 +1046,7 @@ export const cards: readonly Card[] = [
     "id": "cross-roll-ends",
     "title": "rolling the ends crosswise",
     "kind": "equipment",
-    "text": "Roll the end across the road, the drum nearly all on the old road at first, then a hand's width farther onto the new mat each trip, until the whole drum is on it.\nSo the old road carries the drum and the bump is pressed out, not pushed along. Lay the straightedge on it before: what is high or low now is fixed now.\nCrosswise means the roller noses toward traffic: both flaggers on STOP, or plates and room to run off. Never run off the soft end of the mat.",
+    "text": "Roll the end across the road. At first the drum is nearly all on the old road; each trip it goes a hand's width farther onto the new mat, until the whole drum is on it.\nSo the old road carries the drum and the bump is pressed out, not pushed along. Lay the straightedge on it before: what is high or low now is fixed now.\nCrosswise means the roller noses toward traffic: both flaggers on STOP, or plates and room to run off. Never run off the soft end of the mat.",
     "asks": [
       "roll the end joint",
       "cross roll",

@@ -3,14 +3,14 @@ import { toBase } from '../calc/quantity.ts';
 import { missing } from '../calc/solve.ts';
 import { sayFigure } from '../calc/wording.ts';
 import { startOf } from '../rules/knowledge.ts';
+import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
 import { givenOf, knownFrom } from './facts.ts';
 import { ignoredIn } from './ignored.ts';
 import { blank, refuse } from './refusal.ts';
 import type { CardHit, Choice, Clarify, Reason, Reply } from './reply.ts';
 import { say } from './say.ts';
-import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
-import { searchCards } from './search.ts';
 import type { Scene } from './scene.ts';
+import { searchCards } from './search.ts';
 import { en } from './wording/en.ts';
 
 /** Asks for what is missing: of the smallest set that would answer, the one easiest to come by. */
@@ -51,7 +51,11 @@ function tableEnd(scene: Scene, id: string, seen = new Set<string>()): string | 
 }
 
 /** Asks for the first of what would settle a rule, where somebody can say it; of how a thing is done the rule itself is told with it. */
-export function askNeed(scene: Scene, rule: LimitRecord | PracticeRecord, needs: readonly string[] = []): Reply | undefined {
+export function askNeed(
+  scene: Scene,
+  rule: LimitRecord | PracticeRecord,
+  needs: readonly string[] = [],
+): Reply | undefined {
   for (const need of needs) {
     const clarify = askFigure(scene, need) ?? askOption(scene, `${need}=`);
     if (!clarify) continue;

@@ -40,7 +40,9 @@ export function engineOf(knowledge: Knowledge): Engine {
   const asked = [...quantities.values(), ...limits.values(), ...practices.values()].filter((record) => record.cues);
   const sought = [...asked, ...workGoals()];
   const goals = goalIndex(sought, head);
-  const everyGoal: Goal[] = [...quantities.values(), ...limits.values(), ...practices.values(), ...sought].map(({ kind, id }) => ({ kind, id }));
+  const everyGoal: Goal[] = [...quantities.values(), ...limits.values(), ...practices.values(), ...sought].map(
+    ({ kind, id }) => ({ kind, id }),
+  );
   const options = optionIndex(knowledge, head);
   const inWords = wordFigures(knowledge, head);
   const byWord = roleIndex(knowledge);

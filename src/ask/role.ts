@@ -2,9 +2,10 @@ import { convert, toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
+import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import type { UnitSystem } from './reply.ts';
 import { unitFor } from './role-unit.ts';
-import { isSmall, type Sentence } from './sentence.ts';
+import type { Sentence } from './sentence.ts';
 import { type Titles, titledBefore } from './titles.ts';
 
 /** What helps to tell which role a figure has. */
@@ -76,15 +77,8 @@ const weights = {
 /** An option must reach this, and few of them are kept. */
 const enough = 2;
 const kept = 4;
-/** Words looked at on either side. */
-const reach = 4;
 /** A number with neither unit nor word can be only what lies this near to what is asked. */
 const nearEnough = 3;
-
-interface Words {
-  readonly before: readonly string[];
-  readonly after: readonly string[];
-}
 
 /** The roles that the figure at a place of a sentence could have, best first. */
 export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[], context: Context): Option[] {
@@ -194,27 +188,6 @@ const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boo
 const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean =>
   setting?.some((word) => places.has(word)) ?? true;
 
-/** More than this is no count of what a figure right after it is of. */
-const mostCounted = 40;
-
-/** "Two 20 ft feathers", "three 10 x 20 patches": a number right before a figure counts what that figure is of. The place of the last such figure. */
-function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | undefined {
-  const next = tokens[at + 1];
-  const counts = Number.isInteger(figure.number) && figure.number > 1 && figure.number <= mostCounted;
-  if (figure.unit || !counts || figure.group !== undefined || figure.form === 'ratio' || next?.kind !== 'figure') return undefined;
-  let last = at + 1;
-  while (tokens[last + 1]?.kind === 'figure') last++;
-  return last;
-}
-
-/** "12 wide, not 10": the figure after a "not" is the one that is taken back. */
-function isDenied({ tokens, small }: Sentence, at: number): boolean {
-  let before = at - 1;
-  while (isSmall(tokens[before], small)) before--;
-  const token = tokens[before];
-  return token?.kind === 'word' && token.head === 'not';
-}
-
 /** True when a number with neither unit nor word beside it can still be this: what is asked depends on it closely, and people are asked for it. */
 const mayBeBare = (
   { bare, plain, question }: QuantityRecord,
@@ -227,24 +200,6 @@ const mayBeBare = (
   near !== undefined &&
   near <= nearEnough &&
   (weak > 0 || near <= 1 || Boolean(plain ?? question));
-
-/** Words that part one figure's words from another's. */
-const breaks = new Set(['and', 'y', 'plus', 'then', 'with', 'con', 'but', 'or', 'not']);
-
-/** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
-function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {
-  const collect = (step: 1 | -1): string[] => {
-    const words: string[] = [];
-    for (let i = at + step; words.length < reach; i += step) {
-      const token = sentence.tokens[i];
-      if (token?.kind !== 'word' || breaks.has(token.head)) break;
-      const next = step === 1 && words.length === 0;
-      if (!isSmall(token, sentence.small)) words.push(spent.has(i) && !next ? '' : token.head);
-    }
-    return words;
-  };
-  return { before: collect(-1), after: collect(1) };
-}
 
 /** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
 function wordScore(

@@ -9,15 +9,15 @@ import { type Cue, placesOf } from './cue.ts';
 import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
-import { impliedPractice } from './implied-practice.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
+import { impliedPractice } from './implied-practice.ts';
 import { emptyJob } from './job.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { figuresInWords } from './said-as.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
+import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
 import { assigned } from './titles.ts';
-import { liftFigures } from './step-stage.ts';
 import { suits } from './work-goals.ts';
 
 /** What a question was taken to mean. */
@@ -65,7 +65,11 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const old = engine.goalsByText.get(past.goal ?? '');
   const goal = only
     ? old
-    : (sought ?? checkedGoal(engine, sentence, take) ?? impliedGoal(engine, named, take) ?? impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ?? old);
+    : (sought ??
+      checkedGoal(engine, sentence, take) ??
+      impliedGoal(engine, named, take) ??
+      impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
+      old);
   return {
     goal,
     goalKept: goal !== undefined && (only !== undefined || found.length === 0),
@@ -126,12 +130,16 @@ const askingHeads = ['how-many', 'how-far', 'how-fast', 'how', 'what', 'which', 
 
 /** The sentence with some of its figures left alone. */
 const withoutFigures = (sentence: Sentence, places: readonly (number | undefined)[]): Sentence =>
-  places.some((at) => at !== undefined) ? { ...sentence, figures: sentence.figures.filter((at) => !places.includes(at)) } : sentence;
+  places.some((at) => at !== undefined)
+    ? { ...sentence, figures: sentence.figures.filter((at) => !places.includes(at)) }
+    : sentence;
 
 /** "Lift 2 of 3" says how many lifts there are. */
 function liftsSaid({ tokens }: Sentence, at: number | undefined, turn: number): Fact[] {
   const token = at === undefined ? undefined : tokens[at];
-  return token?.kind === 'figure' ? [{ quantity: 'lift-count', number: token.figure.number, unit: '1', turn, fresh: true, from: token.at }] : [];
+  return token?.kind === 'figure'
+    ? [{ quantity: 'lift-count', number: token.figure.number, unit: '1', turn, fresh: true, from: token.at }]
+    : [];
 }
 
 interface Taking {

@@ -1,7 +1,8 @@
 import { constant, type Expression, lookup, split } from '../calc/expression.ts';
 import postedSpeed from './quantities/posted-speed.ts';
 import tableGrade from './quantities/table-grade.ts';
-import { type FigureTable, rowsOf } from './shapes.ts';
+import { rowsOf } from './rows.ts';
+import type { FigureTable } from './shapes.ts';
 import down3 from './tables/stopping-sight-down-3.ts';
 import down6 from './tables/stopping-sight-down-6.ts';
 import down9 from './tables/stopping-sight-down-9.ts';

@@ -1,6 +1,6 @@
 import type { Dimension } from '../calc/dimension.ts';
-import type { Expression, LookupTable } from '../calc/expression.ts';
-import { type Measure, toBase } from '../calc/quantity.ts';
+import type { Expression } from '../calc/expression.ts';
+import type { Measure } from '../calc/quantity.ts';
 import type { Rounding } from '../calc/rounding.ts';
 import type { Unit, UnitOf } from '../calc/units.ts';
 import type { Sources } from './source.ts';
@@ -285,16 +285,6 @@ export function table<const D extends Dimension, const V extends Dimension>(
 /** A published table read by a choice. */
 export function choiceTable(record: Omit<ChoiceTable, 'kind'>): ChoiceTable {
   return { kind: 'choice-table', ...record };
-}
-
-/** A table record as an expression can look it up: in base units. */
-export function rowsOf<D extends Dimension, V extends Dimension>(record: FigureTable<D, V>): LookupTable {
-  return {
-    id: record.id,
-    key: record.key.dimension,
-    value: record.value.dimension,
-    rows: record.rows.map(([key, value]) => [toBase(key, record.key.unit), toBase(value, record.value.unit)] as const),
-  };
 }
 
 /** True for a quantity that stands as a bound, false for a figure written in the limit itself. */

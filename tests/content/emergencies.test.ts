@@ -20,9 +20,12 @@ describe('what is happening now is known', () => {
     expect(emergenciesIn(text)[0]).toBe(card);
   });
 
-  test.each(happening.map(({ card, text }) => [text, card]))('in capitals, with the news after a cry: %s', (text, card) => {
-    expect(emergenciesIn(`HELP! ${text.toUpperCase()}`)[0]).toBe(card);
-  });
+  test.each(happening.map(({ card, text }) => [text, card]))(
+    'in capitals, with the news after a cry: %s',
+    (text, card) => {
+      expect(emergenciesIn(`HELP! ${text.toUpperCase()}`)[0]).toBe(card);
+    },
+  );
 });
 
 describe('what is asked, supposed or told of another day is none', () => {
@@ -35,7 +38,9 @@ describe('what is asked, supposed or told of another day is none', () => {
   });
 
   test('nor are the questions the cards are searched by', () => {
-    const taken = [...pairsOf('queries.txt'), ...pairsOf('queries-later.txt')].filter(({ text }) => emergenciesIn(text).length > 0);
+    const taken = [...pairsOf('queries.txt'), ...pairsOf('queries-later.txt')].filter(
+      ({ text }) => emergenciesIn(text).length > 0,
+    );
     expect(taken).toEqual([]);
   });
 
@@ -92,11 +97,14 @@ describe('the reply', () => {
     expect(reply.cautions.join(' ')).toContain('not a doctor');
   });
 
-  test.each(cards.filter(({ kind }) => kind === 'emergency').map(({ id }) => [id]))('%s names the number, and no figure is open', (id) => {
-    const { text } = emergencyReply([id], engine, emptyJob);
-    expect(text).toMatch(/^Call the emergency number now: 911/);
-    expect(text).not.toMatch(/[{}]/);
-  });
+  test.each(cards.filter(({ kind }) => kind === 'emergency').map(({ id }) => [id]))(
+    '%s names the number, and no figure is open',
+    (id) => {
+      const { text } = emergencyReply([id], engine, emptyJob);
+      expect(text).toMatch(/^Call the emergency number now: 911/);
+      expect(text).not.toMatch(/[{}]/);
+    },
+  );
 
   test('has every list of a reply', () => {
     expect(Object.keys(reply).sort()).toEqual(

@@ -39,7 +39,7 @@ function typedAgain(text: string): string[] {
     if (item.kind !== 'figure' || !item.unit) return [];
     const { unit, number, low = number, high = number } = item;
     const { dimension } = unitRow(unit);
-    if (dimension === 'number') return [];
+    if (dimension === 'count') return [];
     const bases = [number, low, high].map((each) => toBase(each, unit));
     const same = standing.find(
       (each) => each.dimension === dimension && bases.some((base) => Math.abs(base - each.base) <= 1e-6 * each.base),
@@ -62,7 +62,8 @@ describe('a figure that a record holds is not typed again', () => {
     for (const figure of own) expect(whole, 'a figure of its own that it does not have').toContain(figure);
     const without = own.reduce((rest, figure) => rest.replaceAll(figure, ' '), whole);
     expect(typedAgain(without)).toEqual([]);
-    for (const figure of own) expect(typedAgain(figure), `${figure} is no record's: it need not be named`).not.toEqual([]);
+    for (const figure of own)
+      expect(typedAgain(figure), `${figure} is no record's: it need not be named`).not.toEqual([]);
   });
 
   test('such a figure is seen, however it is written', () => {

@@ -1,6 +1,6 @@
 import { quantity } from '../shapes.ts';
-import waste from './waste.ts';
 import { navyBasic, virginia } from '../sources-craft.ts';
+import waste from './waste.ts';
 
 export default quantity({
   id: 'tack-volume',

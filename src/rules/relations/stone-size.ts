@@ -1,7 +1,8 @@
 import { lookup } from '../../calc/expression.ts';
 import mixNominalSize from '../quantities/mix-nominal-size.ts';
 import stoneSize from '../quantities/stone-size.ts';
-import { relation, rowsOf } from '../shapes.ts';
+import { rowsOf } from '../rows.ts';
+import { relation } from '../shapes.ts';
 import { fromMemory } from '../sources-craft.ts';
 import largestStone from '../tables/largest-stone.ts';
 

@@ -2,7 +2,8 @@ import { lookup } from '../../calc/expression.ts';
 import { californiaManual } from '../manual.ts';
 import grade from '../quantities/grade.ts';
 import tableGrade from '../quantities/table-grade.ts';
-import { relation, rowsOf } from '../shapes.ts';
+import { rowsOf } from '../rows.ts';
+import { relation } from '../shapes.ts';
 import columns from '../tables/downgrade-columns.ts';
 
 export default relation({

@@ -1,0 +1,50 @@
+import type { Figure } from '../calc/read/reading.ts';
+import { isSmall, type Sentence } from './sentence.ts';
+
+/** Head words on the two sides of a figure, nearest first. */
+export interface Words {
+  readonly before: readonly string[];
+  readonly after: readonly string[];
+}
+
+/** Words looked at on either side. */
+const reach = 4;
+/** More than this is no count of what a figure right after it is of. */
+const mostCounted = 40;
+
+/** "Two 20 ft feathers", "three 10 x 20 patches": a number right before a figure counts what that figure is of. The place of the last such figure. */
+export function countedAt({ tokens }: Sentence, at: number, figure: Figure): number | undefined {
+  const next = tokens[at + 1];
+  const counts = Number.isInteger(figure.number) && figure.number > 1 && figure.number <= mostCounted;
+  if (figure.unit || !counts || figure.group !== undefined || figure.form === 'ratio' || next?.kind !== 'figure')
+    return undefined;
+  let last = at + 1;
+  while (tokens[last + 1]?.kind === 'figure') last++;
+  return last;
+}
+
+/** "12 wide, not 10": the figure after a "not" is the one that is taken back. */
+export function isDenied({ tokens, small }: Sentence, at: number): boolean {
+  let before = at - 1;
+  while (isSmall(tokens[before], small)) before--;
+  const token = tokens[before];
+  return token?.kind === 'word' && token.head === 'not';
+}
+
+/** Words that part one figure's words from another's. */
+const breaks = new Set(['and', 'y', 'plus', 'then', 'with', 'con', 'but', 'or', 'not']);
+
+/** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
+export function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {
+  const collect = (step: 1 | -1): string[] => {
+    const words: string[] = [];
+    for (let i = at + step; words.length < reach; i += step) {
+      const token = sentence.tokens[i];
+      if (token?.kind !== 'word' || breaks.has(token.head)) break;
+      const next = step === 1 && words.length === 0;
+      if (!isSmall(token, sentence.small)) words.push(spent.has(i) && !next ? '' : token.head);
+    }
+    return words;
+  };
+  return { before: collect(-1), after: collect(1) };
+}
