@@ -31,11 +31,12 @@ function bareUnit(record: QuantityRecord, { system, told, asked, all, had }: Cir
   return like ?? (asked ? record.units[system] : undefined);
 }
 
-/** The unit as typed, where it measures the quantity; one that can mean two things means what the quantity is. */
-function typedUnit({ unit, unclear }: Figure, { dimension }: QuantityRecord, system: UnitSystem): Unit | undefined {
+/** The unit as typed, where it measures the quantity; one that can mean two things means what the quantity is, and money for a price means money for each. */
+function typedUnit({ unit, unclear }: Figure, { dimension, bare }: QuantityRecord, system: UnitSystem): Unit | undefined {
   if (unclear === 'yd' && dimension === 'area') return 'yd2';
   if (unclear === 'yd' && dimension === 'volume') return 'yd3';
   if (unclear === 'deg' && dimension === 'angle') return 'deg';
+  if (unit === 'USD' && bare && (dimension === 'price' || dimension === 'wage')) return bare[system];
   if (unitRow(unit!).dimension !== dimension) return undefined;
   return system === 'us' && (unclear === 't' || unclear === 'tonelada') ? 'ton' : unit;
 }

@@ -31,6 +31,8 @@ export interface Context {
   readonly kept: ReadonlyMap<string, { readonly number: number; readonly unit: Unit }>;
   /** What the last reply asked for. */
   readonly asked?: string | undefined;
+  /** Quantities that words give a figure for: an untold figure is not one of them. */
+  readonly inWords?: ReadonlySet<string> | undefined;
   readonly system: UnitSystem;
 }
 
@@ -116,13 +118,14 @@ function optionOf(
   if (
     near !== 0 &&
     !asked &&
-    !(isSayable(record) && (near === 1 || had !== undefined || isInSetting(record, sentence)))
+    !(isSayable(record) && ((near === 1 && !hasField(record)) || had !== undefined || isInSetting(record, sentence)))
   )
     return undefined;
   const { word, weak } = wordScore(words, record, context.weak);
   const group = groupScore(figure, all, record, context.sides);
   const told =
     word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
+  if (!told && !asked && figure.form !== 'ratio' && context.inWords?.has(record.id)) return undefined;
   const unit = unitFor(figure, record, { system: context.system, told, asked, all, had: had?.unit });
   if (
     !unit ||
@@ -183,6 +186,9 @@ function candidates(
 
 /** True for a quantity that people give figures for, rather than one that is only worked out. */
 const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boolean(roles ?? question ?? inGroup);
+
+/** True for one that goes without saying outside a field of its own: being near to what is asked is not enough for it. */
+const hasField = ({ setting, default: usual }: QuantityRecord): boolean => Boolean(setting && usual);
 
 /** True where the field of a quantity that has one is spoken of. */
 const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean =>

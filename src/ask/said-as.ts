@@ -20,17 +20,12 @@ export function wordFigures({ quantities }: Knowledge, head: (word: string) => s
   );
 }
 
-/** Figures said in words: "no waste" is 0 %. One that was also given as a figure is not taken from words. */
-export function figuresInWords(
-  index: CueIndex<WordFigure>,
-  sentence: Sentence,
-  given: readonly Fact[],
-  turn: number,
-): Fact[] {
+/** Figures said in words: "no waste" is 0 %. */
+export function figuresInWords(index: CueIndex<WordFigure>, sentence: Sentence, turn: number): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
   for (const { of, score } of heardIn(index, sentence)) {
     const { record, figure } = of;
-    if (given.some(({ quantity }) => quantity === record.id) || score <= (best.get(record.id)?.score ?? 0)) continue;
+    if (score <= (best.get(record.id)?.score ?? 0)) continue;
     best.set(record.id, {
       score,
       fact: { quantity: record.id, number: figure.number, unit: figure.unit, turn, fresh: true },

@@ -159,6 +159,7 @@ function takeFigures(
   { question, goal, cue, past, kept, system, turn }: Taking,
 ): Taken {
   const { lift: numbered, count: lifts } = liftFigures(sentence);
+  const worded = figuresInWords(engine.inWords, sentence, turn);
   const { bound, unbound } = bind(withoutFigures(sentence, [numbered, lifts]), {
     quantities: engine.knowledge.quantities,
     byWord: engine.byWord,
@@ -175,12 +176,14 @@ function takeFigures(
     sought: new Set(sentence.places.has('@check') ? [] : soughtBy(engine.knowledge, goal)),
     spent: new Set(cue && goal?.kind === 'quantity' ? spentBy(cue, sentence) : []),
     asked: past.asked,
+    inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
   });
   const typed = [...bound.map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
   if (assigned(sentence, engine.titles))
     return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
-  const figures = [...typed, ...figuresInWords(engine.inWords, sentence, typed, turn)];
+  // One that was also given as a figure is not taken from words.
+  const figures = [...typed, ...worded.filter((fact) => !typed.some(({ quantity }) => quantity === fact.quantity))];
   const fresh = [
     ...figures,
     ...choicesIn(engine.knowledge, engine.options, {
