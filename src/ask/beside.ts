@@ -5,6 +5,8 @@ import { isSmall, type Sentence } from './sentence.ts';
 export interface Words {
   readonly before: readonly string[];
   readonly after: readonly string[];
+  /** A word that does not count between others, where it stands right before: "from 800 to 650". */
+  readonly right: string | undefined;
 }
 
 /** Words looked at on either side. */
@@ -46,5 +48,7 @@ export function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<n
     }
     return words;
   };
-  return { before: collect(-1), after: collect(1) };
+  const last = sentence.tokens[at - 1];
+  const right = last?.kind === 'word' && isSmall(last, sentence.small) ? last.head : undefined;
+  return { before: collect(-1), after: collect(1), right };
 }

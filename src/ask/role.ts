@@ -168,7 +168,7 @@ function likeness(now: number, before: number): number {
 /** The only quantities a figure could be: those near what is asked, those that a word beside it speaks of, and the sides of a patch. */
 function candidates(
   { group }: Figure,
-  { before, after }: Words,
+  { before, after, right }: Words,
   { quantities, byWord, near, asked, sides, kept: had }: Context,
 ): Set<QuantityRecord> {
   const found = new Set<QuantityRecord>();
@@ -180,7 +180,8 @@ function candidates(
   for (const id of had.keys()) add(id);
   if (asked) add(asked);
   if (group !== undefined) for (const record of sides) found.add(record);
-  for (const word of [...before, ...after]) for (const record of byWord.get(word) ?? []) found.add(record);
+  for (const word of right ? [right, ...before, ...after] : [...before, ...after])
+    for (const record of byWord.get(word) ?? []) found.add(record);
   return found;
 }
 
@@ -220,6 +221,7 @@ function wordScore(
   const word = Math.max(
     best(words.after, roles?.after, weights.after),
     best(words.before, roles?.before, weights.before),
+    words.right && roles?.before?.includes(words.right) ? weights.before : 0,
   );
   if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };
   const [next] = words.before;
