@@ -71,6 +71,8 @@ export function readCard(name, text, known) {
   for (const [, place] of plain.matchAll(/\{([^}]{0,80})\}/g)) {
     if (!known.figures.includes(place)) throw fault(unknown('figure', place, known.figures, known));
   }
+  if (/[{}]/.test(plain.replace(/\{[^{}]{0,80}\}/g, '')))
+    throw fault('a brace is open: figures stand as {unit-weight}');
   if (kind === 'emergency' && plain.includes('{')) throw fault('an emergency waits for no figure: write it out');
   const words = plain.split(/\s+/).length;
   if (words < fewestWords || words > mostWords) {

@@ -4,7 +4,11 @@ const kinds = 'stage craft material equipment safety emergency traffic weather d
 const marks = 'published restated practice agency memory derived'.split(' ');
 const withDocument = ['published', 'restated'];
 
-const line = z.string({ error: 'is missing' }).min(1, 'is empty').max(400, 'is too long');
+const line = z
+  .string({ error: 'is missing' })
+  .min(1, 'is empty')
+  .max(400, 'is too long')
+  .regex(/^[^{}<>]*$/, 'has no figures and no marks in it: { } < >');
 const list = (of) => z.array(of, { error: 'is missing: give a list, one "- item" a line' }).min(1, 'is empty');
 
 const basis = line.refine(

@@ -81,7 +81,7 @@ function answered(engine: Engine, request: Request, job: Job): Reply {
       rules: { version: engine.knowledge.version },
       job: emptyJob,
     };
-  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
+  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts), understood.open));
   const voice = {
     knowledge: engine.knowledge,
     solved,

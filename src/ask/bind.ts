@@ -2,7 +2,7 @@ import { toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { asRole, type Context, type Option, optionsFor } from './role.ts';
+import { type Context, type Option, optionsFor } from './role.ts';
 import type { Sentence } from './sentence.ts';
 
 /** A figure that has found its role. */
@@ -33,7 +33,7 @@ export function bind(sentence: Sentence, context: Context): Binding {
     if (option)
       bound.push({
         record: option.record,
-        figure: asRole(figure, option.record),
+        figure: option.figure,
         unit: option.unit,
         unitAssumed: option.unitAssumed,
         told: option.told,

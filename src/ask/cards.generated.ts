@@ -2197,7 +2197,7 @@ export const cards: readonly Card[] = [
     "id": "leave-overnight",
     "title": "leaving it for the night",
     "kind": "stage",
-    "text": "Either the lane stays closed, lit and watched, or it is made fit to drive on: no row, all of it rolled, every end ramped down at {min:overnight-ramp}, and the signs up: UNEVEN LANES, LOW SHOULDER, BUMP.\nIn the dark nobody sees a row or a lip until the wheel is on it. Devices that stay out at night must shine in headlights.\nNever a windrow in an open lane. Not even for an hour, not even at the edge.",
+    "text": "Either the lane stays closed, lit and watched, or it is made fit to drive on: no row, all of it rolled, every end ramped down over {min:overnight-ramp} or longer, and the signs up: UNEVEN LANES, LOW SHOULDER, BUMP.\nIn the dark nobody sees a row or a lip until the wheel is on it. Devices that stay out at night must shine in headlights.\nNever a windrow in an open lane. Not even for an hour, not even at the edge.",
     "asks": [
       "can not finish today",
       "leave it overnight",
@@ -2975,7 +2975,7 @@ export const cards: readonly Card[] = [
     "id": "ran-out-short",
     "title": "ran out of mix",
     "kind": "equipment",
-    "text": "End it where you are: ramp the mix down at {min:overnight-ramp}, roll it, put up the BUMP sign. Next day cut back to a clean full edge, tack it, and go on.\nDo not stretch what is left. Thin mix drags and ravels, and you will cut it out anyway.\nTell me what is down and what is left to cover, and I figure what to order. Tack you shot and did not cover wants sand and a sign before cars go on it.",
+    "text": "End it where you are: ramp the mix down over {min:overnight-ramp} or longer, roll it, put up the BUMP sign. Next day cut back to a clean full edge, tack it, and go on.\nDo not stretch what is left. Thin mix drags and ravels, and you will cut it out anyway.\nTell me what is down and what is left to cover, and I figure what to order. Tack you shot and did not cover wants sand and a sign before cars go on it.",
     "asks": [
       "ran out",
       "came up short",
@@ -4079,7 +4079,7 @@ export const cards: readonly Card[] = [
     "id": "weigh-mix",
     "title": "what mix weighs",
     "kind": "material",
-    "text": "About {unit-weight} for each inch, rolled; hot mixes run from {low:unit-weight} to {high:unit-weight}. The lab sheet or a weighed box beats any rule of thumb.\nHeavy stone weighs more, open and cold mix less. No published weight for cold mix was found, so weigh a box of it.\nTons are the same loose or rolled: roll-down changes the thickness, never the tons. Figures of one mix on another order you a truck too many or one too few.",
+    "text": "About {unit-weight}, rolled; hot mixes run from {low:unit-weight} to {high:unit-weight}. The lab sheet or a weighed box beats any rule of thumb.\nHeavy stone weighs more, open and cold mix less. No published weight for cold mix was found, so weigh a box of it.\nTons are the same loose or rolled: roll-down changes the thickness, never the tons. Figures of one mix on another order you a truck too many or one too few.",
     "asks": [
       "weight of asphalt",
       "pounds per square yard",
@@ -5123,7 +5123,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "mov next spot",
   "new sign each patch",
   "patch down road",
-  "zon"
+  "zon two"
  ],
  "night-work": [
   "work night after-dark",
@@ -5161,7 +5161,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "mix sit all winter"
  ],
  "one-flagger": [
-  "flagger",
+  "flagger two",
   "singl flagger",
   "flagger",
   "alon flag",

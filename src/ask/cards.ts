@@ -33,6 +33,29 @@ export function cardReply(scene: Scene, id: string): Reply {
   };
 }
 
+/** How well a card must answer to be told in place of what a record answers, and in place of asking what the figures given are for. */
+const better = { thanRecord: 0.84, thanAsking: 0.6 };
+
+/**
+ * The card that answers a question better than the record it was taken to be after: where no figure is given or asked for,
+ * and a card is all but asked for by its own words, while it does not bear on that record. With no record found, any card
+ * that the search is sure of. Never an emergency: that is told while it happens.
+ */
+export function cardInstead(scene: Scene): string | undefined {
+  const { goal, goalKept, sentence } = scene.understood;
+  const [hit] = searchCards(scene, 1).hits;
+  const card = hit && cardsById.get(hit.id)!;
+  if (!card || card.emergency) return undefined;
+  const hasFigures = sentence.figures.length > 0;
+  if (!goal) return !hasFigures || hit.score >= better.thanAsking ? card.id : undefined;
+  if (hasFigures || figureAsks.some((word) => sentence.places.has(word))) return undefined;
+  if (goalKept) return card.id;
+  const bearsOn = card.links.some((link) => link.endsWith(`/${goal.id}`));
+  return !bearsOn && hit.score >= better.thanRecord ? card.id : undefined;
+}
+
+const figureAsks = ['how-many', 'how-far', 'how-fast'];
+
 const mostCards = 3;
 /** What a link is worth beside how well a card answers: to the first record an answer used, and to any other. */
 const linked = { first: 0.5, other: 0.25 };

@@ -19,7 +19,11 @@ export function askFor(scene: Scene, id: string): Reply {
   const [wanted] =
     missing(
       knowledge.network,
-      startOf(knowledge, knownFrom(scene.understood.facts.filter(({ quantity }) => quantity !== id))),
+      startOf(
+        knowledge,
+        knownFrom(scene.understood.facts.filter(({ quantity }) => quantity !== id)),
+        scene.understood.open,
+      ),
       id,
       knowledge.ease,
     ) ?? [];

@@ -66,6 +66,12 @@ export function emergenciesIn(question: unknown): string[] {
   return told.map(({ id }) => id);
 }
 
+/** The answer to a text that tells of an emergency; undefined for any other. To be asked before all else, a broken file of rules included. */
+export function emergencyIn(question: unknown, engine: Engine, job: Job): Reply | undefined {
+  const [first, ...others] = emergenciesIn(question);
+  return first === undefined ? undefined : emergencyReply([first, ...others], engine, job);
+}
+
 /** Answers an emergency: the number, what to do first, what to tell them, then the rest of the card. Asks nothing. */
 export function emergencyReply(ids: readonly [string, ...string[]], engine: Engine, job: Job): Reply {
   const [id, ...others] = ids;

@@ -5,7 +5,7 @@ import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex, goalText } from './goal.ts';
-import { type WordFigure, wordFigures } from './said-as.ts';
+import { openWords, type WordFigure, wordFigures } from './said-as.ts';
 import { type Titles, titlesOf } from './titles.ts';
 import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
 import { workFigures } from './work-figures.ts';
@@ -22,6 +22,8 @@ export interface Engine {
   readonly goalsByText: ReadonlyMap<string, Goal>;
   readonly options: CueIndex<OptionHeard>;
   readonly inWords: CueIndex<WordFigure>;
+  /** Words that speak of a quantity without its figure, by its id. */
+  readonly open: CueIndex<string>;
   readonly titles: Titles;
   readonly sides: readonly QuantityRecord[];
   /** Quantities by the words that give a figure their role. */
@@ -45,6 +47,7 @@ export function engineOf(knowledge: Knowledge): Engine {
   );
   const options = optionIndex(knowledge, head);
   const inWords = wordFigures(knowledge, head);
+  const open = openWords(knowledge, head);
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   const small = new Set(smallWords);
@@ -53,6 +56,7 @@ export function engineOf(knowledge: Knowledge): Engine {
     ...byWord.keys(),
     ...options.words,
     ...inWords.words,
+    ...open.words,
     ...commandWords,
     ...smallWords,
     ...weakWords,
@@ -70,6 +74,7 @@ export function engineOf(knowledge: Knowledge): Engine {
     byWord,
     options,
     inWords,
+    open,
     near: (goal) => {
       const key = goal ? `${goal.kind}/${goal.id}` : '';
       const before = distances.get(key);

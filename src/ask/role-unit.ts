@@ -32,7 +32,11 @@ function bareUnit(record: QuantityRecord, { system, told, asked, all, had }: Cir
 }
 
 /** The unit as typed, where it measures the quantity; one that can mean two things means what the quantity is, and money for a price means money for each. */
-function typedUnit({ unit, unclear }: Figure, { dimension, bare }: QuantityRecord, system: UnitSystem): Unit | undefined {
+function typedUnit(
+  { unit, unclear }: Figure,
+  { dimension, bare }: QuantityRecord,
+  system: UnitSystem,
+): Unit | undefined {
   if (unclear === 'yd' && dimension === 'area') return 'yd2';
   if (unclear === 'yd' && dimension === 'volume') return 'yd3';
   if (unclear === 'deg' && dimension === 'angle') return 'deg';

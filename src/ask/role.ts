@@ -5,7 +5,7 @@ import type { QuantityRecord } from '../rules/shapes.ts';
 import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import type { UnitSystem } from './reply.ts';
 import { unitFor } from './role-unit.ts';
-import type { Sentence } from './sentence.ts';
+import type { Sentence, Token } from './sentence.ts';
 import { type Titles, titledBefore } from './titles.ts';
 
 /** What helps to tell which role a figure has. */
@@ -39,6 +39,8 @@ export interface Context {
 /** A role a figure could have, and how well it fits. */
 export interface Option {
   readonly record: QuantityRecord;
+  /** As it is read in this role. */
+  readonly figure: Figure;
   readonly unit: Unit;
   readonly unitAssumed: boolean;
   readonly score: number;
@@ -84,7 +86,7 @@ const nearEnough = 3;
 
 /** The roles that the figure at a place of a sentence could have, best first. */
 export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[], context: Context): Option[] {
-  const { figure } = sentence.tokens[at] as { figure: Figure };
+  const { figure, names } = sentence.tokens[at] as Token & { kind: 'figure' };
   if (isDenied(sentence, at)) return [];
   const counted = countedAt(sentence, at, figure);
   const words = wordsBeside(sentence, counted ?? at, context.spent);
@@ -93,12 +95,19 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
     named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
   if (named && unit && !context.sought.has(named.id))
     return [
-      { record: named, unit, unitAssumed: figure.unit === undefined && unit !== '1', score: weights.title, told: true },
+      {
+        record: named,
+        figure: asRole(figure, named),
+        unit,
+        unitAssumed: figure.unit === undefined && unit !== '1',
+        score: weights.title,
+        told: true,
+      },
     ];
   const options: Option[] = [];
   for (const record of candidates(figure, words, context)) {
     if (counted !== undefined && record.dimension !== 'count') continue;
-    const option = optionOf(sentence, figure, words, record, all, context);
+    const option = optionOf(sentence, shareIn(figure, names, record), words, record, all, context);
     if (option && option.score >= enough) options.push(option);
   }
   return options.sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1)).slice(0, kept);
@@ -155,8 +164,15 @@ function optionOf(
     (had === undefined ? 0 : likeness(toBase(figure.number, unit), toBase(had.number, had.unit))) +
     (record.plain && (near ?? 0) <= 2 ? weights.plain : 0) +
     (figure.unit === undefined && record.dimension === 'count' && word > 0 ? weights.count : 0) +
-    (record.default && !told && !asked ? weights.untold : 0);
-  return { record, unit, unitAssumed: figure.unit === undefined && unit !== '1', score, told };
+    (record.default && !told && !asked ? weights.untold * (record.setting ? 1.5 : 1) : 0);
+  return {
+    record,
+    figure: asRole(figure, record),
+    unit,
+    unitAssumed: figure.unit === undefined && unit !== '1',
+    score,
+    told,
+  };
 }
 
 /** How likely a figure is to take the place of one of the job: the nearer in size, the likelier. */
@@ -263,8 +279,20 @@ const isArticle = ({ form, number, unit }: Figure): boolean => form === 'spelled
 /** True for a figure in a unit that depths are given in. */
 const isInThin = ({ unit }: Figure): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';
 
+/** A ratio whose parts are named, as the share that a record reads out of it: "3 parts water to 1 part tack" is 25 % tack. */
+function shareIn(figure: Figure, names: Names, { shareOf }: QuantityRecord): Figure {
+  if (!names || !figure.parts || !shareOf) return figure;
+  const [one, other] = figure.parts;
+  const at = names.findIndex((name) => name !== undefined && shareOf.includes(name));
+  const part = at === 1 || (at < 0 && names[0] !== undefined) ? other : one;
+  const { form: _, parts: __, ...rest } = figure;
+  return { ...rest, number: (100 * part) / (one + other), unit: '%' };
+}
+
+type Names = (Token & { kind: 'figure' })['names'];
+
 /** The figure as its role has it: a ratio becomes the one number it stands for. */
-export function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figure {
+function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figure {
   const { parts } = figure;
   if (figure.form !== 'ratio' || !parts || !reading) return figure;
   return { ...figure, number: reading === 'share' ? (100 * parts[0]) / (parts[0] + parts[1]) : parts[0] / parts[1] };

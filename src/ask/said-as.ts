@@ -20,6 +20,14 @@ export function wordFigures({ quantities }: Knowledge, head: (word: string) => s
   );
 }
 
+/** The words that speak of a quantity without giving its figure, of all that have a default. */
+export function openWords({ quantities }: Knowledge, head: (word: string) => string): CueIndex<string> {
+  return cueIndex(
+    [...quantities.values()].flatMap(({ id, spokenOf }) => (spokenOf ?? []).map((text) => ({ text, of: id }))),
+    head,
+  );
+}
+
 /** Figures said in words: "no waste" is 0 %. */
 export function figuresInWords(index: CueIndex<WordFigure>, sentence: Sentence, turn: number): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();

@@ -1,12 +1,19 @@
 import type { Figure, Item, Place } from '../calc/read/reading.ts';
 import { unitRow } from '../calc/units.ts';
 import type { Heard } from './cue.ts';
+import { joinParts } from './named-parts.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** One place of a sentence: a head word, a figure, a name, or a mark. */
 export type Token =
   | { readonly kind: 'word'; readonly head: string; readonly at: Place }
-  | { readonly kind: 'figure'; readonly figure: Figure; readonly at: Place }
+  | {
+      readonly kind: 'figure';
+      readonly figure: Figure;
+      /** What the two parts of a ratio are of, where that was said. */
+      readonly names?: readonly [string | undefined, string | undefined];
+      readonly at: Place;
+    }
   | { readonly kind: 'name' | 'mark'; readonly text: string; readonly at: Place };
 
 /** A question read into head words and figures, ready to be held against cues and roles. */
@@ -19,7 +26,7 @@ export interface Sentence extends Heard {
 
 /** Reads items into a sentence. `small` are words that do not count between others. */
 export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small: ReadonlySet<string>): Sentence {
-  const tokens = joinPhrases(items, vocabulary);
+  const tokens = joinParts(joinPhrases(items, vocabulary), small);
   const places = new Map<string, number[]>();
   const put = (key: string, at: number): void => {
     const list = places.get(key);

@@ -6,6 +6,7 @@ import { bind } from './bind.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Cue, placesOf } from './cue.ts';
+import { heardIn } from './cue-index.ts';
 import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
@@ -35,6 +36,8 @@ export interface Understanding {
   readonly facts: readonly Fact[];
   readonly fresh: readonly Fact[];
   readonly unbound: readonly Figure[];
+  /** Quantities spoken of without a figure: they are asked for, not assumed. */
+  readonly open: ReadonlySet<string>;
   readonly system: UnitSystem;
   readonly sentence: Sentence;
   /** The question as it was read, word by word. */
@@ -81,6 +84,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
     items,
     named,
     commands,
+    open: new Set(Array.from(heardIn(engine.open, sentence), ({ of }) => of)),
     ...take(goal, sought?.cue),
   };
 }
@@ -104,8 +108,9 @@ function notYetSaid(
     !(found.length > 1 || goesOn)
   )
     return best;
-  const { dimension, bare } = engine.knowledge.quantities.get(best.id)!;
-  if (!sentence.places.has(`#${dimension}`) && !(bare && sentence.places.has('#number'))) return best;
+  const { dimension, bare, parts } = engine.knowledge.quantities.get(best.id)!;
+  const { places } = sentence;
+  if (!places.has(`#${dimension}`) && !(bare && places.has('#number')) && !(parts && places.has('#parts'))) return best;
   const { told } = take(undefined);
   return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? (goesOn ? undefined : best);
 }

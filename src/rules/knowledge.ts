@@ -112,14 +112,15 @@ function rowRelations(record: ChoiceTable, option: string): RelationRecord[] {
 /** The fact that a figure was said, not worked out; a relation that holds only then needs it. */
 export const saidFact = (quantity: string): string => `${quantity} said`;
 
-/** What the solver starts from: the facts given, the mark on each that was said, and the defaults but for choices settled otherwise. */
+/** What the solver starts from: the facts given, the mark on each that was said, and the defaults but for choices settled otherwise and those `left` open. */
 export function startOf(
   { defaults, quantities }: Pick<Knowledge, 'defaults' | 'quantities'>,
   facts: readonly Known[],
+  left?: ReadonlySet<string>,
 ): Known[] {
   const said = facts.filter(({ assumed }) => !assumed).map(({ id }): Known => ({ id: saidFact(id), value: 1 }));
   const settled = new Set(facts.flatMap(({ id }) => choiceOf(id) ?? []));
-  const open = defaults.filter(({ id }) => !settled.has(choiceOf(id) ?? ''));
+  const open = defaults.filter(({ id }) => !settled.has(choiceOf(id) ?? '') && !left?.has(id));
   const given = new Set(facts.map(({ id }) => id));
   return [...facts, ...said, ...open.map((fact) => defaultAmid(fact, quantities.get(fact.id), given))];
 }

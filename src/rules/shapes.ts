@@ -46,6 +46,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly saidAs?: readonly (Figure<D> & { readonly cues: readonly string[] })[];
   /** How "1:1" and "6:1" are read: the first part's share in the whole (alike only: else which part is which must be asked), or so many to one. */
   readonly parts?: 'share' | 'to-one';
+  /** What the share is of: in "3 parts water to 1 part tack" it is the tack's. */
+  readonly shareOf?: readonly string[];
   /** Its place in a group like 12 x 300 x 2, where no word tells. */
   readonly inGroup?: 'longest' | 'next' | 'thinnest';
   /** The unit of a number that has none, where this is what it must be. `false`: never without a unit. */
@@ -54,6 +56,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly question?: { readonly text: string; readonly ease: number; readonly choices: readonly Figure<D>[] };
   /** Taken, and said, when nobody says otherwise. `last`: gives way to anything worked out, on however many other defaults. */
   readonly default?: Figure<D> & { readonly low?: number; readonly high?: number; readonly last?: boolean };
+  /** Cues for somebody speaking of it without a figure: then it is asked for, and the default does not stand. */
+  readonly spokenOf?: readonly string[];
   /** In its place while every choice is one of these: the first that holds. */
   readonly defaultWhen?: readonly { readonly when: readonly Condition[]; readonly figure: Figure<D> }[];
   /** Outside this a figure is asked back before anything is worked from it. */

@@ -63,8 +63,9 @@ function boundOf(rule: LimitRecord | undefined, end: string, voice: Voice): stri
   return rule.agency && end !== 'stop' ? cardWords.byAgency(text, rule.agency.name) : text;
 }
 
-/** As written where the answer is in its unit, else converted and rounded. */
+/** As written where the answer is in its unit and it can be written out, else converted and rounded. */
 function inWords(record: QuantityRecord, figure: NonNullable<QuantityRecord['default']>, voice: Voice): string {
   const unit = voice.unit(record.id);
-  return say(record, toBase(figure.number, figure.unit), unit, unit === figure.unit);
+  const written = unit === figure.unit && Number(figure.number.toFixed(3)) === figure.number;
+  return say(record, toBase(figure.number, figure.unit), unit, written);
 }

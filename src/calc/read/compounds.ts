@@ -2,7 +2,7 @@ import { at, type Tokens } from './lexer.ts';
 import type { Measured } from './measured.ts';
 import { acrossWords, throughWords } from './near-words.ts';
 import { readNumber } from './numbers.ts';
-import type { QuantityOptions } from './quantities.ts';
+import type { QuantityOptions } from './quantity-options.ts';
 import { endsThought } from './tokens.ts';
 import { readUnit, type UnitRead } from './unit.ts';
 

@@ -3,8 +3,8 @@ import { readClock } from './clock.ts';
 import { isDimensionLetter } from './dimension-letters.ts';
 import { at, type Tokens } from './lexer.ts';
 import type { Measured } from './measured.ts';
-import { roleWords } from './near-words.ts';
-import type { QuantityOptions } from './quantities.ts';
+import { roleWords, throughWords } from './near-words.ts';
+import type { QuantityOptions } from './quantity-options.ts';
 import { readReach } from './ranges.ts';
 import { afterHyphen } from './tokens.ts';
 
@@ -40,6 +40,7 @@ export function readGroup(
       ...options,
       afterFeet: !feetInches,
       afterBareFactor,
+      side: { number: last.number, bare: last.unit === undefined, count: factors.length, joined: true },
     });
     if (!factor) break;
     if (role !== undefined) factors[factors.length - 1] = { reach: last, role };
@@ -47,7 +48,7 @@ export function readGroup(
     factors.push({ reach: factor });
     last = factor;
   }
-  if (factors.length > 1) spread(factors);
+  if (factors.length > 1) spread(factors, throughWords.has(at(tokens, last.next).text));
   return { factors, next: last.next };
 }
 
@@ -79,10 +80,10 @@ const mostAlike = 4;
 
 /**
  * The unit after a factor covers the bare ones before it: 10 x 20 ft. Not so a thickness: inches (or mm, cm) cover only
- * the one other factor of a pair, of like size, with no role word between (18 x 24 in, not 12 x 150 x 2 in). Of three
- * factors, one far smaller than the rest stays bare (2 x 12 x 150 ft: the 2 is a depth). A yard joined by x is a length.
+ * the one other factor of a pair, of like size, with no role word between (18 x 24 in, not 12 x 150 x 2 in) and none for
+ * a depth after (10 x 4 in deep). Of three factors, one far smaller than the rest stays bare (2 x 12 x 150 ft: the 2 is a depth). A yard joined by x is a length.
  */
-function spread(factors: readonly Factor[]): void {
+function spread(factors: readonly Factor[], deep: boolean): void {
   let smallest = Number.POSITIVE_INFINITY;
   for (const { reach } of factors) smallest = Math.min(smallest, reach.number);
   let unit: Unit | undefined;
@@ -96,7 +97,7 @@ function spread(factors: readonly Factor[]): void {
     } else if (unit !== undefined) {
       const pair = factors.length === 2;
       const fits = thin.has(unit)
-        ? pair && role === undefined && alike(number, reach.number)
+        ? pair && !deep && role === undefined && alike(number, reach.number)
         : spreading.has(unit) && (pair || reach.number > smallest || reach.number * mostAlike > number);
       if (fits) reach.unit = unit;
     }

@@ -9,6 +9,15 @@ export const throughWords = new Set([
   ...['profundidad', 'espesor', 'grueso', 'profundo'],
 ]);
 
+/** After "inch" with no number before it, these show one inch: 12 wide 300 long inch deep. */
+export const liftWords = new Set(['deep', 'thick', 'lift', 'lifts', 'mat', 'overlay', 'profundidad', 'espesor']);
+
+/** Before "inch deep" these show that no inch is counted: how many inch deep, per inch thick. */
+export const uncountedInch = new Set([
+  ...['many', 'much', 'per', 'each', 'every', 'which', 'what', 'few', 'several', 'some', 'couple', 'by', 'this'],
+  ...['that', 'square', 'sq', 'cubic', 'cu', 'next', 'last', 'extra', 'another', 'other', 'por', 'cada', 'the', 'no'],
+]);
+
 /** A number before one of these is a measure whose unit was left out. */
 export const roleWords = new Set([...acrossWords, ...throughWords]);
 

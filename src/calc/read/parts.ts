@@ -43,25 +43,45 @@ export function readPartsOf(tokens: Tokens, i: number, count: number): NumberRea
   const word = partWords.get(at(tokens, at0).text);
   if (!word || count >= word.parts) return undefined;
   const unit = beforeUnit(tokens, at0 + 1);
-  const singular = unit !== undefined && count % 2 === 1 && (word.parts === 4 || word.parts === 8 || word.parts === 16);
+  const singular = unit !== undefined && isSingularPart(count, word.parts);
   if (!word.plural && !singular && count !== 1) return undefined;
   return numberRead(count / word.parts, unit ?? at0 + 1, 'spelled');
 }
 
 /** What "and" adds to a whole number or to a unit: "two AND A HALF", "inch AND A QUARTER", "three AND 5/8", "y media". */
 export function readAndPart(tokens: Tokens, i: number): { number: number; next: number } | undefined {
-  let join = afterHyphen(tokens, i);
-  const and = at(tokens, join).text;
-  if (and !== 'and' && and !== '&' && and !== 'y' && and !== 'n') return undefined;
-  join = afterHyphen(tokens, join + 1);
+  const and = afterAnd(tokens, i);
+  if (and === undefined) return undefined;
+  const join = afterHyphen(tokens, and);
   const fraction = readFraction(tokens, join);
   if (fraction && fraction.number < 1 && at(tokens, join).kind === 'number') return fraction;
   const first = at(tokens, join).text;
   const count = numberWords.get(first)?.value ?? (first === 'a' || first === 'an' ? 1 : 0);
   const part = afterHyphen(tokens, count > 0 ? join + 1 : join);
   const word = partWords.get(at(tokens, part).text);
-  if (!word || (count > 1 && !word.plural)) return undefined;
+  if (!word || (count > 1 && !word.plural && !isSingularPart(count, word.parts))) return undefined;
   return Math.max(count, 1) < word.parts ? { number: Math.max(count, 1) / word.parts, next: part + 1 } : undefined;
+}
+
+/** Words for "and" before a part, most of them clipped: inch n a half, inch 'n' a half, inch an' a half. */
+const ands = new Set(['and', '&', 'y', 'n', 'nd', 'an']);
+
+/** The token after "and", with the quotes of 'n'; undefined when no "and" stands at `i`. */
+export function afterAnd(tokens: Tokens, i: number): number | undefined {
+  const hyphen = afterHyphen(tokens, i);
+  const quoted = at(tokens, hyphen).text === "'" && at(tokens, hyphen + 1).text === 'n' && !at(tokens, hyphen + 1).gap;
+  const start = quoted ? hyphen + 1 : hyphen;
+  const { text, gap } = at(tokens, start);
+  if (!ands.has(text) || (text === 'nd' && !gap)) return undefined;
+  const clipped = (text === 'n' || text === 'an') && at(tokens, start + 1).text === "'" && !at(tokens, start + 1).gap;
+  // "An" alone is the article: inch AN A half, not mile AN hour.
+  if (text === 'an' && !clipped && at(tokens, start + 1).text !== 'a') return undefined;
+  return clipped ? start + 2 : start + 1;
+}
+
+/** Three QUARTER, five EIGHTH: parts that stand without their s. */
+function isSingularPart(count: number, parts: number): boolean {
+  return count % 2 === 1 && (parts === 4 || parts === 8 || parts === 16);
 }
 
 /** The unit after a part in digits, past its "of a": 2/10 OF A mile, 1/2 A mile. The part itself when no unit is named so. */

@@ -12,7 +12,8 @@ import { readClock } from './clock.ts';
 import { at, type Tokens } from './lexer.ts';
 import { type Measured, measured } from './measured.ts';
 import { roleWords } from './near-words.ts';
-import { type QuantityOptions, readQuantity } from './quantities.ts';
+import { readQuantity } from './quantities.ts';
+import type { QuantityOptions } from './quantity-options.ts';
 import { afterHyphen, phraseAt } from './tokens.ts';
 import { readUnit } from './unit.ts';
 

@@ -7,6 +7,7 @@ import type { Unit } from '../units.ts';
 export const joined: Readonly<Record<string, { unit: Unit; unclear?: string; times?: number }>> = {
   'gal/yd': { unit: 'gal/yd2', unclear: 'gal/yd' },
   'g/yd2': { unit: 'gal/yd2' },
+  'g/m2': { unit: 'kg/m2', times: 0.001 },
   'L/m': { unit: 'L/m2', unclear: 'L/m' },
   'lb/yd': { unit: 'lb/yd2', unclear: 'lb/yd' },
   'lb/yd/in': { unit: 'lb/yd2/in' },

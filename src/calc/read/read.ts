@@ -1,11 +1,13 @@
 import { type PlainText, plainText } from './characters.ts';
+import { settleChoices } from './choices.ts';
 import { type Factor, readGroup } from './groups.ts';
 import { readNumberedWord, readWord } from './joined-words.ts';
 import { at, lex, type Token, type Tokens } from './lexer.ts';
+import { looseSide } from './loose-side.ts';
 import { type Measured, measured, toFigure } from './measured.ts';
 import { readName } from './names.ts';
 import { readPlace } from './places.ts';
-import type { QuantityOptions } from './quantities.ts';
+import type { QuantityOptions } from './quantity-options.ts';
 import { readRatio } from './ratios.ts';
 import type { Item, Mark, Name, Place, ReadingOptions } from './reading.ts';
 import { settle } from './settle.ts';
@@ -20,7 +22,9 @@ import { readTemperature } from './temperatures.ts';
 export function read(text: string, options: ReadingOptions = {}): Item[] {
   const plain = plainText(text);
   const reader = new Reader(text, plain, lex(plain.text), options.units === 'metric');
-  return settle(reader.items(), options);
+  const items = reader.items();
+  settleChoices(items, text);
+  return settle(items, options);
 }
 
 const marks = new Set<string>(['.', ',', ';', '?', '!', ':', '\n', '(', ')']);
@@ -78,7 +82,8 @@ class Reader {
   private around(i: number): QuantityOptions {
     const last = this.out[this.out.length - 1];
     const near = this.afterFigure === i;
-    return { metric: this.metric, afterFigure: near, afterFeet: near && last?.kind === 'figure' && last.unit === 'ft' };
+    const afterFeet = near && last?.kind === 'figure' && last.unit === 'ft';
+    return { metric: this.metric, afterFigure: near, afterFeet, side: looseSide(this.out) };
   }
 
   private group(factors: readonly Factor[], next: number): number {

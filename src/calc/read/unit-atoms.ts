@@ -2,8 +2,7 @@ import { isUnit, type Unit } from '../units.ts';
 import { isDimensionLetter } from './dimension-letters.ts';
 import { isInch } from './inch.ts';
 import { at, type Tokens } from './lexer.ts';
-import { byFirstWord } from './tokens.ts';
-import { type UnitWords, unitWords } from './unit-words.ts';
+import { unitRows as rows, type UnitRow } from './unit-rows.ts';
 
 /** One unit as typed, before anything it is "per". */
 export interface Atom {
@@ -21,32 +20,6 @@ export interface Atom {
 
 /** Where the unit stands: after a number and a blank, right behind a number or hyphen, or after a "per". */
 export type Standing = 'spaced' | 'glued' | 'rate';
-
-interface Row {
-  readonly words: readonly string[];
-  readonly of: UnitWords;
-  readonly sort: 'short' | 'long' | 'spanish' | 'exact';
-  /** m.p.h.: each letter with its own full stop. */
-  readonly dotted: boolean;
-}
-
-const rows = byFirstWord(unitWords.flatMap(rowsOf), (word) => word.toLowerCase());
-
-function rowsOf(of: UnitWords): Row[] {
-  return (['exact', 'short', 'long', 'spanish'] as const).flatMap((sort) =>
-    (of[sort] ?? []).flatMap((alias) => {
-      const word = alias.toLowerCase();
-      const spellings = sort === 'exact' ? [alias] : [...new Set([word, unaccented(word)])];
-      const list: Row[] = spellings.map((one) => ({ words: one.split(' '), of, sort, dotted: false }));
-      const dotted = sort === 'short' && word.length > 1 && word.length < 4;
-      return dotted ? [...list, { words: [...word], of, sort, dotted }] : list;
-    }),
-  );
-}
-
-function unaccented(word: string): string {
-  return word.replaceAll('á', 'a').replaceAll('é', 'e').replaceAll('í', 'i').replaceAll('ó', 'o').replaceAll('ú', 'u');
-}
 
 /** First words of the units that are spelled out: "inch and a half", "tons: 20". */
 export const unitStarts: readonly string[] = [...rows.keys()].filter((word) => word.length > 1);
@@ -87,11 +60,14 @@ function readMark(tokens: Tokens, i: number): Atom | undefined {
   switch (mark) {
     case "'":
       if (after.text === 's' && !after.gap) return undefined; // the 40's
+      if (isClippedAnd(tokens, i)) return undefined;
       return after.text === "'" && !after.gap ? atom('in', i + 2, mark) : atom('ft', i + 1, mark);
     case '"':
       return atom('in', i + 1, mark);
     case '%':
       return atom('%', i + 1, mark);
+    case '$':
+      return after.kind === 'number' || at(tokens, i).gap ? undefined : atom('USD', i + 1, mark); // 85$ a ton
     case '#':
       return after.kind === 'number' && !after.gap ? undefined : atom('lb', i + 1, mark);
     case '\u00b0':
@@ -102,8 +78,15 @@ function readMark(tokens: Tokens, i: number): Atom | undefined {
   }
 }
 
+/** The quote before or after a clipped "and" is no foot: two 'n' a half, inch an' a half. */
+function isClippedAnd(tokens: Tokens, i: number): boolean {
+  const [before, quote, after] = [at(tokens, i - 1), at(tokens, i), at(tokens, i + 1)];
+  if (after.text === 'n' && !after.gap && quote.gap) return true;
+  return !quote.gap && (before.text === 'n' || before.text === 'an');
+}
+
 /** The token after the words of `row`, or undefined. Full stops, and the slash of "sq/yd", may stand between them. */
-function matchRow(tokens: Tokens, i: number, row: Row, standing: Standing): number | undefined {
+function matchRow(tokens: Tokens, i: number, row: UnitRow, standing: Standing): number | undefined {
   if (row.sort === 'exact' && !matchesCase(tokens, i, row, standing)) return undefined;
   let next = i + 1;
   for (let k = 1; k < row.words.length; k++) {
@@ -119,7 +102,7 @@ function matchRow(tokens: Tokens, i: number, row: Row, standing: Standing): numb
 }
 
 /** T and t differ; a capital M or H is no unit of its own, yet it is one in M2, KM/H and the like. */
-function matchesCase(tokens: Tokens, i: number, row: Row, standing: Standing): boolean {
+function matchesCase(tokens: Tokens, i: number, row: UnitRow, standing: Standing): boolean {
   const { raw, text } = at(tokens, i);
   if (raw === row.words[0]) return true;
   if (raw.toLowerCase() !== row.words[0]) return false;
@@ -137,7 +120,7 @@ function afterStop(tokens: Tokens, next: number): number {
 }
 
 /** ft2, yd³, m^2: a power glued to a length. */
-function raised(tokens: Tokens, next: number, row: Row): Atom {
+function raised(tokens: Tokens, next: number, row: UnitRow): Atom {
   const { unit, unclear, times = 1 } = row.of;
   const spelled = row.sort === 'long' || row.sort === 'spanish';
   const plain = { unit, unclear, times, next, spelled, spanish: row.sort === 'spanish', alias: row.words[0]! };

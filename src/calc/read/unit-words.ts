@@ -123,6 +123,7 @@ export const unitWords: readonly UnitWords[] = [
     spanish: ['litro', 'litros'],
   },
   { unit: 'g', short: ['g'] },
+  { unit: 'kg', long: ['gram', 'grams'], times: 0.001 },
 
   {
     unit: 'ton',
@@ -178,5 +179,5 @@ export const unitWords: readonly UnitWords[] = [
   },
 
   { unit: '%', short: ['pct'], long: ['percent', 'per cent'], spanish: ['por ciento', 'porciento'] },
-  { unit: 'USD', exact: ['USD'], long: ['dollar', 'dollars', 'bucks'], spanish: ['dólar', 'dólares'] },
+  { unit: 'USD', exact: ['USD'], long: ['dollar', 'dollars', 'buck', 'bucks', 'usd'], spanish: ['dólar', 'dólares'] },
 ];

@@ -14,7 +14,20 @@ export function readUnit(tokens: Tokens, i: number): UnitRead | undefined {
   const first = at(tokens, i);
   const hyphen = first.text === '-' && !first.gap && !at(tokens, i + 1).gap && at(tokens, i + 1).kind === 'letters';
   const atom = readAtom(tokens, hyphen ? i + 1 : i, hyphen || !first.gap ? 'glued' : 'spaced');
-  return atom && withPer(tokens, atom);
+  const unit = atom && withPer(tokens, atom);
+  return unit ?? (atom?.unit === 'g' ? grams(tokens, i, atom) : undefined);
+}
+
+/** Below this, g may be a gallon per something: .05 g. */
+const leastGrams = 10;
+
+/** `g` is a gram after a number too great for a rate of tack, with nothing that it is per: 1200 g. */
+function grams(tokens: Tokens, i: number, atom: Atom): UnitRead | undefined {
+  const [number, after] = [at(tokens, i - 1), at(tokens, atom.next).text];
+  const small = at(tokens, atom.next - 1).raw !== 'G';
+  if (!small || number.kind !== 'number' || number.value < leastGrams || after === '/' || after === 'per')
+    return undefined;
+  return { ...atom, unit: 'kg', times: 0.001 };
 }
 
 /** The rate per unit that begins after `unit`, for a sum of money: `$85` then "a ton". */

@@ -22,6 +22,13 @@ export default quantity({
   },
   setting: ['dilute', 'dilution', 'cut', 'mixed', 'water', 'strength', 'original', 'undiluted', 'straight', '#parts'],
   parts: 'share',
+  shareOf: ['tack', 'emulsion', 'oil', 'original'],
+  spokenOf: [
+    'dilute -not',
+    'dilution',
+    'cut tack|half',
+    'water tack|distributor|add|part how-many|what|rate -wet -rain -puddle -standing',
+  ],
   saidAs: [
     {
       cues: [
