@@ -18,7 +18,7 @@ import { searchCards } from './search.ts';
 import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
-import { assumedBy, notesOn, valueOf, workingOf } from './working.ts';
+import { assumedBy, figureOf, notesOn, workingOf } from './working.ts';
 
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
@@ -30,13 +30,24 @@ export function answer(scene: Scene): Reply {
   if (scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
   const comparison = compared(scene, goal.id);
-  if (comparison)
+  if (comparison) {
+    const reply = body(comparison.scene, besideOf(comparison.scene, goal.id), comparison.verdict);
     return {
-      ...body(comparison.scene, [goal.id], comparison.verdict),
+      ...reply,
+      text: [
+        reply.text,
+        reply.values
+          .slice(1)
+          .map((value) => lineOf(comparison.scene.voice, value))
+          .join(' '),
+      ]
+        .filter(Boolean)
+        .join('\n'),
       kind: 'verdict',
       topic: goal.id,
       verdict: comparison.verdict,
     };
+  }
   const own =
     scene.understood.sentence.places.has('@check') &&
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
@@ -76,9 +87,7 @@ function isBesideThePoint({ understood }: Scene): boolean {
 function valueReply(plain: Scene, goal: string): Reply {
   const id = settledAs(plain, goal);
   const { scene, working, note } = withAdded(plain, id);
-  const record = scene.engine.knowledge.quantities.get(id)!;
-  const beside = (record.beside ?? []).filter((other) => scene.voice.solved.has(other));
-  const reply = body(scene, [id, ...beside]);
+  const reply = body(scene, besideOf(scene, id));
   return {
     ...reply,
     kind: 'value',
@@ -86,6 +95,12 @@ function valueReply(plain: Scene, goal: string): Reply {
     ...(working ? { working: [...reply.working, working] } : {}),
     ...(note ? { text: `${reply.text}\n${note}` } : {}),
   };
+}
+
+/** A quantity and those told beside it, as far as they are known. */
+function besideOf({ voice, engine }: Scene, id: string): string[] {
+  const { beside = [] } = engine.knowledge.quantities.get(id)!;
+  return [id, ...beside.filter((other) => voice.solved.has(other))];
 }
 
 /** The quantity that one which stands in for others came from. */
@@ -116,7 +131,7 @@ function verdictReply(scene: Scene, id: string): Reply {
 function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Reply, 'kind' | 'topic'> {
   const { voice, understood } = scene;
   const { knowledge, solved } = voice;
-  const values = ids.map((id) => valueOf(id, voice)).filter((value) => value !== undefined);
+  const values = ids.map((id) => figureOf(id, voice)).filter((value) => value !== undefined);
   const rests = restsOn(solved, ids);
   const checks = checksOn(rests, voice);
   const assumed = [...assumedBy(ids, voice), ...unitsAssumed(scene)];
@@ -180,11 +195,7 @@ function textOf(
   verdict?: Verdict,
 ): string {
   const { voice } = scene;
-  const line = (value: Value): string => {
-    const record = voice.knowledge.quantities.get(value.quantity)!;
-    const fact = voice.solved.get(value.quantity)!;
-    return capital(en.figure(record.title, value.text, sayEnds(record, fact, value.unit)));
-  };
+  const line = (value: Value): string => lineOf(voice, value);
   const [first, ...beside] = values;
   const worst = checks.find(
     (check) => (check.status === 'stop' || check.status === 'caution') && !check.text.startsWith(en.generally('')),
@@ -193,6 +204,12 @@ function textOf(
   return [...lines, assumed.length ? en.assumed(assumed.map(({ text }) => text)) : '', worst?.text]
     .filter(Boolean)
     .join('\n');
+}
+
+function lineOf(voice: Voice, value: Value): string {
+  const record = voice.knowledge.quantities.get(value.quantity)!;
+  const fact = voice.solved.get(value.quantity)!;
+  return capital(en.figure(record.title, value.text, sayEnds(record, fact, value.unit)));
 }
 
 /** The facts given that the first value rests on, in a sentence. */

@@ -1774,8 +1774,8 @@ export const cards: readonly Card[] = [
       "bathroom",
       "flagger lunch",
       "swap flaggers",
-      "flagger needs to go",
-      "flagger cannot leave"
+      "who takes over from the flagger",
+      "flagger cannot leave his post"
     ],
     "links": [
       "practice/flagger-count",
@@ -4333,7 +4333,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "walk behind grader",
   "between wheel",
   "articulat hing",
-  "grader",
+  "off grader",
   "swung swing blad"
  ],
  "backing": [
@@ -4388,7 +4388,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "breakdown-grader": [
   "grader break down",
-  "grader",
+  "grader quit",
   "blad break down",
   "motor grader dead",
   "grader mix lan",
@@ -4397,7 +4397,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "breakdown-roller": [
   "roller break down",
-  "roller",
+  "roller quit",
   "roller break",
   "roller",
   "noth roll",
@@ -4416,7 +4416,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "broom down",
   "broom",
   "sweeper break",
-  "broom",
+  "broom quit",
   "clean without broom",
   "blower instead"
  ],
@@ -4431,7 +4431,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "cars-on-tack": [
   "car tack",
   "car driv tack",
-  "keep traffic tack",
+  "keep traffic off tack",
   "fresh oil sign",
   "somebody drov tack",
   "tack open lan",
@@ -4608,9 +4608,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "windrow row run"
  ],
  "craft-run-out": [
-  "com end",
+  "com off end",
   "run end",
-  "patch",
+  "off patch",
   "fad",
   "lower toe end",
   "end pass",
@@ -4648,7 +4648,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "load lead end blad"
  ],
  "craft-trailing-end": [
-  "mix heel rear wheel",
+  "mix off heel rear wheel",
   "trail end",
   "mix rear tir",
   "heel spill wheel",
@@ -4737,7 +4737,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "first truck dump",
   "spot truck",
   "tailgat load",
-  "long load"
+  "long one load"
  ],
  "emergency-burn": [
   "burn tack mix",
@@ -4858,8 +4858,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "bathroom",
   "flagger lunch",
   "swap flagger",
-  "flagger",
-  "flagger cannot leav"
+  "over from flagger",
+  "flagger cannot leav post"
  ],
  "fog-and-sun": [
   "fog dust low sun",
@@ -4877,7 +4877,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "multilan four-lan",
   "multilan",
   "divid road",
-  "clos lan",
+  "clos one two lan",
   "expressway freeway",
   "expressway interstat",
   "merg taper road"
@@ -4916,7 +4916,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "wher",
   "phon signal",
   "first aid kit",
-  "who call",
+  "call",
   "nearest hospital",
   "ambulanc"
  ],
@@ -5041,7 +5041,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "locates": [
   "locat befor cut dig",
-  "811",
+  "call 811",
   "utility locat",
   "locat",
   "buri gas cabl mark",
@@ -5072,7 +5072,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "shoulder low besid patch",
   "shoulder drop after patch",
   "low shoulder",
-  "edg drop",
+  "edg drop off",
   "patch lip shoulder",
   "pull shoulder",
   "shoulder sign",
@@ -5089,7 +5089,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "water valv"
  ],
  "mixing-emulsions": [
-  "mix tack emulsion tank",
+  "mix two tack emulsion tank",
   "mix ss css",
   "different tack emulsion tank",
   "anionic cationic",
@@ -5099,7 +5099,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "near-miss": [
   "near miss",
-  "clos",
+  "clos call",
   "almost hit",
   "near miss",
   "nearly hurt",
@@ -5119,11 +5119,11 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "next-patch": [
   "next patch road",
-  "patch clos together",
+  "two patch clos together",
   "mov next spot",
   "new sign each patch",
   "patch down road",
-  "zon two"
+  "one zon two"
  ],
  "night-work": [
   "work night after-dark",
@@ -5161,12 +5161,12 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "mix sit all winter"
  ],
  "one-flagger": [
-  "flagger two",
+  "one flagger two",
   "singl flagger",
-  "flagger",
+  "one flagger",
   "alon flag",
-  "short flagger",
-  "man flag"
+  "short one flagger",
+  "one man flag"
  ],
  "open-to-traffic": [
   "let traffic patch",
@@ -5275,7 +5275,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "roller edg",
   "clos edg",
   "roller tip over",
-  "roller near drop",
+  "roller near drop off",
   "soft shoulder roller",
   "near ditch",
   "roller rollover",
@@ -5305,7 +5305,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "windrow high",
   "hug windrow",
   "split windrow row",
-  "dump go"
+  "dump two go"
  ],
  "rubber-or-steel": [
   "rubber tir steel drum",
@@ -5493,7 +5493,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "lift",
   "lift",
   "lift layer",
-  "lift",
+  "one lift",
   "lift layer mix",
   "lift cours"
  ],
@@ -5512,7 +5512,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "count pass",
   "strip",
   "trip roller",
-  "pass"
+  "one pass"
  ],
  "term-premix": [
   "mix premix",
@@ -5580,7 +5580,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "trainer-signoff": [
   "watch somebody",
-  "sign operator",
+  "sign off operator",
   "practical test",
   "hand",
   "show list",
@@ -5636,7 +5636,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "water down tack",
   "dilut tack",
   "cut tack emulsion water",
-  "",
+  "one",
   "thin tack",
   "add water tank",
   "dilution"
@@ -5680,13 +5680,13 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "long taper"
  ],
  "who-to-call-first": [
-  "befor lan clos",
+  "call befor lan clos",
   "notify befor clos road",
   "closur",
   "dispatch",
   "fir ambulanc",
   "school bus garag",
-  "ahead"
+  "call ahead"
  ],
  "wide-load": [
   "wid load",

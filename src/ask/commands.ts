@@ -1,4 +1,4 @@
-import { fit, readCue } from './cue.ts';
+import { fitOf, readCue } from './cue.ts';
 import type { Sentence } from './sentence.ts';
 import { commandCues } from './wording/commands.ts';
 
@@ -16,5 +16,5 @@ export const commandWords: readonly string[] = cues
 
 /** Commands heard in a sentence. */
 export function commandsIn(sentence: Sentence): ReadonlySet<Command> {
-  return new Set(cues.filter(({ cue }) => fit(cue, sentence, () => 1) !== undefined).map(({ command }) => command));
+  return new Set(cues.filter(({ cue }) => fitOf(cue, sentence, () => 1) !== undefined).map(({ command }) => command));
 }

@@ -1,4 +1,4 @@
-import { type Cue, fit, type Heard, readCue, wordsOf } from './cue.ts';
+import { type Cue, fitOf, type Heard, readCue, wordsOf } from './cue.ts';
 
 /** A cue and what it stands for. */
 export interface Entry<T> {
@@ -55,7 +55,7 @@ const isSign = (word: string): boolean => word.startsWith('@') || word.startsWit
 export function* heardIn<T>(index: CueIndex<T>, heard: Heard): Generator<Entry<T> & { readonly score: number }> {
   for (const word of heard.places.keys()) {
     for (const { cue, of } of index.byWord.get(word) ?? []) {
-      const score = fit(cue, heard, index.weight);
+      const score = fitOf(cue, heard, index.weight);
       if (score !== undefined) yield { cue, of, score };
     }
   }

@@ -69,7 +69,7 @@ function follows(heard: Heard, rest: Term, at: number): boolean {
 }
 
 /** How well a cue fits: the weights of what it hears; undefined when it does not fit. */
-export function fit(cue: Cue, heard: Heard, weight: (word: string) => number): number | undefined {
+export function fitOf(cue: Cue, heard: Heard, weight: (word: string) => number): number | undefined {
   for (const term of cue.needs) if (!hears(heard, term)) return undefined;
   for (const term of cue.bars) if (hears(heard, term)) return undefined;
   let score = 0;

@@ -31,7 +31,7 @@ export function readJob(sent: unknown): Job | undefined {
 
 const isTurn = (x: unknown): x is number => Number.isSafeInteger(x) && (x as number) >= 0;
 const isId = (x: unknown): x is string => typeof x === 'string' && /^[a-z0-9/-]{1,80}$/.test(x);
-const isFinite = (x: unknown): boolean => typeof x === 'number' && Number.isFinite(x);
+const isNumber = (x: unknown): boolean => typeof x === 'number' && Number.isFinite(x);
 
 function isFact(fact: unknown): fact is JobFact {
   if (typeof fact !== 'object' || fact === null) return false;
@@ -39,10 +39,10 @@ function isFact(fact: unknown): fact is JobFact {
   if (!isId(quantity) || !isTurn(turn)) return false;
   if (choice !== undefined) return isId(choice);
   return (
-    isFinite(number) &&
+    isNumber(number) &&
     typeof unit === 'string' &&
     isUnit(unit) &&
-    [low, high].every((end) => end === undefined || isFinite(end))
+    [low, high].every((end) => end === undefined || isNumber(end))
   );
 }
 

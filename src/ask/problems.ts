@@ -86,7 +86,8 @@ function wrongUnit(scene: Scene): Reply | undefined {
       !token.figure.unit ||
       token.figure.unclear ||
       next?.kind !== 'word' ||
-      isSmall(next, sentence.small)
+      isSmall(next, sentence.small) ||
+      asksBy(scene, next.head)
     )
       continue;
     const { dimension } = unitRow(token.figure.unit);
@@ -102,6 +103,13 @@ function wrongUnit(scene: Scene): Reply | undefined {
     return clarifying(scene, record.id, 'unit-wrong', { quantity: record.id, text, choices: [] }, record.id);
   }
   return undefined;
+}
+
+/** True for a word that says what is asked: "25 tons on 1500 sq ft, depth?" */
+function asksBy({ understood, engine }: Scene, head: string): boolean {
+  const { goal } = understood;
+  const cues = goal?.kind === 'quantity' ? engine.knowledge.quantities.get(goal.id)?.cues : undefined;
+  return Boolean(cues?.some((cue) => cue.split(/[ |+]/).includes(head)));
 }
 
 /** A figure that found no role, where the answer would rest on a default that it could replace: which of them it is must be asked. */

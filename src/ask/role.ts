@@ -1,7 +1,8 @@
-import { convert, toBase } from '../calc/quantity.ts';
+import { toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
+import { asRole, isPlausible, shareIn } from './as-role.ts';
 import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import type { UnitSystem } from './reply.ts';
 import { unitFor } from './role-unit.ts';
@@ -60,6 +61,8 @@ const weights = {
   further: 2,
   /** For a word that stands before any figure, like "at". */
   weak: 3,
+  /** Taken off for a word beyond one of these: in "taper at 55" the speed is told, and hardly the taper. */
+  beyondWeak: 8,
   /** For a quantity with a field of its own that is spoken of. */
   setting: 4,
   group: 6,
@@ -130,7 +133,7 @@ function optionOf(
     !(isSayable(record) && ((near === 1 && !hasField(record)) || had !== undefined || isInSetting(record, sentence)))
   )
     return undefined;
-  const { word, weak } = wordScore(words, record, context.weak);
+  const { word, weak } = wordScore(figure, words, record, context.weak);
   const group = groupScore(figure, all, record, context.sides);
   const told =
     word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
@@ -226,13 +229,16 @@ const mayBeBare = (
 
 /** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
 function wordScore(
+  figure: Figure,
   words: Words,
   { roles, setting }: QuantityRecord,
   weakWords: ReadonlySet<string>,
 ): { word: number; weak: number } {
   const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
     const at = found.findIndex((word) => !weakWords.has(word) && wanted?.includes(word));
-    return at < 0 ? 0 : most - weights.further * at;
+    return at < 0
+      ? 0
+      : most - weights.further * at - (at > 0 && !figure.unit && weakWords.has(found[0]!) ? weights.beyondWeak : 0);
   };
   const word = Math.max(
     best(words.after, roles?.after, weights.after),
@@ -278,31 +284,3 @@ const isArticle = ({ form, number, unit }: Figure): boolean => form === 'spelled
 
 /** True for a figure in a unit that depths are given in. */
 const isInThin = ({ unit }: Figure): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';
-
-/** A ratio whose parts are named, as the share that a record reads out of it: "3 parts water to 1 part tack" is 25 % tack. */
-function shareIn(figure: Figure, names: Names, { shareOf }: QuantityRecord): Figure {
-  if (!names || !figure.parts || !shareOf) return figure;
-  const [one, other] = figure.parts;
-  const at = names.findIndex((name) => name !== undefined && shareOf.includes(name));
-  const part = at === 1 || (at < 0 && names[0] !== undefined) ? other : one;
-  const { form: _, parts: __, ...rest } = figure;
-  return { ...rest, number: (100 * part) / (one + other), unit: '%' };
-}
-
-type Names = (Token & { kind: 'figure' })['names'];
-
-/** The figure as its role has it: a ratio becomes the one number it stands for. */
-function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figure {
-  const { parts } = figure;
-  if (figure.form !== 'ratio' || !parts || !reading) return figure;
-  return { ...figure, number: reading === 'share' ? (100 * parts[0]) / (parts[0] + parts[1]) : parts[0] / parts[1] };
-}
-
-function isPlausible(figure: Figure, unit: Unit, { plausible }: QuantityRecord): boolean {
-  if (!plausible) return true;
-  const { min, max } = plausible;
-  return (
-    figure.number >= convert(min.number, min.unit, unit) * (1 - 1e-9) &&
-    figure.number <= convert(max.number, max.unit, unit) * (1 + 1e-9)
-  );
-}

@@ -101,6 +101,8 @@ function notYetSaid(
   goesOn: boolean,
 ): Scored | undefined {
   const [best] = found;
+  const judged = best?.kind === 'fault' ? found.find((goal) => isGivenTo(engine, goal, take)) : undefined;
+  if (judged) return judged;
   if (
     best?.kind !== 'quantity' ||
     sentence.figures.length === 0 ||
@@ -113,6 +115,12 @@ function notYetSaid(
   if (!places.has(`#${dimension}`) && !(bare && places.has('#number')) && !(parts && places.has('#parts'))) return best;
   const { told } = take(undefined);
   return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? (goesOn ? undefined : best);
+}
+
+/** True for a limit on something that the question gives a figure for: "it sits 1/8 in high, ok" asks about the figure, not for causes. */
+function isGivenTo({ knowledge }: Engine, { kind, id }: Scored, take: (goal: undefined) => Taken): boolean {
+  const on = kind === 'limit' ? knowledge.limits.get(id)?.on.id : undefined;
+  return on !== undefined && take(undefined).told.has(on);
 }
 
 /** "No, .05 is the residual", "I meant 12 wide". */

@@ -11,7 +11,7 @@ import { generalDefault } from './whose.ts';
 import { en } from './wording/en.ts';
 
 /** A quantity's value in the units of the answer. */
-export function valueOf(id: string, voice: Voice): Value | undefined {
+export function figureOf(id: string, voice: Voice): Value | undefined {
   const record = voice.knowledge.quantities.get(id);
   const fact = voice.solved.get(id);
   return record && fact ? asValue(record, fact, voice.unit(id)) : undefined;

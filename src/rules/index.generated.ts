@@ -434,6 +434,7 @@ import relationTableGrade from './relations/table-grade.ts';
 import relationTableSpeed from './relations/table-speed.ts';
 import relationTableSpeedMetric from './relations/table-speed-metric.ts';
 import relationTackArea from './relations/tack-area.ts';
+import relationTackAreaShot from './relations/tack-area-shot.ts';
 import relationTackMass from './relations/tack-mass.ts';
 import relationTackOrder from './relations/tack-order.ts';
 import relationTackRate from './relations/tack-rate.ts';
@@ -1086,6 +1087,7 @@ export const relations: readonly RelationRecord[] = [
   relationTableSpeed,
   relationTableSpeedMetric,
   relationTackArea,
+  relationTackAreaShot,
   relationTackMass,
   relationTackOrder,
   relationTackRate,

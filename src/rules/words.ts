@@ -181,6 +181,8 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
     'legal',
     'alright',
     'enough',
+    'enuf',
+    'enuff',
     'acceptable',
     'fine',
     'too',

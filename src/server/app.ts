@@ -1,8 +1,9 @@
 import { Hono } from 'hono';
 import { compress } from 'hono/compress';
-import { type RequestIdVariables, requestId } from 'hono/request-id';
+import { requestId } from 'hono/request-id';
 import type { Reply, Request } from '../ask/reply.ts';
 import { knowledge } from '../rules/knowledge.ts';
+import type { App, Env } from './env.ts';
 import { strictHeaders } from './headers.ts';
 import { answerFault, answerNothingHere } from './problem.ts';
 import { askRoute } from './routes/ask.ts';
@@ -22,9 +23,6 @@ export interface Needs {
 
 /** The same with nothing left open. */
 export type Doors = Required<Needs>;
-
-export type Env = { Variables: RequestIdVariables };
-export type App = Hono<Env>;
 
 /** The whole server without a socket: give it requests, it answers them. Holds no state between two requests. */
 export function createApp(needs: Needs): App {

@@ -1,7 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { getRequestListener } from '@hono/node-server';
-import type { App } from './app.ts';
+import type { App } from './env.ts';
 
 /** How long requests that were accepted may take after a stop is asked for, in milliseconds. */
 const grace = 10_000;

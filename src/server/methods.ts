@@ -1,5 +1,5 @@
 import type { Context } from 'hono';
-import type { App, Env } from './app.ts';
+import type { App, Env } from './env.ts';
 import { problem } from './problem.ts';
 import { en } from './wording/en.ts';
 

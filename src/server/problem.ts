@@ -1,6 +1,6 @@
 import type { Context } from 'hono';
 import { noticePage } from '../ask/views/notice.tsx';
-import type { Env } from './app.ts';
+import type { Env } from './env.ts';
 import { describe } from './fault.ts';
 import { dress } from './routes/assets.ts';
 import { en } from './wording/en.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { withAgency } from '../../src/ask/agency.ts';
 import { cards } from '../../src/ask/cards.generated.ts';
-import { cardReply, cardsFor } from '../../src/ask/cards.ts';
+import { cardInstead, cardReply, cardsFor } from '../../src/ask/cards.ts';
 import { type Engine, engine as shipped } from '../../src/ask/engine.ts';
 import { AgencyFault } from '../../src/rules/agency.ts';
 import { sceneOf } from './scenes.ts';
@@ -103,5 +103,38 @@ describe('cards beside an answer', () => {
       expect(hit.excerpt).toMatch(/[.?!:]$/);
       expect(hit.excerpt).not.toMatch(/[{}\n]/);
     }
+  });
+});
+
+describe('a card in place of a record', () => {
+  test.each([
+    ['what is tack', 'term-tack'],
+    ["bed's up and the load is stuck", 'bed-stuck'],
+    ['wasps nest in the sign box', 'bees-and-snakes'],
+    ['what can i spray the truck bed with', 'no-diesel'],
+    ['tack between lifts or not', 'tack-between-lifts'],
+  ])('where its own words are asked by: %s', (question, card) => {
+    expect(cardInstead(sceneOf(question))).toBe(card);
+  });
+
+  test.each([
+    'how many gallons of tack between the lifts',
+    'how many tons for 300 x 12 ft at 2 in',
+    'is 12 ton right for 12 x 150 at 1 in',
+    'we have 15 ton trucks, how many loads for 300 x 12 ft at 2 in',
+  ])('never where a figure is given or asked for: %s', (question) => {
+    expect(cardInstead(sceneOf(question))).toBeUndefined();
+  });
+
+  test('nor where the record is what the card bears on: the rule answers, the card stands beside it', () => {
+    const scene = sceneOf('can i get by with one flagger');
+    expect(scene.understood.goal?.id).toBe('flagger-count');
+    expect(cardInstead(scene)).toBeUndefined();
+    expect(cardsFor(scene, ['practice/flagger-count'])[0]?.id).toBe('one-flagger');
+  });
+
+  test('nor an emergency card, and none where nothing is found', () => {
+    expect(cardInstead(sceneOf('patch is bleeding'))).toBeUndefined();
+    expect(cardInstead(sceneOf('how do i bake bread'))).toBeUndefined();
   });
 });

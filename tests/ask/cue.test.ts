@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fit as fitOf, placesOf, readCue, wordsOf } from '../../src/ask/cue.ts';
+import { fitOf, placesOf, readCue, wordsOf } from '../../src/ask/cue.ts';
 import { heard } from './hear.ts';
 
 const one = (): number => 1;

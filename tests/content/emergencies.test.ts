@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { cards } from '../../src/ask/cards.generated.ts';
-import { emergenciesIn, emergencyReply } from '../../src/ask/emergency.ts';
+import { emergenciesIn, emergencyIn, emergencyReply } from '../../src/ask/emergency.ts';
 import { engine } from '../../src/ask/engine.ts';
 import { emptyJob } from '../../src/ask/job.ts';
 import { linesOf, pairsOf } from './lines.ts';
@@ -105,6 +105,12 @@ describe('the reply', () => {
       expect(text).not.toMatch(/[{}]/);
     },
   );
+
+  test('is given for what is happening, and for nothing else', () => {
+    expect(emergencyIn('guy got burned with tack', engine, emptyJob)?.topic).toBe('emergency-burn');
+    expect(emergencyIn('what do i do if somebody gets burned', engine, emptyJob)).toBeUndefined();
+    expect(emergencyIn(undefined, engine, emptyJob)).toBeUndefined();
+  });
 
   test('has every list of a reply', () => {
     expect(Object.keys(reply).sort()).toEqual(

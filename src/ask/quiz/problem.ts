@@ -64,4 +64,4 @@ export const halfForOneAndHalf =
 export type Drawn = Facts;
 
 /** Largest whole number not above `x`, float dust forgiven. */
-export const roundDown = (x: number): number => -roundUp(-x);
+export const roundDown = (x: number): number => 0 - roundUp(-x);

@@ -1,5 +1,5 @@
 import { roundUp } from '../../calc/quantity.ts';
-import { type Problem, steps, takes, timesOver, roundDown } from './problem.ts';
+import { type Problem, roundDown, steps, takes, timesOver } from './problem.ts';
 
 /** Lifts, the row and the blade. */
 export const liftProblems: readonly Problem[] = [

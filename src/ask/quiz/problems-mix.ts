@@ -1,5 +1,5 @@
 import { roundUp } from '../../calc/quantity.ts';
-import { halfForOneAndHalf, type Problem, steps, takes, timesOver, tookOneInch, roundDown } from './problem.ts';
+import { halfForOneAndHalf, type Problem, roundDown, steps, takes, timesOver, tookOneInch } from './problem.ts';
 
 const ton = 2000;
 const length = ['ft', steps(90, 600, 30)] as const;

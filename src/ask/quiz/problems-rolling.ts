@@ -1,5 +1,5 @@
 import { roundUp } from '../../calc/quantity.ts';
-import { type Problem, steps, takes, timesOver, roundDown } from './problem.ts';
+import { type Problem, roundDown, steps, takes, timesOver } from './problem.ts';
 
 const foot = 12;
 const minute = 60;
@@ -156,9 +156,13 @@ export const rollingProblems: readonly Problem[] = [
     },
     mistakes: {
       'one-way-only': ({ right, fact }) => right - fact('haul-distance') / fact('return-speed'),
-      'drive-only': ({ fact }) => fact('haul-distance') / fact('haul-speed') + fact('haul-distance') / fact('return-speed'),
+      'drive-only': ({ fact }) =>
+        fact('haul-distance') / fact('haul-speed') + fact('haul-distance') / fact('return-speed'),
       'mile-a-minute': ({ fact }) =>
-        fact('load-time') + fact('wait-time') + fact('unload-time') + (2 * fact('haul-distance') * minute) / (5280 * foot),
+        fact('load-time') +
+        fact('wait-time') +
+        fact('unload-time') +
+        (2 * fact('haul-distance') * minute) / (5280 * foot),
     },
   },
   {

@@ -72,7 +72,11 @@ export const tackProblems: readonly Problem[] = [
     topics: ['tack'],
     level: 'medium',
     finds: 'tack-residual',
-    draws: { 'tack-rate': ['gal/yd2', [0.06, 0.08, 0.1, 0.12]], residue: ['%', [57, 60, 65]], dilution: ['%', [50, 100]] },
+    draws: {
+      'tack-rate': ['gal/yd2', [0.06, 0.08, 0.1, 0.12]],
+      residue: ['%', [57, 60, 65]],
+      dilution: ['%', [50, 100]],
+    },
     mistakes: {
       'sprayed-for-residual': takes('tack-rate'),
       'diluted-as-undiluted': ({ right, fact }) => right / fact('dilution'),

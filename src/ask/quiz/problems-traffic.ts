@@ -113,7 +113,8 @@ export const trafficProblems: readonly Problem[] = [
       'sign-spacing-b': ['ft', [350, 500]],
       'sign-spacing-c': ['ft', [350, 500]],
     },
-    fair: (fact) => fact('sign-spacing-a') === fact('sign-spacing-b') && fact('sign-spacing-b') === fact('sign-spacing-c'),
+    fair: (fact) =>
+      fact('sign-spacing-a') === fact('sign-spacing-b') && fact('sign-spacing-b') === fact('sign-spacing-c'),
     mistakes: {
       'nearest-sign-only': takes('sign-spacing-a'),
       'one-gap-forgotten': ({ right, fact }) => right - fact('sign-spacing-c'),

@@ -23,8 +23,8 @@ export interface Numbers {
   /** Everything nearer to the key than this counts as right. */
   readonly tolerance: number;
   readonly wrong: readonly { readonly text: string; readonly figure: number; readonly mistake: string }[];
-  /** What a mistake gives here, worked out anew. Undefined for a mistake that has no formula. */
-  readonly reproduce: (mistake: string) => number | undefined;
+  /** What a mistake gives here, worked out anew: several where it is the reading of a wrong row. Empty for one that has no formula. */
+  readonly reproduce: (mistake: string) => readonly number[];
 }
 
 /** An item before it has its place in a set, with what its checks need to know. */
@@ -55,6 +55,8 @@ export interface Form {
 export interface Point {
   /** Address of the record, or of the problem: `limit/roller-speed`. */
   readonly id: string;
+  /** Points of one group test the same thing: a set has one of them. */
+  readonly group: string;
   readonly topics: readonly [string, ...string[]];
   readonly mustPass: boolean;
   readonly forms: readonly Form[];

@@ -37,7 +37,7 @@ function wordsOf(token: Token, small: ReadonlySet<string>, text: string): Term[]
   const typed = owner(text.slice(...token.at).toLowerCase());
   if (token.kind === 'word') return [{ head: owner(token.head), typed: typed.replaceAll(' ', '-') }];
   if (token.kind === 'name') return [{ head: typed, typed }];
-  return (typed.match(/[a-z]{4,20}/g) ?? []).map((word) => ({ head: word, typed: word }));
+  return (typed.match(/[a-z]{3,20}/g) ?? []).map((word) => ({ head: word, typed: word }));
 }
 
 /** "The tack's down": the word without the mark of a short is, or of whose it is. */

@@ -105,5 +105,6 @@ export const mistakeNames: Readonly<Record<string, string>> = {
   'other-fault': 'belongs to another fault',
   'other-step': 'a step out of its turn',
   'other-repair': 'suits another case',
-  'does-hold': 'this one holds',
+  'does-hold': 'this one is as it should be',
+  'other-strength': 'another strength of the manual',
 };

@@ -23,8 +23,7 @@ export const problemStems: Readonly<Record<string, string>> = {
     'A lift is to be {lift-thickness} after rolling, and the roll-down factor is {roll-down}. How thick do you leave it behind the blade?',
   'thinnest-lift':
     'The largest stone in a cold mix is {stone-size}. What is the thinnest lift a blade can lay with it, rolled?',
-  'tons-a-lift':
-    'A square-cut patch takes {premix-mass} in {lift-count} equal lifts. How many tons go in each lift?',
+  'tons-a-lift': 'A square-cut patch takes {premix-mass} in {lift-count} equal lifts. How many tons go in each lift?',
   'row-section':
     'One lift is {patch-width} wide and {lift-thickness} thick after rolling. The roll-down factor is {roll-down}. How many square feet is the end of the row?',
   'row-tons':
@@ -50,8 +49,7 @@ export const problemStems: Readonly<Record<string, string>> = {
     'A lane is {patch-width} wide and falls {cross-slope} across. How much lower is its outer edge than the center line?',
   'drop-after':
     'The shoulder is {edge-drop} below the old edge. The patch adds {edge-thickness} at the edge. How deep is the drop-off after laying?',
-  'truck-headway':
-    'A round trip takes {cycle-time}, and {trucks-on-job} trucks haul. How often does a truck come?',
+  'truck-headway': 'A round trip takes {cycle-time}, and {trucks-on-job} trucks haul. How often does a truck come?',
   'round-trip':
     'Loading takes {load-time}. The haul is {haul-distance}, at {haul-speed} loaded and {return-speed} empty. The truck waits {wait-time} and dumps in {unload-time}. How long is its round trip?',
   'trucks-to-keep-up':
@@ -79,8 +77,7 @@ export const problemStems: Readonly<Record<string, string>> = {
     'Cars go {posted-speed}, and {offset} of a multilane road is closed. How long should the merging taper be?',
   'shifting-taper': 'For this road a merging taper is {merging-taper}. How long should a shifting taper be?',
   'shoulder-taper': 'For this road a merging taper is {merging-taper}. How long should a shoulder taper be?',
-  'cone-spacing':
-    'Traffic goes {posted-speed}. Along the work, at most how far apart should the cones stand?',
+  'cone-spacing': 'Traffic goes {posted-speed}. Along the work, at most how far apart should the cones stand?',
   'cones-on-taper': 'A taper is {taper-length} long, with a cone every {device-spacing}. How many cones stand on it?',
   queue:
     'Traffic is held for {stop-time}. {traffic-volume} cars an hour come that way, and each takes {queue-room}. How long does the queue get?',
@@ -94,9 +91,8 @@ export const limitStems: Readonly<Record<string, string>> = {
   'lay-speed': 'The grader lays mix at {grader-speed}.',
   'lift-max': 'A lift is {lift-thickness} thick after rolling.',
   'lift-min': 'The largest stone is {stone-size}, and the lift is {lift-thickness} thick after rolling.',
-  'roller-overlap': 'Strips of the roller overlap by {roller-overlap}.',
-  'roller-keeps-up':
-    'Hot mix: rolling one load takes {load-rolling-time}, and it stays hot enough for {time-to-roll}.',
+  'roller-overlap': 'The drum is {drum-width} wide, and its strips overlap by {roller-overlap}.',
+  'roller-keeps-up': 'Hot mix: rolling one load takes {load-rolling-time}, and it stays hot enough for {time-to-roll}.',
   'tack-rate': 'The surface is worn, and {tack-residual} of asphalt is left on it.',
   'air-temperature': 'The air is {air-temperature} and steady.',
   'surface-temperature': 'A thin hot lift is to go on a road of {surface-temperature}.',
@@ -118,8 +114,7 @@ export const limitStems: Readonly<Record<string, string>> = {
   'buffer-length': 'Traffic goes {posted-speed} on the level. The buffer is {buffer-found} long.',
   'flagger-sight': 'Traffic goes {posted-speed} on the level. Drivers see the flagger from {flagger-sight}.',
   'device-spacing': 'Traffic goes {posted-speed}. On the merging taper the cones stand {device-spacing} apart.',
-  'taper-length':
-    'Traffic goes {posted-speed}, and {offset} is closed. The merging taper is {taper-length} long.',
+  'taper-length': 'Traffic goes {posted-speed}, and {offset} is closed. The merging taper is {taper-length} long.',
   'speed-drop': 'For the work the speed limit is lowered by {speed-drop}.',
   'full-closure': 'By day a flagger closes the road both ways for {closure-time}.',
   'open-cool': 'The mat is {mat-temperature}, and traffic is to go on it.',
@@ -127,4 +122,37 @@ export const limitStems: Readonly<Record<string, string>> = {
   'cone-height': 'By day, on a slow road, the cones are {cone-height} tall.',
   'sign-height': 'A sign on a post in the country stands {sign-height} above the road, measured to its bottom.',
   'overnight-ramp': 'For the night the end is ramped {end-taper-ratio} of thickness.',
+};
+
+/** Sentences for a way of doing something, by rule: for yes-or-no items, and as options of what is unsafe. */
+export const practiceStems: Readonly<Record<string, string>> = {
+  'temperature-trend': 'You are about to lay, and the temperature is {temperature-trend}.',
+  'tack-set': 'Mix is about to go on tack that is {tack-state}.',
+  'tack-clean-dry': 'Tack is about to go down. On the road: {surface-state}.',
+  'drum-bridges-rut': 'The mix in a rut is rolled {rut-rolling}.',
+  overnight: 'For the night the patch is left like this: {overnight-state}.',
+  'roll-each-lift': 'The patch has two lifts: {lift-rolling}.',
+  'windrow-side': 'The first lift begins, and the row lies here: {windrow-place}.',
+  'material-run-out': 'The mix at the end of the row: {row-end}.',
+  'waste-disposal': 'Chunks and sweepings of the job: {waste-place}.',
+  'open-to-traffic': 'Traffic is about to be let on the patch: {mat-state}.',
+  'roller-belt': 'The roller moves with its seat belt {seat-belt}.',
+  'roller-edge': 'The roller works along an edge that is {edge-support}.',
+  'no-rain': 'Tack is about to go down. The weather: {weather-state}.',
+  'backing-spotter': 'A truck comes to the blade: {backing}.',
+  'buffer-empty': 'In the buffer: {buffer-use}.',
+  'flagger-station': 'The flagger stands {flagger-place}.',
+  'flagger-count': 'One lane carries both ways: {flaggers-posted}.',
+  'machine-inside-lane': 'A wheel, blade end, drum or row is {lane-edge}.',
+  'advance-sign': 'A flagger is at work. Advance warning signs: {advance-signs}.',
+  apparel: 'A man in the work zone wears {apparel}.',
+  'night-lighting': 'A flagger station is {night-station}.',
+  'poor-visibility': 'Laying goes on. What drivers have before them: {visibility}.',
+  'queue-end': 'The queue stands {queue-place}.',
+  'signs-true': 'Nobody is at work. The signs are {signs-idle}.',
+  'traffic-control-first': 'A man is on the road to measure. Traffic control: {traffic-control-state}.',
+  'traffic-control-last': 'Taking traffic control down: {control-removal}.',
+  'no-water-in-cutback': 'The tank holds cutback. Water in it: {tank-water}.',
+  'arrow-board-mode': 'The arrow board is {arrow-board}.',
+  'roll-low-to-high': 'The road is {road-shape} here, and it is rolled {rolling-direction}.',
 };

@@ -11,22 +11,33 @@ export const quiz = {
   between: (least: string, most: string) => `${least} to ${most}`,
   mostOf: (title: string) => `${capitalOf(title)}: what is the most it may be?`,
   whichHold: (title: string) => `${capitalOf(title)}: which of these figures hold to the rule? Mark every one.`,
-  whichRight: (title: string) => `${capitalOf(title)}: which is right?`,
-  unsafe: 'What here has to be put right at once?',
-  situation: (title: string, option: string) => `${capitalOf(title)}: ${option}`,
+  gap: '____',
+  whichRight: (situation: string) => `${situation} What is right here?`,
+  unsafe: [
+    'What here has to be put right at once?',
+    'Which of these stops the work?',
+    'Which of these can hurt somebody today?',
+    'Where do you step in first?',
+    'Which of these do you put right before anything else?',
+    'Which of these do you report and stop?',
+    'You walk the job. Which of these is wrong?',
+    'Which of these is a danger?',
+  ],
   whyRule: (title: string) => `What is the reason for this rule: ${title}?`,
   cause: (seen: string) => `You see ${seen}. Which of these is a likely cause?`,
   causes: (seen: string) => `You see ${seen}. Which of these are likely causes? Mark every one.`,
   symptom: (cause: string) => `What comes of this: ${cause}?`,
-  cure: (seen: string, cause: string) => `You see ${seen}. The cause is ${cause}. What cures it?`,
+  cure: (seen: string, cause: string) => `You see ${seen}. The cause: ${cause}. What cures it?`,
   next: (title: string) => `The step "${title}" is done. Which comes next?`,
   order: 'Put these steps of a patch of two lifts in order, the first one first.',
   orderOf: (title: string) => `Put the parts of this repair in order, the first one first: ${title}.`,
   repair: (seen: string, facts: readonly string[]) =>
     `You see ${seen}. ${facts.map((fact) => `${capitalOf(fact)}.`).join(' ')} Which repair suits?`,
   found: (title: string, text: string) => `${title}: ${text}`,
-  distance: (road: string, what: string, by: string) => `${capitalOf(by)}: ${road}. How far is it at least to the ${what}?`,
-  sight: (speed: string) => `Traffic goes ${speed} on a level road. How long is the buffer by the table of stopping distances?`,
+  distance: (road: string, what: string, by: string) =>
+    `${capitalOf(by)}: ${road}. How far is it at least to the ${what}?`,
+  sight: (speed: string) =>
+    `Traffic goes ${speed} on a level road. How long is the buffer by the table of stopping distances?`,
   strength: (title: string) => `How does the manual put this: ${title}?`,
   working: (formula: string, figures: string, result: string) => `${capitalOf(formula)} = ${figures} = ${result}.`,
   because: (text: string) => capitalOf(text),
@@ -51,6 +62,8 @@ export const quiz = {
   option: (letter: string, text: string) => `   ${letter}) ${text}`,
   blank: (unit: string) => `   Answer: ________ ${unit}`.trimEnd(),
   keyHead: 'Answer key',
+  keyAnswer: (letter: string, text: string) => `${letter}) ${text}`,
+  keyJoin: (inOrder: boolean) => (inOrder ? ' > ' : '; '),
   keyLine: (number: number, key: string, tolerance: string) => `${number}. ${key}${tolerance}`,
   tolerance: (text: string) => ` (within ${text})`,
   whyLine: (why: string) => `   Why: ${why}`,
@@ -64,7 +77,8 @@ export const quiz = {
     topic: (asked: string, topics: readonly string[]) =>
       `There are no questions on "${asked}". There are on ${topics.join(', ')}.`,
     seat: (asked: string, seats: readonly string[]) => `"${asked}" is no seat. Take ${seats.join(', ')}.`,
-    level: (asked: string, all: readonly string[]) => `"${asked}" is no level. Take ${all.join(', ')}, or leave it out.`,
+    level: (asked: string, all: readonly string[]) =>
+      `"${asked}" is no level. Take ${all.join(', ')}, or leave it out.`,
     kind: (asked: string, all: readonly string[]) => `"${asked}" is no kind of question. Take ${all.join(', ')}.`,
     tooMany: (what: string, count: number, most: number) =>
       most === 0
@@ -73,7 +87,7 @@ export const quiz = {
     tooFew: (seat: string, musts: number) =>
       `A set for the ${seat} has ${musts} questions that must be right. Ask for at least ${musts}.`,
   },
-  next: { other: 'the same with other figures', practice: 'quiz for new hands, 10 questions' },
+  offers: ['quiz for new hands, 10 questions', 'five question quiz on safety'],
 } as const;
 
 function capitalOf(text: string): string {

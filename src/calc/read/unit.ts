@@ -1,7 +1,7 @@
 import { isUnit, type Unit } from '../units.ts';
 import { at, type Tokens } from './lexer.ts';
 import { depthWords, joined, perWords } from './rate-words.ts';
-import { byFirstWord, phraseAt } from './tokens.ts';
+import { byFirstWord, isArticle, phraseAt } from './tokens.ts';
 import { type Atom, readAtom } from './unit-atoms.ts';
 
 /** A unit as read, with whatever it is "per": which one, and the token after it. */
@@ -74,6 +74,8 @@ function readTail(tokens: Tokens, i: number, key: string): Atom | undefined {
   if (atom.unit !== 'in') return atom;
   const deep = at(tokens, atom.next).text === 'of' ? atom.next + 1 : atom.next;
   const worded = depthWords.has(at(tokens, deep).text);
+  // "300 ft an inch thick" is a length and a depth; only what is spread is so much an inch of depth.
+  if (worded && isArticle(at(tokens, i)) && ['ft', 'm', 'yd', 'mi', 'km'].includes(key)) return undefined;
   if (joiner === i && counted && !worded) return undefined;
   const end = worded ? deep + 1 : atom.next;
   return { ...atom, next: at(tokens, end).text === ')' && hasOpen(tokens, i, end) ? end + 1 : end };

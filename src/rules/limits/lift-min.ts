@@ -19,6 +19,8 @@ export default limit({
     '@check mix lift #length',
     'why thin',
     '@check stone thick|thickness',
+    '@check lift stone|#length thick|thickness',
+    'lift stone lay|work|fit @check|will',
   ],
   text: {
     ok: '{on} is at least the {limit} that {stone-size} stone needs.',

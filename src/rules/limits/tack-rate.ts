@@ -35,6 +35,7 @@ export default limit({
     'tack|residual|rate #rate @check',
     'tack rate @check',
     'residual @check',
+    'residual check+much|little|heavy|light|thick|thin',
     'spray|shoot|shot #rate @check',
     'tack heavy|light @check',
     'check+heavy|light tack',

@@ -21,6 +21,8 @@ export default practice({
   cues: [
     'roll|rolled low|high|center|centerline|shoulder|crown|inside|outside|edge @check -#length -#number -sit',
     'roll|rolled start|first|from where|which',
+    'roller|roll|rolled pass first shoulder|crown|low|high|edge',
+    'pass roller|roll|rolled shoulder crown',
     'which+side roll|rolled',
     'where start|begin roll|rolled',
     'roll|rolled edge middle',

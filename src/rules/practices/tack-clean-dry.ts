@@ -22,6 +22,7 @@ export default practice({
     'tack|spray|shoot|shot puddle|mud|muddy|frost|dusty|dust|ice|icy -how-many -gallon -driven -drove',
     'tack|spray|shoot|shot standing|wet+water|surface|road|pavement|spot -how-many -gallon',
     'clean+dry tack',
+    'puddle|standing|water tack|spray|shoot|shot over|through|on -how-many -rain -brown -broke -tank -black',
     'sweep before tack @check',
     'need sweep|swept',
     'surface|road|pavement damp|wet|dirty|dusty tack|spray|shoot|shot',

@@ -10,7 +10,7 @@ export default quantity({
   because: 'Each strip covers the effective width less the overlap; the first one gives up no overlap.',
   sources: [geometry, commonPractice],
   cues: [
-    'how-many strip',
+    'how-many strip -loose',
     'strip cover',
     'how-many blade|grader+pass -roller -roll',
     'blade+pass',

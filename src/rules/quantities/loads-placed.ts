@@ -9,7 +9,7 @@ export default quantity({
   because: 'Loads counted at the patch are the quickest tally when the tickets are still in the trucks.',
   sources: [commonPractice],
   roles: { after: ['load', 'used'], before: ['put', 'place', 'dump', 'use', 'down', 'used', 'laid'] },
-  setting: ['put', 'place', 'laid', 'use', 'dump', 'down'],
+  setting: ['put', 'place', 'laid', 'use', 'used', 'dump', 'down'],
   question: {
     text: 'How many loads have gone down so far?',
     ease: 8,

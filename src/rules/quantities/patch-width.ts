@@ -10,7 +10,7 @@ export default quantity({
     'Across the road a patch reaches from one tack edge to the other; every foot of it takes mix along the whole length.',
   sources: [commonPractice],
   cues: ['how+wide patch', 'patch+width'],
-  roles: { after: ['wide', 'width', 'across', 'lane', 'road'], before: ['width', 'wide', 'across'] },
+  roles: { after: ['wide', 'width', 'across', 'lane', 'road', 'patch'], before: ['width', 'wide', 'across'] },
   inGroup: 'next',
   plain: true,
   bare: { us: 'ft', metric: 'm' },

@@ -10,6 +10,6 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['done', 'laid'], before: ['first', 'laid'] },
   setting: ['done', 'first', 'laid'],
-  bare: { us: 'ft', metric: 'm' },
+  bare: false,
   plausible: { min: { number: 1, unit: 'ft' }, max: { number: 10, unit: 'mi' } },
 });

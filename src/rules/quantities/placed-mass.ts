@@ -9,10 +9,10 @@ export default quantity({
   because: 'Tickets added up: what has gone into the patch so far.',
   sources: [commonPractice],
   roles: {
-    after: ['place', 'use', 'down', 'laid', 'put', 'used'],
-    before: ['put', 'down', 'place', 'laid', 'lay', 'use', 'dump', 'used'],
+    after: ['went', 'place', 'use', 'down', 'laid', 'put', 'used'],
+    before: ['went', 'put', 'down', 'place', 'laid', 'lay', 'use', 'dump', 'used'],
   },
-  setting: ['put', 'place', 'laid', 'lay', 'use', 'dump', 'down', 'yield'],
+  setting: ['went', 'put', 'place', 'laid', 'lay', 'use', 'dump', 'down', 'yield'],
   bare: false,
   question: {
     text: 'How many tons have gone down so far?',

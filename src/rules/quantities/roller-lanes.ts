@@ -19,6 +19,7 @@ export default quantity({
     'how-many lap',
     'lap across|wide|need',
     'lane drum|roller',
+    'drum lane -@check',
     'lap -#figure -mark',
   ],
   alsoCalled: ['roller strips', 'laps across'],

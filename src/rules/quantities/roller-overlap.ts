@@ -11,6 +11,7 @@ export default quantity({
   sources: [florida('section 330: at least 6 in'), rollerArticle('6 in'), navyBasic('ch. 11: 3 to 4 in on hot mix')],
   cues: ['roller overlap', 'overlap roller|drum|lane', 'how-many overlap', 'what overlap'],
   roles: { after: ['overlap', 'lap'], before: ['overlap', 'lap'] },
+  setting: ['roller', 'roll', 'rolled', 'drum', 'lane', 'lap'],
   bare: false,
   default: { number: 6, unit: 'in' },
   plausible: { min: { number: 0.5, unit: 'in' }, max: { number: 60, unit: 'in' } },

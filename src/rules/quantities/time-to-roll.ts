@@ -29,6 +29,7 @@ export default quantity({
     'time roll|rolled #temperature',
     'time roll|rolled behind|degree',
     'roll|rolled behind+blade',
+    'time|minute|how+long before|till|until #temperature|#number|cold|cool -air -how-far',
     'minute|time hot lift|mat|mix roll|rolled',
     'time|minute|how+long|how-many before|till|until cold|cool lift|mat|mix|hot|#temperature',
     'how-many|what minute|time cold|cool hot|#temperature',

@@ -1,5 +1,6 @@
 import { bodyLimit as limitBody } from 'hono/body-limit';
-import type { App, Doors } from '../app.ts';
+import type { Doors } from '../app.ts';
+import type { App } from '../env.ts';
 import { bodyLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
 import { problem } from '../problem.ts';

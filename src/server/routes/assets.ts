@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { Dress } from '../../ask/views/document.tsx';
-import type { App } from '../app.ts';
+import type { App } from '../env.ts';
 import { onlyThese } from '../methods.ts';
 import { fromRoot } from '../root.ts';
 

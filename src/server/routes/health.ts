@@ -1,4 +1,5 @@
-import type { App, Doors } from '../app.ts';
+import type { Doors } from '../app.ts';
+import type { App } from '../env.ts';
 import { onlyThese } from '../methods.ts';
 
 /** GET /health: that the server answers, and with which rules. */

@@ -1,4 +1,5 @@
-import type { App, Doors } from '../app.ts';
+import type { Doors } from '../app.ts';
+import type { App } from '../env.ts';
 import { onlyThese } from '../methods.ts';
 import { openApi } from '../openapi.ts';
 

@@ -1,6 +1,7 @@
 import type { Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
-import type { App, Doors, Env } from '../app.ts';
+import type { Doors } from '../app.ts';
+import type { App, Env } from '../env.ts';
 import { type Form, readForm } from '../form.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
