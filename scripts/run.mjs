@@ -12,11 +12,12 @@ const commands = {
   // Its answer means that it has shut down: what may still be open must not keep the process.
   start: async (args) => process.exit(await runBundle('server', args)),
   ask: (args) => runBundle('ask', args),
-  quiz: (args) => runBundle('quiz', args),
   test: async (args) => (await import('./test.mjs')).test(root, args),
+  quiz: (args) => runBundle('quiz', args),
   check: async () => (await import('./check.mjs')).check(root),
   bench: async (args) => (await import('./bench.mjs')).bench(root, args),
   generate: async () => (await import('./generate.mjs')).generate(root),
+  gaps: async (args) => (await import('./gaps.mjs')).gaps(root, args),
   new: async (args) => (await import('./new.mjs')).newRecord(root, args),
 };
 

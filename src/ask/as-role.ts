@@ -2,7 +2,7 @@ import { convert } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import type { Token } from './sentence.ts';
+import type { Token } from './token.ts';
 
 /** A ratio whose parts are named, as the share that a record reads out of it: "3 parts water to 1 part tack" is 25 % tack. */
 export function shareIn(figure: Figure, names: Names, { shareOf }: QuantityRecord): Figure {

@@ -1,5 +1,6 @@
 import type { Figure } from '../calc/read/reading.ts';
-import { isSmall, type Sentence } from './sentence.ts';
+import type { Sentence } from './sentence.ts';
+import { isSmall } from './token.ts';
 
 /** Head words on the two sides of a figure, nearest first. */
 export interface Words {

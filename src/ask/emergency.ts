@@ -9,7 +9,8 @@ import type { Job, Reply } from './reply.ts';
 import { capital } from './say.ts';
 import type { Happening } from './search/card.ts';
 import { basisOf, cardsById, excerptOf } from './search/shown.ts';
-import { isSmall, type Sentence, sentenceOf } from './sentence.ts';
+import { type Sentence, sentenceOf } from './sentence.ts';
+import { isSmall } from './token.ts';
 import { headOf, vocabularyOf } from './vocabulary.ts';
 import { cardWords } from './wording/cards.ts';
 import {

@@ -1,4 +1,4 @@
-import { isSmall, type Token } from './sentence.ts';
+import { isSmall, type Token } from './token.ts';
 
 /** How many words may stand between a number of parts and what comes next. */
 const reach = 3;

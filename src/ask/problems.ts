@@ -12,7 +12,7 @@ import type { Fact } from './facts.ts';
 import type { Choice, Reply, UnitSystem } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
-import { isSmall } from './sentence.ts';
+import { isSmall } from './token.ts';
 import { unclearFigure } from './unclear.ts';
 import { en } from './wording/en.ts';
 

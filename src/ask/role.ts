@@ -6,8 +6,9 @@ import { asRole, isPlausible, shareIn } from './as-role.ts';
 import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import type { UnitSystem } from './reply.ts';
 import { unitFor } from './role-unit.ts';
-import type { Sentence, Token } from './sentence.ts';
+import type { Sentence } from './sentence.ts';
 import { type Titles, titledBefore } from './titles.ts';
+import type { Token } from './token.ts';
 
 /** What helps to tell which role a figure has. */
 export interface Context {
@@ -130,7 +131,12 @@ function optionOf(
   if (
     near !== 0 &&
     !asked &&
-    !(isSayable(record) && ((near === 1 && !hasField(record)) || had !== undefined || isInSetting(record, sentence)))
+    !(
+      isSayable(record) &&
+      ((near === 1 && (!hasField(record) || (figure.form === 'ratio' && record.parts))) ||
+        had !== undefined ||
+        isInSetting(record, sentence))
+    )
   )
     return undefined;
   const { word, weak } = wordScore(figure, words, record, context.weak);

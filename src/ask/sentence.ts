@@ -1,20 +1,9 @@
-import type { Figure, Item, Place } from '../calc/read/reading.ts';
+import type { Item } from '../calc/read/reading.ts';
 import { unitRow } from '../calc/units.ts';
 import type { Heard } from './cue.ts';
 import { joinParts } from './named-parts.ts';
+import { isSmall, type Token } from './token.ts';
 import type { Vocabulary } from './vocabulary.ts';
-
-/** One place of a sentence: a head word, a figure, a name, or a mark. */
-export type Token =
-  | { readonly kind: 'word'; readonly head: string; readonly at: Place }
-  | {
-      readonly kind: 'figure';
-      readonly figure: Figure;
-      /** What the two parts of a ratio are of, where that was said. */
-      readonly names?: readonly [string | undefined, string | undefined];
-      readonly at: Place;
-    }
-  | { readonly kind: 'name' | 'mark'; readonly text: string; readonly at: Place };
 
 /** A question read into head words and figures, ready to be held against cues and roles. */
 export interface Sentence extends Heard {
@@ -54,11 +43,6 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
     return at;
   };
   return { tokens, figures, small, places, after };
-}
-
-/** True for a token that does not count between others. */
-export function isSmall(token: Token | undefined, small: ReadonlySet<string>): boolean {
-  return token?.kind === 'word' && small.has(token.head);
 }
 
 const opens = new Set([

@@ -3,7 +3,8 @@ import { work as shipped, type Work } from '../rules/work.ts';
 import { type Cue, readCue } from './cue.ts';
 import { isHeard } from './heard.ts';
 import type { Span } from './reply.ts';
-import { isSmall, type Sentence } from './sentence.ts';
+import type { Sentence } from './sentence.ts';
+import { isSmall } from './token.ts';
 import { lastWords, ordinals, stepFrames } from './wording/step-asks.ts';
 
 /** Where a sentence says the job is. */

@@ -1,5 +1,6 @@
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { isSmall, type Sentence, type Token } from './sentence.ts';
+import type { Sentence } from './sentence.ts';
+import { isSmall, type Token } from './token.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** Quantities by their titles in head words, found by the last word; made when first asked for. */

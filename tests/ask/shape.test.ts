@@ -46,8 +46,8 @@ function faultsOf(question: string, reply: Reply): string[] {
     [reply.kind !== 'value' || reply.values.length > 0, 'a value without figures'],
     [reply.kind !== 'verdict' || reply.verdict !== undefined, 'a verdict without one'],
     [
-      (reply.kind === 'clarify') === (reply.clarify !== undefined),
-      'what is asked stands in a clarify, and there alone',
+      (reply.kind === 'clarify') === (reply.clarify !== undefined) || reply.kind === 'fault',
+      'what is asked stands in a clarify, or beside a fault that looks like another, and there alone',
     ],
   ];
   const faults = rules.flatMap(([holds, fault]) => (holds ? [] : [fault]));

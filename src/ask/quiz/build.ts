@@ -55,10 +55,10 @@ export function buildQuiz(knowledge: Knowledge, request: QuizRequest): Built {
   };
 }
 
-/** The same points and forms with other figures; one that comes to no other fair item stays as it is. */
+/** The same points, forms and answers to yes or no, with other figures; what comes to no other fair item stays as it is. */
 function again(drafts: readonly Drafted[], seed: string, variant: string): Maker {
   const maker = new Maker(seed, variant);
-  for (const { draft, ...same } of drafts) maker.keep(same, maker.make(same) ?? maker.make(same, true) ?? draft);
+  for (const { draft, ...same } of drafts) maker.keep(same, maker.make(same, draft.item.key === quiz.yes) ?? draft);
   return maker;
 }
 
@@ -74,6 +74,8 @@ function mustsOf(pool: readonly Point[], seat: string): Candidate[] {
 
 /** Times an item is drawn anew before its form is put aside. */
 const tries = 8;
+/** The same for another variant, which has no other form to take in its place. */
+const triesAgain = 48;
 
 class Maker {
   readonly drafts: Drafted[] = [];
@@ -94,7 +96,7 @@ class Maker {
     while (this.drafts.length < count) {
       const best = dealer.next();
       if (!best) return;
-      const draft = this.groups.has(best.point.group) ? undefined : this.make(best, anyAnswer);
+      const draft = this.groups.has(best.point.group) ? undefined : this.make(best, undefined, anyAnswer);
       if (!draft) dealer.drop(best);
       else {
         dealer.take(best);
@@ -103,12 +105,13 @@ class Maker {
     }
   }
 
-  /** A fair item, or nothing. */
-  make({ point, form }: Candidate, anyAnswer = false): Draft | undefined {
-    for (let at = 0; at < tries; at++) {
+  /** A fair item, or nothing. `answer` is what a yes-or-no item must have for its key; left out, yes and no come out even. */
+  make({ point, form }: Candidate, answer?: boolean, anyAnswer = false): Draft | undefined {
+    for (let at = 0; at < (answer === undefined ? tries : triesAgain); at++) {
       const random = randomOf(`${this.seed}|${this.variant}|${point.id}|${form.id}|${at}`);
       const even = this.balance === 0 ? random.int(2) === 0 : this.balance < 0;
-      const yes = anyAnswer || this.balance === 0 ? even !== (at % 2 === 1) : even;
+      const either = anyAnswer || this.balance === 0;
+      const yes = answer ?? (either ? even !== (at % 2 === 1) : even);
       const draft = form.make(random, { yes, place: this.places.indexOf(Math.min(...this.places)) });
       if (draft && !this.stems.has(draft.item.stem) && lintItem(draft).length === 0) return draft;
     }

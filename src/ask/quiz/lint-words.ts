@@ -9,7 +9,11 @@ const review =
 
 const texts = ({ item }: Draft): string[] => item.options.map(({ text }) => text);
 const isChoice = ({ item }: Draft): boolean => item.kind === 'one' || item.kind === 'many';
-const normal = (text: string): string => text.toLowerCase().replace(/[^a-z0-9./]/g, '');
+const normal = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[^a-z0-9./]/g, '')
+    .replace(/\.$/, '');
 
 const counts: Readonly<Record<Draft['item']['kind'], readonly [number, number]>> = {
   'true-false': [2, 2],

@@ -88,6 +88,9 @@ export const judgement: ReadonlySet<string> = new Set([
   'apparel/class-2-night-flagger',
 ]);
 
+/** Limits whose other side makes no sense to ask about: fewer passes than the width needs hold to the rule and leave it bare. */
+export const notTried: ReadonlySet<string> = new Set(['fewest-passes']);
+
 /** Facts a rule needs said beside those of its example. */
 export const sayAlso: Readonly<Record<string, Facts>> = { 'roller-overlap': { 'drum-width': [4.5, 'ft'] } };
 

@@ -1,6 +1,7 @@
 import { read } from '../../calc/read/read.ts';
 import type { Engine } from '../engine.ts';
-import { isSmall, type Sentence, sentenceOf, type Token } from '../sentence.ts';
+import { type Sentence, sentenceOf } from '../sentence.ts';
+import { isSmall, type Token } from '../token.ts';
 import { askingWords } from '../wording/search-words.ts';
 import { stem } from './stem.ts';
 

@@ -2,6 +2,7 @@
 export const quizAsks: readonly string[] = [
   'quiz',
   'quiz ?question ?key',
+  'zero question',
   'question #number -how-many -what -why -how -which',
   'question answer+key',
   'practice+question',

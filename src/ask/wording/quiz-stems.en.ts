@@ -103,7 +103,6 @@ export const limitStems: Readonly<Record<string, string>> = {
   'drop-off': 'The shoulder is {edge-drop} below the edge of the road, with no sign.',
   'drop-off-after': 'After laying the shoulder is {edge-drop-after} below the edge, with no sign.',
   payload: 'The truck may carry {legal-payload} by law. It is loaded with {truck-payload}.',
-  'fewest-passes': 'The width and the lifts need {least-passes} laying passes. The grader makes {grader-passes}.',
   'placed-before-finish': '{placed-share} of the mix is down before the finish lift of {lift-count} lifts.',
   'dilution-once': 'The tank holds {dilution} emulsion as delivered; the rest is water.',
   'static-thin-lift': 'A lift is {lift-thickness} thick after rolling, and the drum is vibrating.',

@@ -27,6 +27,8 @@ export function addPart(tokens: Tokens, whole: Measured, unit: UnitRead): boolea
 function endOfPart(tokens: Tokens, next: number, whole: Measured, unit: UnitRead): number | undefined {
   const own = readUnit(tokens, next);
   const after = at(tokens, next);
+  // "An inch and a half in depth": a preposition, and no unit of the half.
+  if (after.text === 'in' && roleWords.has(at(tokens, next + 1).text)) return next;
   if (!own) {
     // After a mark or an abbreviation a half may be of something else: 12' and a half load.
     return unit.spelled || endsThought(after) || roleWords.has(after.text) ? next : undefined;

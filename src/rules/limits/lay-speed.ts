@@ -15,7 +15,7 @@ export default limit({
     'grader|blade|lay fast @check',
     'how-fast @check lay|blade|grader',
     'lay #speed @check',
-    'lay|lying|blade|grader #speed problem|trouble|fast|slow|right',
+    'lay|lying|blade|grader #speed problem|trouble|fast|slow|check',
     'why grader|blade slow',
     'blade #speed @check',
   ],

@@ -9,7 +9,7 @@ export default quantity({
   because: 'Each strip takes up the edge of the last, or a ridge stays between.',
   sources: [commonPractice],
   roles: { after: ['overlap'], before: ['overlap'] },
-  setting: ['blade', 'grader', 'strip', 'moldboard', 'swath', 'angle', 'pass'],
+  setting: ['blade', 'grader', 'strip', 'swath', 'angle', 'pass'],
   bare: false,
   default: { number: 1, unit: 'ft' },
   plausible: { min: { number: 1, unit: 'in' }, max: { number: 5, unit: 'ft' } },

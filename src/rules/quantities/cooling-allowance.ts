@@ -2,7 +2,7 @@ import { quantity } from '../shapes.ts';
 
 export default quantity({
   id: 'cooling-allowance',
-  title: 'how far off the cooling estimate may be',
+  title: 'allowance on the cooling estimate',
   dimension: 'count',
   units: { us: '1', metric: '1' },
   rounding: { us: 'hundredth', metric: 'hundredth' },

@@ -16,7 +16,7 @@ export default quantity({
     'what depth|thick|thickness put|down|laid|lay|place',
     'what thick|thickness|depth #mass',
     'yield',
-    'get|got #length #mass @check -how-many -how-far -need -order -left -load',
+    'get|got+#length #mass -how-many -how-far -need -order -left -load',
     'average thick|thickness|depth -patch -rut',
     'thickness|depth #mass -@check -how-many -how-far -feet -cost -order -loose -lift -need',
     'thick how #mass',

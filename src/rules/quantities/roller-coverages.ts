@@ -3,7 +3,7 @@ import { navyBasic } from '../sources-craft.ts';
 
 export default quantity({
   id: 'roller-coverages',
-  title: 'times the width is rolled, each lift',
+  title: 'roller coverages',
   dimension: 'count',
   units: { us: '1', metric: '1' },
   rounding: { us: 'up', metric: 'up' },

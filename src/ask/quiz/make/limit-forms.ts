@@ -5,7 +5,7 @@ import { quiz } from '../../wording/quiz.en.ts';
 import { isFirm } from '../facts.ts';
 import type { Random } from '../random.ts';
 import type { Desk, Draft, Form, Level, Wish } from '../shapes.ts';
-import { figureAsked } from '../topics.ts';
+import { figureAsked, notTried } from '../topics.ts';
 import { figuresRound, groundOf, judgedBy, situationOf, type Trial, type Tried, trialOf } from './limit.ts';
 import { chosen, type Figured, risingOptions } from './options.ts';
 import { yesOrNo } from './text.ts';
@@ -13,7 +13,7 @@ import { yesOrNo } from './text.ts';
 /** The ways to ask about a limit: does this figure hold, which figures hold, what is the figure. */
 export function limitForms(desk: Desk, rule: LimitRecord): Form[] {
   const trial = trialOf(desk, rule);
-  if (!trial || rule.besideRule) return [];
+  if (!trial || rule.besideRule || notTried.has(rule.id)) return [];
   const facts = Object.values(rule.examples.holds).filter((fact) => typeof fact !== 'string').length;
   const level: Level = facts > 2 ? 'hard' : facts > 1 ? 'medium' : 'easy';
   const forms: Form[] = [
