@@ -12,6 +12,7 @@ import { goalText } from './goal.ts';
 import { emptyJob, readJob } from './job.ts';
 import { patchesReply } from './patches.ts';
 import { problemWith } from './problems.ts';
+import { quizReply } from './quiz/reply.ts';
 import { blank, refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import { type Understanding, understand } from './understand.ts';
@@ -89,6 +90,7 @@ function answered(engine: Engine, request: Request, job: Job): Reply {
     isGiven: (id: string) => facts.some((fact) => fact.quantity === id),
   };
   const scene = { engine, understood, voice, job: next, request };
+  if (commands.has('quiz')) return quizReply(scene);
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
 }
 

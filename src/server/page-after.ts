@@ -4,9 +4,9 @@ import type { Entry } from '../ask/views/entry.ts';
 import { askPage } from '../ask/views/page.tsx';
 import { page as wording } from '../ask/wording/page.en.ts';
 import type { Doors } from './app.ts';
+import { dress } from './dress.ts';
 import type { Form } from './form.ts';
 import { questionLimit } from './limits.ts';
-import { dress } from './routes/assets.ts';
 import { readTalk, replay, type Talk, talkOf } from './talk.ts';
 import { en } from './wording/en.ts';
 

@@ -1,8 +1,8 @@
 import type { Context } from 'hono';
 import { noticePage } from '../ask/views/notice.tsx';
+import { dress } from './dress.ts';
 import type { Env } from './env.ts';
 import { describe } from './fault.ts';
-import { dress } from './routes/assets.ts';
 import { en } from './wording/en.ts';
 
 type Status = 400 | 404 | 405 | 413 | 415 | 422 | 500;

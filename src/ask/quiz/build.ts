@@ -3,6 +3,7 @@ import type { Quiz } from '../reply.ts';
 import { quiz } from '../wording/quiz.en.ts';
 import { type Candidate, candidate, candidates, Dealer } from './choose.ts';
 import { lintItem } from './lint-item.ts';
+import { mostOneSided } from './lint-set.ts';
 import { placed, placeOfKey } from './places.ts';
 import { poolOf } from './pool.ts';
 import { hashText, type Random, randomOf } from './random.ts';
@@ -83,6 +84,7 @@ class Maker {
   private readonly groups = new Set<string>();
   private readonly places = [0, 0, 0, 0];
   private balance = 0;
+  private yesOrNo = 0;
   private readonly seed: string;
   private readonly variant: string;
 
@@ -91,7 +93,7 @@ class Maker {
     this.variant = variant;
   }
 
-  /** Fills up to `count` from a dealer. `anyAnswer`: yes and no need not come out even any more. */
+  /** Fills up to `count` from a dealer. `anyAnswer`: yes and no may come out as uneven as a set may be. */
   fill(dealer: Dealer, count: number, anyAnswer = false): void {
     while (this.drafts.length < count) {
       const best = dealer.next();
@@ -110,7 +112,7 @@ class Maker {
     for (let at = 0; at < (answer === undefined ? tries : triesAgain); at++) {
       const random = randomOf(`${this.seed}|${this.variant}|${point.id}|${form.id}|${at}`);
       const even = this.balance === 0 ? random.int(2) === 0 : this.balance < 0;
-      const either = anyAnswer || this.balance === 0;
+      const either = this.balance === 0 || (anyAnswer && Math.abs(this.balance) + 1 <= mostOneSided(this.yesOrNo + 1));
       const yes = answer ?? (either ? even !== (at % 2 === 1) : even);
       const draft = form.make(random, { yes, place: this.places.indexOf(Math.min(...this.places)) });
       if (draft && !this.stems.has(draft.item.stem) && lintItem(draft).length === 0) return draft;
@@ -122,7 +124,10 @@ class Maker {
     this.drafts.push({ ...taken, draft });
     this.stems.add(draft.item.stem);
     this.groups.add(taken.point.group);
-    if (draft.item.kind === 'true-false') this.balance += draft.item.key === quiz.yes ? 1 : -1;
+    if (draft.item.kind === 'true-false') {
+      this.balance += draft.item.key === quiz.yes ? 1 : -1;
+      this.yesOrNo++;
+    }
     if (draft.item.kind === 'one' && draft.order !== 'free') {
       const place = placeOfKey(draft.item);
       this.places[place] = (this.places[place] ?? 0) + 1;

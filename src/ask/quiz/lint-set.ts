@@ -40,9 +40,12 @@ function uneven(made: readonly Made[]): string[] {
   return better ? [`places of the keys: ${had.join(', ')}`] : [];
 }
 
+/** How many more of one answer than of the other so many yes-or-no items may have. */
+export const mostOneSided = (items: number): number => Math.max(1, Math.floor(items / 3));
+
 function oneSided(made: readonly Made[]): string[] {
   const keys = made.filter(({ item }) => item.kind === 'true-false').map(({ item }) => item.key);
   const yes = keys.filter((key) => key === quiz.yes).length;
   const gap = Math.abs(keys.length - 2 * yes);
-  return gap > Math.max(1, keys.length / 3) ? [`yes ${yes} of ${keys.length}`] : [];
+  return gap > mostOneSided(keys.length) ? [`yes ${yes} of ${keys.length}`] : [];
 }

@@ -88,8 +88,19 @@ export const judgement: ReadonlySet<string> = new Set([
   'apparel/class-2-night-flagger',
 ]);
 
-/** Limits whose other side makes no sense to ask about: fewer passes than the width needs hold to the rule and leave it bare. */
-export const notTried: ReadonlySet<string> = new Set(['fewest-passes']);
+/** Limits that no yes-or-no item is made of: fewer passes than needed hold to the rule and leave the width bare; two are one state's figures. */
+export const notTried: ReadonlySet<string> = new Set(['fewest-passes', 'hold-time', 'pilot-car']);
+
+/** Faults whose causes could be given for one another: none is a wrong answer to the other. */
+export const lookAlikes: readonly (readonly string[])[] = [
+  ['soft-spot', 'pushing', 'roller-cracks', 'pickup', 'low-patch', 'failure-returns'],
+  ['raveling', 'segregation', 'tearing', 'drag-marks', 'chunks', 'cold-load'],
+  ['scallops', 'runs-short', 'thin-edge', 'pile-at-end', 'end-bump', 'low-patch'],
+  ['wheel-ridges', 'center-hump', 'ridge', 'roller-marks', 'washboards'],
+  ['slippage', 'bleeding', 'tack-tracking', 'bar-streak', 'rained-on-tack', 'raveling', 'pickup'],
+  ['low-patch', 'ponding', 'joint-open', 'end-bump'],
+  ['end-bump', 'roller-marks'],
+];
 
 /** Facts a rule needs said beside those of its example. */
 export const sayAlso: Readonly<Record<string, Facts>> = { 'roller-overlap': { 'drum-width': [4.5, 'ft'] } };

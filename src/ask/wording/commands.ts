@@ -1,3 +1,5 @@
+import { quizAsks } from './quiz-asks.ts';
+
 /** How people say what they want of the assistant itself, in cue lines (see `ask/cue.ts`). */
 export const commandCues = {
   'start-over': [
@@ -12,6 +14,7 @@ export const commandCues = {
   metric: ['in+metric', 'metric+units|please', 'metric+instead'],
   us: ['in+us', 'us+units', 'in+english+units', 'in+feet+inches', 'imperial'],
   how: ['how get', 'how came|come+up', 'show+working|math|work', 'show how', 'how figured', 'where+number'],
+  quiz: quizAsks,
 } as const;
 
 /** The words of a bare conversion, beside the units. */

@@ -23,12 +23,14 @@ export function addPart(tokens: Tokens, whole: Measured, unit: UnitRead): boolea
   return true;
 }
 
+const measures = new Set(['depth', 'thickness', 'width', 'length', 'height']);
+
 /** The token after the part that ends at `next`, and after the unit when it is said again; undefined when it is no part of `whole`. */
 function endOfPart(tokens: Tokens, next: number, whole: Measured, unit: UnitRead): number | undefined {
   const own = readUnit(tokens, next);
   const after = at(tokens, next);
   // "An inch and a half in depth": a preposition, and no unit of the half.
-  if (after.text === 'in' && roleWords.has(at(tokens, next + 1).text)) return next;
+  if (after.text === 'in' && measures.has(at(tokens, next + 1).text)) return next;
   if (!own) {
     // After a mark or an abbreviation a half may be of something else: 12' and a half load.
     return unit.spelled || endsThought(after) || roleWords.has(after.text) ? next : undefined;

@@ -5,7 +5,7 @@ import { quiz } from '../../wording/quiz.en.ts';
 import { isFirm } from '../facts.ts';
 import type { Random } from '../random.ts';
 import type { Desk, Draft, Form } from '../shapes.ts';
-import { topicsOf } from '../topics.ts';
+import { lookAlikes, topicsOf } from '../topics.ts';
 import { sharesWord } from '../words.ts';
 import { alikeTo } from './options.ts';
 import { type Ground, manyOf, oneOf, type Wrong } from './text.ts';
@@ -40,8 +40,9 @@ interface Asked {
   readonly addressOf: (rule: string) => string;
 }
 
-/** True when no rule that was broken for the one was broken for the other. */
+/** True when the two are no look-alikes, and no rule that was broken for the one was broken for the other. */
 function isApart(fault: FaultRecord, other: FaultRecord): boolean {
+  if (lookAlikes.some((group) => group.includes(fault.id) && group.includes(other.id))) return false;
   if (fault.id === other.id) return false;
   const rules = new Set(fault.causes.flatMap(({ rule }) => rule ?? []));
   return !other.causes.some(({ rule }) => rule && rules.has(rule));
@@ -50,12 +51,15 @@ function isApart(fault: FaultRecord, other: FaultRecord): boolean {
 const told = ({ causes, seen, title }: FaultRecord): string =>
   [seen, title, ...causes.map(({ text, remedy }) => `${text} ${remedy}`)].join(' ');
 
+/** A cause that says "it" is clear only beside its own fault. */
+const pointsBack = /\bit\b/;
+
 /** Likeliest causes of other faults, none of which speaks of anything in this one. */
 const strangeCauses = ({ fault, others }: Asked): Wrong[] =>
   others.flatMap((other) =>
     firmCauses(other)
       .slice(0, 1)
-      .filter(({ text }) => !sharesWord(text, told(fault)))
+      .filter(({ text }) => !sharesWord(text, told(fault)) && !pointsBack.test(text))
       .map(({ text }): Wrong => ({ text: capital(text), mistake: 'other-fault', near: isNear(fault, other) })),
   );
 

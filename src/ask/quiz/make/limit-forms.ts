@@ -35,7 +35,7 @@ export function limitForms(desk: Desk, rule: LimitRecord): Form[] {
 }
 
 function doesItHold(trial: Trial, random: Random, { yes }: Wish): Draft | undefined {
-  for (const figure of random.shuffle(figuresRound(trial))) {
+  for (const figure of random.shuffle(figuresRound(trial).filter((each) => isSensible(trial, each)))) {
     const tried = trial.try(figure);
     if (tried?.holds !== yes) continue;
     const ground = groundOf(trial, tried);
@@ -44,6 +44,13 @@ function doesItHold(trial: Trial, random: Random, { yes }: Wish): Draft | undefi
     return { ...yesOrNo({ stem, ...judgedBy(trial, tried), rests: ground.rests }, quiz, yes), ...ground };
   }
   return undefined;
+}
+
+/** Of a least figure nothing far over it, where more is no better, and nothing far under it, which nobody would ask about. */
+function isSensible({ min, max, unit }: Trial, figure: number): boolean {
+  if (min === undefined || max !== undefined) return true;
+  const times = toBase(figure, unit) / min;
+  return times >= 0.6 && times <= 1.5;
 }
 
 /** Times the bound, by what somebody has in mind who takes that for it. */

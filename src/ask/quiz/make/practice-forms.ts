@@ -105,7 +105,7 @@ function whatIsUnsafe(desk: Desk, ways: readonly Way[], random: Random): Draft |
   const safe = [...desk.knowledge.practices.values()]
     .filter((rule) => rule.id !== key.rule.id && rule.on.id !== key.rule.on.id && !rule.cases)
     .filter((rule) => topicsOf(rule.id).some((topic) => near.has(topic)))
-    .flatMap((rule) => waysOf(desk, rule).filter(({ status }) => status === 'ok'));
+    .flatMap((rule) => random.shuffle(waysOf(desk, rule).filter(({ status }) => status === 'ok')).slice(0, 1));
   const others = safe.map((way): Wrong => ({ text: situation(desk, way), mistake: 'does-hold' }));
   return oneOf(random, { stem: random.pick(quiz.unsafe), ...ground(desk, key) }, situation(desk, key), others);
 }

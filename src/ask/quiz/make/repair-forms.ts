@@ -8,6 +8,7 @@ import { quiz } from '../../wording/quiz.en.ts';
 import { sayFact, voiceOf } from '../facts.ts';
 import type { Random } from '../random.ts';
 import type { Desk, Draft, Level, Point } from '../shapes.ts';
+import { sharesWord } from '../words.ts';
 import { oneOf, type Wrong } from './text.ts';
 
 /** Every line of every defect's table as a point: which repair suits. */
@@ -51,7 +52,7 @@ function whichRepair({ knowledge }: Desk, defect: DefectRecord, decision: Decisi
   const key = work.repairs.get(decision.repair)!;
   const allowed = new Set([decision.repair, ...(decision.with ?? []), ...(decision.engineer ? ['engineer'] : [])]);
   const wrong = [...work.repairs.values()]
-    .filter(({ id }) => !allowed.has(id))
+    .filter(({ id, title }) => !allowed.has(id) && !sharesWord(title, decision.because))
     .map(({ title }): Wrong => ({ text: capital(title), mistake: 'other-repair' }));
   const told = Object.keys(facts).map((id) => {
     const record = knowledge.quantities.get(id) ?? knowledge.choices.get(id)!;
