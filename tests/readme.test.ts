@@ -6,10 +6,13 @@ import type { Job } from '../src/ask/reply.ts';
 /** The exchanges the README prints, each a line "> question" and the reply below it; those of one block are one talk. */
 const readme = readFileSync(new URL('../README.md', import.meta.url), 'utf8');
 const blocks = [...readme.matchAll(/```ask\n(.*?)\n```/gs)].map(([, block]) =>
-  block!.split(/^> /m).slice(1).map((exchange) => {
-    const [question, ...reply] = exchange.trim().split('\n');
-    return { question: question!, reply: reply.join('\n') };
-  }),
+  block!
+    .split(/^> /m)
+    .slice(1)
+    .map((exchange) => {
+      const [question, ...reply] = exchange.trim().split('\n');
+      return { question: question!, reply: reply.join('\n') };
+    }),
 );
 
 describe('what the README prints is what is answered', () => {

@@ -59,6 +59,8 @@ export const cards: readonly Card[] = [
     "text": "One spotter, one set of signals, in the driver's mirror all the time. Driver loses sight of him: brakes, at once. Alarm working and loud enough.\nThe spotter stands to the side, never behind, and does nothing else: no rake, no phone. He looks up for wires before the bed rises.\nBed down before the truck moves off. Plan it so they need to back less: drive through, turn where there is room. Nobody cuts behind a truck with its back-up lights on.",
     "asks": [
       "back up a truck",
+      "guide the trucks in reverse",
+      "truck in reverse",
       "spotter",
       "ground guide",
       "backing alarm",
@@ -1101,6 +1103,7 @@ export const cards: readonly Card[] = [
       "rc or mc tack",
       "flash point",
       "is cutback dangerous",
+      "danger of cutback tack",
       "cut the rc with water",
       "heating cutback",
       "smoking near tack"
@@ -1991,6 +1994,7 @@ export const cards: readonly Card[] = [
     "text": "Hot for traffic, intersections and places where cars brake, with a warm road, a short haul and the roller on the blade's heels. Cold for a far haul, a shut plant, small spots, and time to let it air.\nThin hot lifts cool in minutes; a blade lays slower than a paver, so not all of it may be laid hot. Cold mix waits for you, but stays soft until its oil or water has left.\nWhich one a road gets is your agency's call.",
     "asks": [
       "hot or cold",
+      "should we get hot mix or cold mix",
       "which mix to use",
       "cold mix or hot mix",
       "hma or cold patch",
@@ -2257,6 +2261,8 @@ export const cards: readonly Card[] = [
     "asks": [
       "extra mix",
       "mix left on the truck",
+      "tons left on the truck",
+      "where leftover mix goes",
       "too much mix",
       "what to do with leftover",
       "half a load left",
@@ -2312,6 +2318,7 @@ export const cards: readonly Card[] = [
     "text": "Call 811 and wait for the marks before anything cuts into the ground: milling, digging out, cutting a shoulder or a ditch. Sweeping, tacking and laying mix usually need none.\nGas, power and phone lines can lie just under the road, and shallower than the drawings say. Law in your state sets the days to wait and how long the marks hold.\nMarks that are gone or in doubt: stop and call again. If you hit one, nobody strikes a spark, everyone walks upwind, and the emergency number comes first.",
     "asks": [
       "call 811",
+      "call before digging",
       "utility locate",
       "when do we need a locate",
       "buried gas or cable marks",
@@ -2647,6 +2654,7 @@ export const cards: readonly Card[] = [
       "old cold mix",
       "stockpile",
       "pile from last year",
+      "pile of cold mix sitting since fall",
       "crusted pile",
       "is the pile still good",
       "mix sat all winter"
@@ -2808,6 +2816,8 @@ export const cards: readonly Card[] = [
     "text": "High-visibility vest or jacket, Class 2 or 3, day and night; that one is a shall. Hard hat, laced boots, gloves, long sleeves, eye protection, and ears near saws and machines.\nClass 3 for flagging at night. At the wand and the hot tank: face shield, and cuffs outside the gloves, so nothing hot runs in.\nA faded, dirty or open vest does not show. Long trousers over the boots, no rings or loose strings near anything that turns. Your employer's list comes first.",
     "asks": [
       "what to wear",
+      "clothes and gear",
+      "what clothes for the first day",
       "safety gear",
       "vest",
       "hard hat",
@@ -3744,6 +3754,7 @@ export const cards: readonly Card[] = [
     "text": "A thin spray of asphalt that glues the patch to the old road. Mostly an emulsion, sprayed brown, that turns black as it breaks.\nWithout it the patch slides off in sheets when cars brake; too much, and it slides on grease or bleeds up. Thin and even is the whole craft of it.\nOperators say oil, and mean tack; say which, or someone checks the engine. Only on a clean, dry road, and only what you cover this shift.",
     "asks": [
       "tack meaning",
+      "what is tack",
       "tack coat",
       "what does tack do",
       "glue coat",
@@ -3796,6 +3807,7 @@ export const cards: readonly Card[] = [
     "text": "The long, straight heap of mix that the grader builds along the patch and then carries across it. Most crews say the row.\nEverything comes out of it: a row of one size gives a lift of one depth. It lies along the inside, the center-line side, when the first lift begins.\nIt is never left in a lane that is open, not for a minute. In dirt work a windrow is also what a grader leaves beside a cut: another thing.",
     "asks": [
       "windrow meaning",
+      "define windrow",
       "what is the row",
       "berm of mix",
       "row of mix"
@@ -4140,6 +4152,8 @@ export const cards: readonly Card[] = [
     "text": "Where the operator sees your face and you see his. Not seen means stop: get his eye or his horn before you go near.\nNever between machine and truck, behind anything with wheels, in the hinge of the grader, at a tailgate, under a raised bed, on a step, in the buffer, or with your back to traffic.\nMachines back up all day and the noise hides them; most men killed here were run over by their own crew. Lost sight of your raker? Stop until you find him.",
     "asks": [
       "new guy where to stand",
+      "where to be when the machines run",
+      "where nobody hits me",
       "safe place to be",
       "first day",
       "stay out of the way",
@@ -4339,6 +4353,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "backing": [
   "back truck machin",
   "back truck",
+  "guid truck revers",
+  "truck revers",
   "spotter",
   "spotter ground-guid",
   "back alarm",
@@ -4645,7 +4661,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "ridg pick lin",
   "toe loos",
   "toe run",
-  "load lead end blad"
+  "lead end blad"
  ],
  "craft-trailing-end": [
   "mix off heel rear wheel",
@@ -4707,6 +4723,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "rc mc tack",
   "flush flash point",
   "cutback dangerous",
+  "danger cutback tack",
   "cut rc water",
   "heat cutback",
   "smok near tack"
@@ -4932,6 +4949,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "hot-or-cold-mix": [
   "hot mix cold",
   "hot cold",
+  "hot mix cold",
   "mix",
   "cold mix hot",
   "mix hma cold patch",
@@ -5022,6 +5040,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "mix left over",
   "extra mix",
   "mix left truck",
+  "ton left truck",
+  "left mix go",
   "much mix",
   "left",
   "half load left",
@@ -5042,6 +5062,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "locates": [
   "locat befor cut dig",
   "call 811",
+  "call befor dig",
   "utility locat",
   "locat",
   "buri gas cabl mark",
@@ -5156,6 +5177,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "old cold mix",
   "stockpil",
   "pil from last year",
+  "pil cold mix sit fall",
   "crust pil",
   "pil",
   "mix sit all winter"
@@ -5200,14 +5222,16 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "pilot-car": [
   "pilot car",
   "pilot vehicl",
-  "lead car",
-  "follow car",
+  "pilot lead-car",
+  "pilot follow-me-car",
   "pilot car",
   "long one-lan section"
  ],
  "ppe": [
   "wear",
   "wear",
+  "cloth gear",
+  "cloth first day",
   "safety gear",
   "vest",
   "hard hat",
@@ -5526,6 +5550,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "term-tack": [
   "tack",
   "tack",
+  "tack",
   "tack coat",
   "tack",
   "glu coat",
@@ -5544,6 +5569,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "term-windrow": [
   "windrow",
   "windrow",
+  "defin windrow",
   "windrow row",
   "windrow berm mix",
   "windrow row mix"
@@ -5663,6 +5689,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "where-to-stand": [
   "stand",
   "new guy stand",
+  "machin run",
+  "nobody hit",
   "plac",
   "first day",
   "stay",

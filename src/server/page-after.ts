@@ -3,7 +3,7 @@ import type { Job } from '../ask/reply.ts';
 import type { Entry } from '../ask/views/entry.ts';
 import { askPage } from '../ask/views/page.tsx';
 import { page as wording } from '../ask/wording/page.en.ts';
-import type { Doors } from './app.ts';
+import type { Doors } from './doors.ts';
 import { dress } from './dress.ts';
 import type { Form } from './form.ts';
 import { questionLimit } from './limits.ts';

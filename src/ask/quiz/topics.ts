@@ -108,8 +108,12 @@ export const sayAlso: Readonly<Record<string, Facts>> = { 'roller-overlap': { 'd
 /** Limits whose figure itself may be asked for: nobody is hurt who remembers a wrong one. */
 export const figureAsked: ReadonlySet<string> = new Set(['roller-speed', 'lay-speed', 'flush-finish']);
 
+const listed = new Map(
+  (Object.entries(records) as [Topic, string][]).map(([topic, ids]) => [topic, new Set(ids.split(/\s+/))]),
+);
+
 /** Topics that a rule or a fault belongs to. */
 export function topicsOf(id: string): Topic[] {
-  const found = (Object.entries(records) as [Topic, string][]).filter(([, ids]) => ids.split(/\s+/).includes(id));
-  return [...found.map(([topic]) => topic), ...(mustPass.has(id) ? (['safety'] as const) : [])];
+  const found = [...listed].flatMap(([topic, ids]) => (ids.has(id) ? [topic] : []));
+  return mustPass.has(id) ? [...found, 'safety'] : found;
 }

@@ -8,6 +8,8 @@ import { rangeOf, titleOf } from './names.ts';
  * and steps stand there on their own. A line is left out only when nothing but its place and label is left of it.
  */
 export function basisOf(reply: Reply): string[] {
+  // The text of a quiz is the handout with its key; here the questions follow, each key folded away.
+  if (reply.quiz) return reply.text.split('\n').slice(0, 1);
   const shown = shownElsewhere(reply).sort((a, b) => b.length - a.length);
   return reply.text.split('\n').filter((line) => line.trim() !== '' && saysMore(line, shown));
 }

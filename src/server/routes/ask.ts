@@ -1,5 +1,5 @@
 import { bodyLimit as limitBody } from 'hono/body-limit';
-import type { Doors } from '../app.ts';
+import type { Doors } from '../doors.ts';
 import type { App } from '../env.ts';
 import { bodyLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';

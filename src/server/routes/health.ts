@@ -1,4 +1,4 @@
-import type { Doors } from '../app.ts';
+import type { Doors } from '../doors.ts';
 import type { App } from '../env.ts';
 import { onlyThese } from '../methods.ts';
 

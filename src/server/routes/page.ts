@@ -1,6 +1,6 @@
 import type { Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
-import type { Doors } from '../app.ts';
+import type { Doors } from '../doors.ts';
 import type { App, Env } from '../env.ts';
 import { type Form, readForm } from '../form.ts';
 import { formLimit } from '../limits.ts';

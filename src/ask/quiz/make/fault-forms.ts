@@ -20,7 +20,14 @@ export function faultForms({ knowledge }: Desk, fault: FaultRecord): Form[] {
   const causes = firmCauses(fault);
   if (causes.length === 0) return [];
   const others = [...work.faults.values()].filter((other) => isApart(fault, other));
-  const asked: Asked = { fault, causes, others, addressOf };
+  const asked: Asked = {
+    fault,
+    causes,
+    others,
+    addressOf,
+    strange: once(() => strangeCauses({ fault, others })),
+    strangeCures: once(() => strangeCures({ fault, others })),
+  };
   return [
     { id: 'cause', kind: 'one', level: 'easy', make: (random) => cause(asked, random) },
     { id: 'symptom', kind: 'one', level: 'medium', make: (random) => symptom(asked, random) },
@@ -38,6 +45,10 @@ interface Asked {
   /** Faults that have no rule in common with it. */
   readonly others: readonly FaultRecord[];
   readonly addressOf: (rule: string) => string;
+  /** Causes of other faults that are none of this one. */
+  readonly strange: () => readonly Wrong[];
+  /** Cures of other faults that cure nothing here. */
+  readonly strangeCures: () => readonly Wrong[];
 }
 
 /** True when the two are no look-alikes, and no rule that was broken for the one was broken for the other. */
@@ -55,13 +66,29 @@ const told = ({ causes, seen, title }: FaultRecord): string =>
 const pointsBack = /\bit\b/;
 
 /** Likeliest causes of other faults, none of which speaks of anything in this one. */
-const strangeCauses = ({ fault, others }: Asked): Wrong[] =>
+const strangeCauses = ({ fault, others }: Pick<Asked, 'fault' | 'others'>): Wrong[] =>
   others.flatMap((other) =>
     firmCauses(other)
       .slice(0, 1)
       .filter(({ text }) => !sharesWord(text, told(fault)) && !pointsBack.test(text))
       .map(({ text }): Wrong => ({ text: capital(text), mistake: 'other-fault', near: isNear(fault, other) })),
   );
+
+/** Cures of other faults, for a cause that has no word in common with this one. */
+const strangeCures = ({ fault, others }: Pick<Asked, 'fault' | 'others'>): Wrong[] =>
+  others
+    .flatMap((other) => firmCauses(other))
+    .filter(({ text, remedy }) => !sharesWord(`${text} ${remedy}`, told(fault)))
+    .map(({ remedy }): Wrong => ({ text: capital(remedy), mistake: 'other-fault' }));
+
+/** Works something out when it is first wanted. */
+function once<T>(work_: () => T): () => T {
+  let done: { readonly value: T } | undefined;
+  return () => {
+    done ??= { value: work_() };
+    return done.value;
+  };
+}
 
 /** True for faults of one piece of work. */
 function isNear(fault: FaultRecord, other: FaultRecord): boolean {
@@ -82,7 +109,7 @@ function ground({ fault, addressOf }: Asked, { text, remedy, source, rule }: Fau
 function cause(asked: Asked, random: Random): Draft | undefined {
   const { fault, causes } = asked;
   const right = random.pick(causes);
-  const wrong = strangeCauses(asked);
+  const wrong = asked.strange();
   return oneOf(random, ground(asked, right, quiz.cause(fault.seen)), capital(right.text), wrong);
 }
 
@@ -92,7 +119,7 @@ function allCauses(asked: Asked, random: Random): Draft | undefined {
     .shuffle(causes)
     .slice(0, 2 + random.int(2))
     .map(({ text }) => ({ text: capital(text) }));
-  const wrong = strangeCauses(asked);
+  const wrong = asked.strange();
   const [first, ...rest] = right;
   const alikeRight = [first!, ...alikeTo(random, first!.text, rest, 2)];
   const taken = alikeTo(random, first!.text, wrong, 5 - alikeRight.length);
@@ -118,11 +145,8 @@ function symptom(asked: Asked, random: Random): Draft | undefined {
 }
 
 function cure(asked: Asked, random: Random): Draft | undefined {
-  const { fault, causes, others } = asked;
+  const { fault, causes } = asked;
   const right = random.pick(causes);
-  const wrong = others
-    .flatMap((other) => firmCauses(other))
-    .filter(({ text, remedy }) => !sharesWord(`${text} ${remedy}`, told(fault)))
-    .map(({ remedy }): Wrong => ({ text: capital(remedy), mistake: 'other-fault' }));
-  return oneOf(random, ground(asked, right, quiz.cure(fault.seen, right.text)), capital(right.remedy), wrong);
+  const stem = quiz.cure(fault.seen, right.text);
+  return oneOf(random, ground(asked, right, stem), capital(right.remedy), asked.strangeCures());
 }

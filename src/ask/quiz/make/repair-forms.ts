@@ -37,10 +37,24 @@ export function repairPoints(desk: Desk): Point[] {
 const levels: readonly Level[] = ['easy', 'medium', 'hard'];
 
 /** What is so unless the line says otherwise, in the order it is told; told so that no other line can be meant. */
-const usual: Facts = { 'base-state': 'firm', 'water-state': 'drained', recurring: 'first-time' };
+const usual: Facts = {
+  'defect-place': 'open-road',
+  'base-state': 'firm',
+  'water-state': 'drained',
+  recurring: 'first-time',
+  'crack-state': 'network',
+  'rut-edges': 'level',
+};
+
+/** Of these, what the table of the defect asks about. */
+function usualFor({ decisions }: DefectRecord): Facts {
+  const findings = decisions.flatMap(({ when, ifSaid = [] }) => [...when, ...ifSaid]);
+  const asked = new Set(findings.flatMap((finding) => ('choice' in finding ? [finding.choice.id] : [])));
+  return Object.fromEntries(Object.entries(usual).filter(([id]) => asked.has(id)));
+}
 
 function whichRepair({ knowledge }: Desk, defect: DefectRecord, decision: Decision, random: Random): Draft | undefined {
-  const facts: Record<string, Facts[string]> = { ...usual };
+  const facts: Record<string, Facts[string]> = { ...usualFor(defect) };
   for (const finding of [...decision.when, ...(decision.ifSaid ?? [])]) Object.assign(facts, factFor(finding, random));
   const chosen = decide(defect, voiceOf(knowledge, facts).solved);
   if (

@@ -1,0 +1,13 @@
+import type { Reply, Request } from '../ask/reply.ts';
+
+/** What the server needs of the world: an engine that answers, and somewhere to tell of a fault. */
+export interface Needs {
+  readonly ask: (request: Request) => Reply;
+  /** Version of the rules that answer, as the foot of the page and the health route show it. */
+  readonly version?: string;
+  /** Told of every fault of ours, in one line, without what the asker typed. */
+  readonly report?: (line: string) => void;
+}
+
+/** The same with nothing left open. */
+export type Doors = Required<Needs>;
