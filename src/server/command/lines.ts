@@ -3,8 +3,8 @@ import { describe } from '../fault.ts';
 import { lineLimit } from '../limits.ts';
 import { en } from '../wording/en.ts';
 import { readRequest } from './read-request.ts';
-import type { World } from './run.ts';
 import { splitLines, tooLong } from './split-lines.ts';
+import type { World } from './world.ts';
 import { write } from './write.ts';
 
 interface Defaults {

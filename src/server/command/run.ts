@@ -1,4 +1,3 @@
-import type { Reply, Request } from '../../ask/reply.ts';
 import { describe } from '../fault.ts';
 import { questionLimit } from '../limits.ts';
 import { en } from '../wording/en.ts';
@@ -8,17 +7,8 @@ import { readAll } from './read-all.ts';
 import { statusOf } from './status.ts';
 import { textOf } from './text.ts';
 import { versionLine } from './version.ts';
+import type { World } from './world.ts';
 import { isClosed, write } from './write.ts';
-
-/** What the command needs of the world. */
-export interface World {
-  readonly ask: (request: Request) => Reply;
-  readonly refuse: (reason: NonNullable<Reply['reason']>, text: string) => Reply;
-  readonly version: string;
-  readonly stdin: NodeJS.ReadableStream & { readonly isTTY?: boolean };
-  readonly stdout: NodeJS.WritableStream;
-  readonly stderr: NodeJS.WritableStream;
-}
 
 /** Runs one call of the command. Resolves to its exit status; answers alone go to standard output. */
 export async function runCommand(argv: readonly string[], world: World): Promise<number> {
