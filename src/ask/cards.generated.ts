@@ -1104,6 +1104,7 @@ export const cards: readonly Card[] = [
       "flash point",
       "is cutback dangerous",
       "danger of cutback tack",
+      "will cutback catch fire",
       "cut the rc with water",
       "heating cutback",
       "smoking near tack"
@@ -2816,6 +2817,7 @@ export const cards: readonly Card[] = [
     "text": "High-visibility vest or jacket, Class 2 or 3, day and night; that one is a shall. Hard hat, laced boots, gloves, long sleeves, eye protection, and ears near saws and machines.\nClass 3 for flagging at night. At the wand and the hot tank: face shield, and cuffs outside the gloves, so nothing hot runs in.\nA faded, dirty or open vest does not show. Long trousers over the boots, no rings or loose strings near anything that turns. Your employer's list comes first.",
     "asks": [
       "what to wear",
+      "clothes",
       "clothes and gear",
       "what clothes for the first day",
       "safety gear",
@@ -3555,7 +3557,9 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "The high line along the middle, from which the road falls to both shoulders, so rain runs off. Paved roads fall about {cross-slope}.\nA patch has to keep it: lay it flat, and water stands; build it too high, and it makes a hump down the lane or a dam at the edge.\nOn a banked curve there is none: the whole road leans one way. Check with a level board in several places; the eye is fooled by a hill or a ditch.",
     "asks": [
+      "define crown",
       "crown meaning",
+      "what old hands mean by crown",
       "high middle of the road",
       "crown of the road",
       "cross slope",
@@ -3583,6 +3587,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "The truck with a heated tank and a spray bar that shoots tack, so many gallons to the square yard. Also tack truck, oil truck or boot truck.\nSpeed, pump and bar width together make the rate: change one, and the rate changes. Give me the rate and the bar, and I figure speed and feet to a tank.\nHot, under pressure, and with cutback a fire risk: face shield, nobody near the bar, drains covered. Heated only when parked.",
     "asks": [
+      "define distributor",
       "distributor meaning",
       "tack truck",
       "oil truck",
@@ -3607,6 +3612,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "Fine drops of asphalt in water, with a soap that keeps them apart. On the road the water leaves, brown turns black, and asphalt stays. SS is slow, RS rapid; a C in front means the other charge.\nAbout {residue} of it is asphalt; the ticket has the true figure. A cutback is asphalt in a fuel instead, and burns.\nDo not freeze it, boil it, or mix kinds. Never pump it onto hot asphalt: the water in it explodes to steam.",
     "asks": [
+      "define emulsion",
       "emulsion meaning",
       "difference of emulsion and cutback",
       "ss css rs",
@@ -3634,6 +3640,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "Where the patch thins out to nothing, at an end or a side. Long feathers at the ends are not felt; a temporary one, for a night, is called a ramp.\nA feather of some length counts as half that length at full depth: tell me whether your length has it in.\nIt is the weakest part: thinner than its stone, so rake the big stone out, and tack as far as it reaches. Where a lip would be felt at speed, key the end in instead.",
     "asks": [
+      "define feather",
       "feather meaning",
       "feather edge",
       "fade out the edge",
@@ -3657,8 +3664,10 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "One layer of mix, laid and rolled before the next goes on. A deep patch takes several; for blade work each is at most about {lift-max}, rolled.\nA roller packs only so deep, and a blade lays thin lifts truer than thick ones. Tell me the deepest spot, and I say how many.\nAlways say loose or rolled: a lift loses a good part of its height under the drum. And lift is also what you do to a blade; on the radio, say layer or raise.",
     "asks": [
+      "define lift",
       "lift meaning",
       "what is a layer",
+      "a lift of asphalt",
       "one lift",
       "layer of mix",
       "course"
@@ -3680,6 +3689,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "The long curved plate under the grader; most people call it the blade. The cutting edge is the strip bolted along its bottom, which wears and is changed.\nIt turns on the circle for angle, rolls forward or back for pitch, shifts sideways, and each end goes up and down by itself. The leading end is the toe, the trailing end the heel.\nNobody stands in its swing. Parked, it lies on the ground: raised, it can drop.",
     "asks": [
+      "define moldboard",
       "moldboard meaning",
       "the blade of the grader",
       "cutting edge",
@@ -3702,6 +3712,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "A pass is one trip of the machine. A strip is the width one trip lays. A coverage is the whole width rolled once: with three roller lanes that takes three trips.\nSo ten passes can mean ten trips or ten times over every spot; say which. I give strips for the blade, and both trips and times over for the roller.\nGoing out and coming back in one lane counts as two. Specs differ on that word: read yours.",
     "asks": [
+      "define pass",
       "what is a pass",
       "pass or coverage",
       "how to count passes",
@@ -3730,6 +3741,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "Stone and asphalt mixed at a plant before it comes to the road. It comes hot, laid and rolled before it cools, or cold, which stays workable in a pile for weeks.\nCrews say mix, hot mix, cold mix or blacktop. Say which one when it matters: heat, rolling, airing and opening are not the same.\nThe ticket says what it is, with tons and time. Road mix is another thing: there the grader does the mixing, on the road.",
     "asks": [
+      "define premix",
       "premix meaning",
       "plant mix",
       "blacktop",
@@ -3753,6 +3765,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "A thin spray of asphalt that glues the patch to the old road. Mostly an emulsion, sprayed brown, that turns black as it breaks.\nWithout it the patch slides off in sheets when cars brake; too much, and it slides on grease or bleeds up. Thin and even is the whole craft of it.\nOperators say oil, and mean tack; say which, or someone checks the engine. Only on a clean, dry road, and only what you cover this shift.",
     "asks": [
+      "define tack",
       "tack meaning",
       "what is tack",
       "tack coat",
@@ -3782,6 +3795,7 @@ export const cards: readonly Card[] = [
     "kind": "term",
     "text": "The turn at the end of a pass. Past the end, wheels hard over toward the row, until what is left under the blade lines up with it, ready for the next pass.\nThe mix should have run out by {min:turnout-distance} to {max:turnout-distance} past the patch. Farther, it lies on no tack and has to be fetched.\nThe rear swings wide the other way, toward traffic: both ends on STOP, and room for it inside the work space. In traffic talk a turnout is a pull-off beside the road.",
     "asks": [
+      "define turnout",
       "turnout meaning",
       "turning out",
       "turn at the end of the pass",
@@ -4154,6 +4168,7 @@ export const cards: readonly Card[] = [
       "new guy where to stand",
       "where to be when the machines run",
       "where nobody hits me",
+      "where to be when the roller is working",
       "safe place to be",
       "first day",
       "stay out of the way",
@@ -4724,6 +4739,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "flush flash point",
   "cutback dangerous",
   "danger cutback tack",
+  "cutback catch fir",
   "cut rc water",
   "heat cutback",
   "smok near tack"
@@ -5230,6 +5246,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "ppe": [
   "wear",
   "wear",
+  "cloth",
   "cloth gear",
   "cloth first day",
   "safety gear",
@@ -5481,7 +5498,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-crown": [
   "crown",
+  "defin crown",
   "crown",
+  "old hand crown",
   "high middl road",
   "crown road",
   "cross slop",
@@ -5489,6 +5508,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-distributor": [
   "distributor",
+  "defin distributor",
   "distributor",
   "tack truck",
   "oil truck",
@@ -5498,6 +5518,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-emulsion": [
   "tack emulsion cutback",
+  "defin tack emulsion",
   "tack emulsion",
   "differenc tack emulsion cutback",
   "ss css rs",
@@ -5507,6 +5528,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-feather": [
   "feather",
+  "defin feather",
   "feather",
   "feather edg",
   "fad edg",
@@ -5515,14 +5537,17 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-lift": [
   "lift",
+  "defin lift",
   "lift",
   "lift layer",
+  "lift mix asphalt",
   "one lift",
   "lift layer mix",
   "lift cours"
  ],
  "term-moldboard": [
   "blad moldboard",
+  "defin blad moldboard",
   "blad moldboard",
   "blad grader",
   "cut edg",
@@ -5531,6 +5556,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-pass": [
   "pass strip coverag",
+  "defin pass",
   "pass",
   "pass coverag",
   "count pass",
@@ -5540,6 +5566,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-premix": [
   "mix premix",
+  "defin mix premix",
   "mix premix",
   "plant mix",
   "mix blacktop",
@@ -5549,6 +5576,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-tack": [
   "tack",
+  "defin tack",
   "tack",
   "tack",
   "tack coat",
@@ -5559,6 +5587,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "term-turnout": [
   "turnout",
+  "defin turnout",
   "turnout",
   "turn",
   "turn end pass",
@@ -5691,6 +5720,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "new guy stand",
   "machin run",
   "nobody hit",
+  "roller work",
   "plac",
   "first day",
   "stay",

@@ -42,8 +42,11 @@ function typedUnit(
   if (unclear === 'deg' && dimension === 'angle') return 'deg';
   if (unit === 'USD' && bare && (dimension === 'price' || dimension === 'wage')) return bare[system];
   if (unitRow(unit!).dimension !== dimension) return undefined;
-  return system === 'us' && (unclear === 't' || unclear === 'tonelada') ? 'ton' : unit;
+  return system === 'us' && (unclear === 't' || unclear === 'tonelada') ? (shortTon[unit!] ?? unit) : unit;
 }
+
+/** What a "t" stands in, where it is the ton of 2,000 lb. */
+const shortTon: Partial<Record<Unit, Unit>> = { t: 'ton', 'USD/t': 'USD/ton', 't/h': 'ton/h' };
 
 /** A ratio serves a record that reads parts; unlike parts of a whole could mean two things, so they serve none. */
 function ratioUnit({ parts }: Figure, record: QuantityRecord): Unit | undefined {

@@ -78,8 +78,17 @@ export function liftSaid(sentence: Sentence): LiftSaid | undefined {
     if (after?.kind === 'figure' && after.figure.unit === undefined && Number.isInteger(after.figure.number))
       return { lift: after.figure.number, from: after.at };
   }
+  // "The second one is rolled", where the lifts were spoken of before.
+  for (const [at, token] of tokens.entries())
+    if (token.kind === 'word' && ordinals[token.head] && isOne(tokens[at + 1]))
+      return { lift: ordinals[token.head]!, from: token.at };
   return undefined;
 }
+
+const isOne = (token: Sentence['tokens'][number] | undefined): boolean =>
+  token?.kind === 'word'
+    ? token.head === 'one'
+    : token?.kind === 'figure' && token.figure.unit === undefined && token.figure.number === 1;
 
 /**
  * Places of the figures that only number a lift: the 2 of "lift 2 is down", and the 3 of "lift 2 of 3", which is how many

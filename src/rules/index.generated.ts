@@ -451,6 +451,7 @@ import relationTackVolumeFactorAsphalt from './relations/tack-volume-factor-asph
 import relationTackVolumeFactorCutback from './relations/tack-volume-factor-cutback.ts';
 import relationTackVolumeFactorEmulsion from './relations/tack-volume-factor-emulsion.ts';
 import relationTankTime from './relations/tank-time.ts';
+import relationTaperLengthFlagger from './relations/taper-length-flagger.ts';
 import relationTaperNeededDownstream from './relations/taper-needed-downstream.ts';
 import relationTaperNeededFlagger from './relations/taper-needed-flagger.ts';
 import relationTaperNeededMerging from './relations/taper-needed-merging.ts';
@@ -1104,6 +1105,7 @@ export const relations: readonly RelationRecord[] = [
   relationTackVolumeFactorCutback,
   relationTackVolumeFactorEmulsion,
   relationTankTime,
+  relationTaperLengthFlagger,
   relationTaperNeededDownstream,
   relationTaperNeededFlagger,
   relationTaperNeededMerging,

@@ -212,6 +212,20 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   dump: ['dumping'],
   unload: ['unloading'],
   pound: ['lb', 'lbs', 'libra', 'libras'],
+  stick: ['pega', 'pegan', 'pegando'],
+  pothole: ['bache', 'baches'],
+  swept: ['barrimos', 'barrido', 'barrida', 'barrieron'],
+  sweep: ['barrer', 'barriendo'],
+  pilot: [
+    'follow me car',
+    'follow me truck',
+    'follow me trucks',
+    'follow me cars',
+    'follow-me',
+    'lead car',
+    'lead truck',
+    'lead vehicle',
+  ],
 };
 
 /** Words that do not count between others. */

@@ -28,7 +28,6 @@ const alike: readonly (readonly [string, string])[] = [
   ['cold mix wont quit shoving under the roller', 'pushing'],
   ['roller sat and left a dent', 'roller-marks'],
   ['ran out 40 ft short', 'runs-short'],
-  ['three tons left on the truck', 'pile-at-end'],
   ['roller left cracks behind it', 'roller-cracks'],
   ['a line of mix stands up right where the toe picks up the row', 'ridge'],
   ['gray lumps of the old road mixed in with the new mat', 'chunks'],

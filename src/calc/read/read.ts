@@ -143,11 +143,12 @@ class Reader {
     return i + 1;
   }
 
-  /** One character can stand for several (½ is 1, / and 2); what an item leaves of it belongs to no other, and half a figure is none. */
+  /** One character can stand for several (½ is 1, / and 2); what an item leaves of it belongs to no other, and a figure without a digit is none. */
   private push(item: Item): void {
     const end = this.out[this.out.length - 1]?.at[1] ?? 0;
     if (item.at[0] >= end) this.out.push(item);
-    else if (item.kind !== 'figure' && item.at[1] > end) this.out.push({ ...item, at: [end, item.at[1]] });
+    else if (item.at[1] > end && (item.kind !== 'figure' || /\p{N}/u.test(this.text.slice(end, item.at[1]))))
+      this.out.push({ ...item, at: [end, item.at[1]] });
   }
 
   private place(start: number, next: number): Place {

@@ -13,6 +13,7 @@ export default choice({
       cues: [
         'buffer park|parked|truck|roller|grader|mix|stockpile|store|turn|wait|stand|stage|pickup -empty -nothing',
         'use+buffer',
+        'park|store|stage between|empty taper|cone',
       ],
     },
     { id: 'empty', title: 'nothing in it', cues: ['buffer empty|clear|nothing'] },

@@ -18,6 +18,9 @@ export default choice({
         'not+roll|rolled lift|first|between|each',
         'skip roll',
         'next|second|another+lift before roll|rolled',
+        'stack lift roll|rolled',
+        'stack all|both|two|three+lift',
+        'roll|rolled just|only+once lift',
       ],
     },
     {

@@ -13,8 +13,21 @@ export default choice({
       cues: [
         'straightedge along|lengthwise|longitudinal|parallel|wheel+path',
         'along+road|lane|centerline gap|straightedge',
+        'board|edge|straightedge lengthwise|longitudinal|longways',
+        'board along|parallel gap|under|daylight',
+        'straightedge running|run|laid with+road|lane|traffic',
+        'board|edge with+road|traffic|lane',
       ],
     },
-    { id: 'across', title: 'across the road', cues: ['straightedge across|crosswise|transverse'] },
+    {
+      id: 'across',
+      title: 'across the road',
+      cues: [
+        'straightedge across|crosswise|transverse',
+        'board across|crosswise|transverse|crossways',
+        'gap across+lane|road',
+        'straightedge|board side+to+side',
+      ],
+    },
   ],
 });

@@ -12,7 +12,17 @@ export default choice({
     {
       id: 'cut',
       title: 'cut or milled',
-      cues: ['mill', 'milled', 'cut+surface', 'planed', 'ground+off', 'cold+plane'],
+      cues: [
+        'mill',
+        'milled',
+        'cut+surface',
+        'planed',
+        'ground+off',
+        'cold+plane',
+        'milled|planed|ground|scarified+surface',
+        'cut+road|pavement',
+        'mill|milled+off',
+      ],
     },
     {
       id: 'fresh-lift',
@@ -30,7 +40,15 @@ export default choice({
     {
       id: 'worn',
       title: 'worn',
-      cues: ['worn', 'old+surface|road|mix|pavement', 'existing+surface|road|mix|pavement', 'oxidized'],
+      cues: [
+        'worn',
+        'old+surface|road|mix|pavement',
+        'existing+surface|road|mix|pavement',
+        'oxidized',
+        'surface|road|pavement|lane gray|grey|faded|weathered|aged',
+        'gray|grey+pavement|road|surface|mix',
+        'worn|weathered|faded+surface|road|pavement',
+      ],
     },
   ],
 });

@@ -40,6 +40,8 @@ export default choice({
         "tack not|hasn't|ain't|isn't|didn't|wont|won't broke|broken|break|set|cure|black|tacky|dry|ready",
         'tack still wet|runny|liquid',
         'before tack broke|break|broken|set|cure',
+        'chocolate|milk|coffee spray|shot|tack|still',
+        'still look brown|chocolate|milky|milk',
       ],
     },
     {
@@ -52,6 +54,9 @@ export default choice({
         "tack+dry -not -hasn't -before -brown -if -when",
         'tack+black|broken|broke',
         "it+broke|broken|black -grader -roller -truck -machine -before -not -hasn't",
+        'tack black sticky',
+        'black sticky|tacky',
+        'tack|spray|shot turn|went|gone|all+black',
       ],
     },
   ],

@@ -13,7 +13,7 @@ export default choice({
       title: 'falling',
       cues: [
         'temperature|degree|#temperature fall|drop|dropping|falling',
-        'get|getting cold|colder|cool|cooler',
+        'get|getting cold|colder|cool|cooler -hot+mix -cold+mix -hot+cold -cold+hot',
         'cool+down|off #temperature',
         'frost tonight',
         'go+down #temperature',
@@ -27,6 +27,8 @@ export default choice({
         'warm+up',
         'get|getting warm|warmer',
         'go+up #temperature',
+        '#temperature rising|climb|rise|warmer',
+        'rising|climb #number',
       ],
     },
     { id: 'steady', title: 'steady', cues: ['steady temperature|#temperature', 'hold|holding #temperature'] },

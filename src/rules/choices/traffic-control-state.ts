@@ -22,6 +22,10 @@ export default choice({
         'sign|cone|control|flagger still|while+going|go|being',
         'sign|cone|control going+up',
         'start|begin|work|sweep|unload|tack before sign|cone|control|flagger up|out|set|place -how -what -when',
+        'nobody sign|cone put|set|place',
+        'no+one sign|cone put|set',
+        'sign|cone|control still|while+set|put|hang|place',
+        'still|while set+out|up sign|cone',
       ],
     },
     {
@@ -37,7 +41,12 @@ export default choice({
     {
       id: 'down',
       title: 'taken down',
-      cues: ['traffic+control down -when -before -check', 'sign|cone pick+up -when -before -check', 'taken+down'],
+      cues: [
+        'traffic+control down -when -before -check',
+        'sign|cone pick+up -when -before -check',
+        'taken+down',
+        'pick|pull|need|grab+up|down sign|cone while|still',
+      ],
     },
   ],
 });

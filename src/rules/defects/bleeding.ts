@@ -13,6 +13,7 @@ export default defect({
     'flush black|slick|shiny|tar road|pavement|old|wheelpath -new -fresh -mat -my',
     'bleed|flushing blade|patch over|check -new -fresh -mat -my',
     'road|pavement|wheelpath|surface black|shiny|slick|sticky|fat|tar -patch -mat -fresh -new -tack',
+    'old+road slick|greasy|black|shiny|sticky tire|greasy|july|summer|hot|track -new -fresh -mat -patch',
     'fat|slick+road|pavement|surface',
   ],
   decisions: [

@@ -28,6 +28,8 @@ export default defect({
     'hole in+road',
     'big|small|deep+hole road|repair|fix|hand',
     'hole blade|hand+patch',
+    'hole repair|fix #length|big|deep -same -again -back',
+    'hole shovel|hand grader|blade|or|patch',
   ],
   decisions: [
     {

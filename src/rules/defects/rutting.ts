@@ -23,6 +23,7 @@ export default defect({
     'rut|rutted -tire -grader -back -again -fill',
     'rut ?repair ?fix',
     'groove|trough|track wheelpath|road',
+    'wheelpath worn|wore #length -hole',
     'wheelpath low|sunk|deep|dip|dished',
   ],
   decisions: [

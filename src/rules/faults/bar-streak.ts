@@ -11,11 +11,11 @@ export default fault({
   sources: [navyBasic('ch. 16, nozzle angle and spread tolerance'), ufcFlexible('ch. 3, tack coats'), taught],
   cues: [
     'nozzle dead|plug|clogged|shut|bad|out|turn|streak|missing|drip',
-    'tack streak|streaky|stripe|bare|uneven|heavy',
+    'tack streak|streaky|stripe|bare|uneven|heavy -tire -wheel -pull -pick',
     'bar|distributor|spray streak|stripe|skip|gap|bare|uneven|plug',
-    'bare|missed+strip|spot|streak|stripe tack|spray',
+    'bare|missed+strip|spot|streak|stripe tack|spray -tire -wheel -pull -pick',
     'zebra tack|spray|stripe',
-    'stripe shot|sprayed|spray|tack|distributor|truck',
+    'stripe shot|sprayed|spray|tack|distributor|truck -tire -wheel -pull -pick',
   ],
   causes: [
     {

@@ -13,7 +13,6 @@ export default fault({
     'check+much+mix|windrow end|left|over',
     'mix|windrow left over|end|far|yet',
     'leftover|extra mix|windrow|ton|pile -order -haul',
-    '#mass left truck',
     'push pile|heap end',
     'windrow check+big|much',
   ],

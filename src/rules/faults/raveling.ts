@@ -13,7 +13,7 @@ export default fault({
     'stone|gravel loose|come|coming|pop|fly|throw out|off|patch|mat|windshield|traffic -kick',
     'throw stone',
     'patch|mat come|coming|fall|falling apart -blade -pull',
-    'patch|mat shed|lose stone',
+    'patch|mat shed|lose|losing|lost stone',
     'loose+stone patch|mat|surface|traffic',
     'surface|patch|edge unravel|crumble -thin -feather',
   ],

@@ -17,6 +17,9 @@ export default fault({
     'mix|windrow gave|give+out -check -end+even',
     'out+mix|windrow -how -way -come',
     'ran dry',
+    'windrow|mix quit -grader -roller -machine -engine',
+    'windrow|mix #length bare|uncovered|empty -roller -tack',
+    'still+bare #length -tack -roller -truck',
   ],
   causes: [
     {

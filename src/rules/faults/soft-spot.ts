@@ -9,11 +9,11 @@ export default fault({
   because: 'Either the mix has not dried and packed, or what is under it cannot carry it.',
   sources: [bladeSpreading('aeration of cold mix'), ufcRepair('3.2.2, pp. 8-9')],
   cues: [
-    'soft+spot|place|area -base',
+    'soft+spot|place|area -base -locate -811',
     'spot|place|area sink|spring|spongy|bounce|give roller|drum|under|back -base -brake',
     'spring|bounce+back',
     'spongy|mushy|jello roller|drum|patch|mat|spot|place -base -under -underneath',
-    'patch|mat|mix|spot soft|spongy|mushy|give -me -base -under -underneath',
+    'patch|mat|mix|spot soft|spongy|mushy|give -me -base -under -underneath -locate -811',
     'boot|heel|foot|knife sink|push|print patch|mat|mix|in',
     'patch|mat move|give under truck|wheel|foot|boot|car -roller -drum',
     "spot not|wont|won't set|firm|harden|pack|cure -tack",

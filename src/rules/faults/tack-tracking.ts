@@ -14,6 +14,8 @@ export default fault({
     'tack tire|wheel|boot|shoe|stick|track -rate -run -how-many -fast',
     'track tack|oil|black|road',
     'black tire|track+mark|footprint road|lane|drive',
+    'tire|wheel tack pull|pick|carry up|off|down|away|bare',
+    'tire|wheel leave bare tack|strip|stripe|spot',
     'tack come|coming|peel+up|off',
   ],
   causes: [

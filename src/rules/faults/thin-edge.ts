@@ -16,6 +16,7 @@ export default fault({
     'outside|outer|shoulder+side|edge not check|thin|mix -drop',
     'feather crumble|break|thin|ravel|peel',
     'thin|short mix edge|outside',
+    'outside|outer thin|thinner|skinny',
     'hardly|barely|little|no+any|mix edge|outside|outer -left -traffic',
     'edge|outside|outer half|less|barely thick|thickness|deep -check -rut',
     'shoulder+side half|less|barely thick|thickness|deep -check -rut',

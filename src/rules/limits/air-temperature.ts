@@ -47,7 +47,7 @@ export default limit({
   ],
   cues: [
     '#temperature @check -mix -load -truck -base -roll|rolled',
-    'cold @check tack|patch|lay|mix|work',
+    'cold @check tack|patch|lay|mix|work -hot+mix -cold+hot -hot+cold -pile|stockpile',
     'how+cold patch|tack|lay|work',
     'min temperature',
     'what temperature patch|tack|lay|work|pave',
@@ -61,7 +61,7 @@ export default limit({
     '#temperature go|start',
     'what+temperature need|stop',
     'how+warm',
-    'cold|warm tack|patch|lay|shoot|pave|start -how-many -mat -load -roll|rolled',
+    'cold|warm tack|patch|lay|shoot|pave|start -better -cold+hot -hot+cold -how-many -mat -load -roll|rolled',
   ],
   text: {
     ok: '{on} is warm enough, {limit} and up, while it is not falling.',

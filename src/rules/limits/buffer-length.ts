@@ -11,7 +11,17 @@ export default limit({
   breaks: 'caution',
   because: 'A driver who has missed the taper needs the distance it takes to see, brake and stop.',
   sources: [manual('section 6B.06 and Table 6B-2, an option')],
-  cues: ['buffer long+check', '#length buffer @check', 'buffer check+short', 'without|skip|no buffer @check'],
+  cues: [
+    'why empty|open|gap|nothing|bare|unused after|past|end|between taper',
+    'why empty|gap|unused|bare stretch|space|road|lane|room before|ahead|between crew|worker|work',
+    'buffer long+check',
+    '#length buffer @check',
+    'buffer check+short',
+    'without|skip|no buffer @check',
+    'empty|clear|open #length taper work|crew @check',
+    'left|leave|kept #length empty|clear between+end|taper',
+    'space|room|gap between taper work|crew #length',
+  ],
   text: {
     ok: '{on} is at least the recommended length, {limit}.',
     caution:

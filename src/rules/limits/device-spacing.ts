@@ -26,6 +26,9 @@ export default limit({
     'drum spacing|apart @check',
     'drum|cone|device #length apart taper|tangent @check',
     'cone|device|drum every #length @check',
+    'cone #length straight|tangent|taper|merge @check',
+    'between+cone|device|drum #length',
+    'cone|device #length between|apart @check',
   ],
   text: {
     ok: '{on} is at most the recommended spacing, {limit}.',

@@ -25,6 +25,9 @@ export default limit({
     'drop|dropoff|lip #length leave|wait|till|until|week|day',
     'drop+off edge #length leave|wait|till|until|week',
     'drop edge|shoulder #length leave|wait|till|until|tonight|overnight|week',
+    'edge drop #length dirt|gravel|shoulder|ground',
+    'edge|pavement drop #length leave @check',
+    'edge #length drop|lower|down leave|check',
   ],
   text: {
     ok: '{on} is not over the {limit} from which a drop-off is flagged. A patch adds its own thickness: measure again after laying.',

@@ -15,6 +15,9 @@ export default limit({
     '@check dump|mix past|beyond',
     'why past|beyond',
     'dump|mix|spread|run past|beyond end|tack|patch #length -ton -how-many -order',
+    'dump|mix|spread past|beyond spray|shot|tack|glue|oil #length -turn -turnout',
+    'dump|mix|spread #length past|beyond end|tack|patch|spray -turn -turnout -blade -carry @check',
+    'dump|spread #length extra|more end @check',
   ],
   text: {
     ok: '{on} past each end is right.',

@@ -21,6 +21,8 @@ export default limit({
     'blade|grader|windrow|mix back+forth @check',
     'back+forth #number',
     '#number times|time|pass blade|windrow|mix|grader @check -roll -roller',
+    'back forth #number times|time',
+    'over|back same lift|strip|mix|mat #number times|time -roller -roll|rolled',
   ],
   text: {
     ok: '{on} passes are no more than the width needs.',

@@ -11,6 +11,7 @@ export default limit({
   because: 'A fast grader bounces on its tires, and the blade writes every bounce into the mat.',
   sources: [navyBasic('p. 10-14: too much speed makes the grader bounce and leaves washboards'), commonPractice],
   cues: [
+    'why blade|grader|lay fast|faster|quick|quicker|slow',
     'grader #speed @check',
     'grader|blade|lay fast @check',
     'how-fast @check lay|blade|grader',

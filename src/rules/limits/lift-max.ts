@@ -24,6 +24,12 @@ export default limit({
     'why lift inch',
     'why one|thin+lift',
     'why #length lift',
+    'foreman|boss|all one+go|shot|pop|pass #length -ton',
+    'all one|single+go|shot|pop #length',
+    '@check #length one+go|shot|pop',
+    '@check #length lift thick|rolled|compacted -stone',
+    'check+thick #length -tack -stone',
+    'check+thick lift',
   ],
   text: {
     ok: '{on} is within the {limit} a lift may be, rolled.',

@@ -11,7 +11,14 @@ export default limit({
   because:
     'On a long stretch drivers lose the thread, speed up, and meet each other or the machines; a pilot car leads them through.',
   sources: [iowa('Design Manual', 'section 9C-3'), manual('section 6E.04, an option, no length given')],
-  cues: ['pilot+car', 'pilot need|when'],
+  cues: [
+    'pilot+car',
+    'pilot need|when',
+    'no|without|need+pilot',
+    'zone|lane #length flagger pilot @check',
+    'flagger each+end pilot',
+    'no+pilot #length',
+  ],
   text: {
     ok: '{on} of one lane is at most the {limit} Iowa works with two flaggers and no pilot car. The federal manual gives no length (may); your agency’s figure wins.',
     caution:

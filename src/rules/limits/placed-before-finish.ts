@@ -18,6 +18,8 @@ export default limit({
     'how-many before finish|final+lift',
     'share before finish',
     'why two+third',
+    'half|part|third mix in|down|place last|final|finish+lift|pass',
+    'only half|part down|in|place before|when last|final|finish',
   ],
   text: {
     ok: '{on} down before the finish lift is enough: about {limit} is the figure.',

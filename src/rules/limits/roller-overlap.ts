@@ -17,6 +17,10 @@ export default limit({
     'overlap|lap #length @check',
     'roller overlap how-many',
     'why overlap',
+    'drum|roller|roll|rolled+strip|lane|pass touch|overlap|lap',
+    'no|zero overlap|lap',
+    '#length lap @check',
+    'drum|roller strip|lane|pass touch|meet|lap',
   ],
   text: {
     ok: '{on} of overlap is enough.',

@@ -21,6 +21,7 @@ export default limit({
   because: 'A shaking drum bounces off what lies under a thin lift: it breaks stone and loosens the mat.',
   sources: [ncatForum('Florida: static rolling on layers of 1 in'), commonPractice],
   cues: [
+    'why vibrator|vibe|vibratory|vibrate|vibration|static|shaker off|shut|thin|lift',
     'vibrate|vibration|vibrator|vibe|vibratory @check',
     'vibrate|vibration|vibe on|off',
     'static|vibrate lift',

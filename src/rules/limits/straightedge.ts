@@ -21,7 +21,15 @@ export default limit({
       seen: 'read',
     },
   ],
-  cues: ['straightedge', 'straight+edge', 'gap|daylight under @check', 'how+smooth'],
+  cues: [
+    'straightedge',
+    'straight+edge',
+    'gap|daylight under @check',
+    'how+smooth',
+    'board gap|daylight|under',
+    'gap|daylight board|edge|straightedge',
+    'board #length laid|across|along|lengthwise gap|under|daylight',
+  ],
   text: {
     ok: '{on} under the straightedge is within {limit}.',
     caution: '{on} under the straightedge is over the {limit} allowed.',

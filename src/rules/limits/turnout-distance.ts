@@ -20,6 +20,8 @@ export default limit({
     'turn+out past|beyond #length @check',
     'turnout|turn+out #length past|beyond',
     '#length past|beyond end|patch turn|turnout',
+    'grader|blade|carry|push|drag #length past|beyond end|patch',
+    'carry|push mix|windrow past|beyond end|patch',
   ],
   text: {
     ok: '{on} past the patch is right for the turnout.',

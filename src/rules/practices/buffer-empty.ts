@@ -13,6 +13,9 @@ export default practice({
     'in+buffer @check',
     'use buffer @check',
     'buffer empty|clear',
+    'park|store|stage|set|leave empty|open|clear between taper',
+    'park|store|stage|leave between taper crew|work',
+    'park|truck|pickup empty+stretch|space|part taper|cone',
   ],
   judged: {
     occupied: {

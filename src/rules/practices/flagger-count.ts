@@ -24,6 +24,9 @@ export default practice({
     'flagger|flag alone|myself @check',
     '#number|single flagger curve|hill|blind|unseen|see @check',
     'one|single flagger|flag @check',
+    'one|single flagger|flag unseen|see end',
+    'one|single+man|guy|person flag',
+    '#number|one guy|man|person flag @check',
   ],
   judged: {
     none: {

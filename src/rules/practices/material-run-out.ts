@@ -14,6 +14,10 @@ export default practice({
     'drag|carry rest|left|extra|pile down+road -past',
     'mix short|run|ran end @check -past',
     'windrow run|ran|give|gave out -past',
+    'windrow|mix gave|give|ran|run out|short end|patch @check',
+    'no+pile nothing left|drag',
+    'windrow|mix gave+out|ran+out short|end -past',
+    'windrow|mix end|short nothing|no left|pile|over',
   ],
   judged: {
     even: { status: 'ok', text: 'It gives out just before the end: the row was the right size.' },

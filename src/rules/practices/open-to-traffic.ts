@@ -22,7 +22,7 @@ export default practice({
     'let traffic|car|them @check',
     'let on @check traffic|car|it',
     'open traffic',
-    'when open|traffic|car',
+    'when open|traffic|car -pilot -lead|follow',
     'traffic|car on patch|mat|tack|it @check',
     'open up',
     'check|ready+open',

@@ -10,7 +10,7 @@ export default practice({
     'The last car must meet a sign before it meets the queue, and nobody can leave a crossing with a bumper at each end.',
   sources: [manual('sections 6A.02 and 6N.17')],
   cues: [
-    'queue|line|traffic|car past|beyond sign',
+    'queue|line|traffic|car past|beyond sign -what',
     'queue|line|traffic|car railroad|railway',
     'railroad|railway near|ahead|#length',
   ],

@@ -17,6 +17,9 @@ export default practice({
     '@check roll|rolled lift before next',
     'why roll each|every|between',
     '@check lay|put lift before roll',
+    'stack lift|both|all roll|rolled',
+    'all|both+lift roll|rolled once|end|done',
+    'stack|pile|lay|put all|both|two|three lift roll|rolled|roller once|last|end|done|after|top',
   ],
   judged: {
     each: { status: 'ok', text: 'Each lift is rolled before the next one goes on.' },

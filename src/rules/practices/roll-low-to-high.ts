@@ -19,6 +19,8 @@ export default practice({
     },
   ],
   cues: [
+    'why start|begin roll',
+    'why roll|rolled start|ditch|gutter|low|outside|centerline|center|yellow',
     'roll|rolled low|high|center|centerline|shoulder|crown|inside|outside|edge @check -#length -#number -sit',
     'roll|rolled start|first|from where|which',
     'roller|roll|rolled pass first shoulder|crown|low|high|edge',
@@ -35,6 +37,9 @@ export default practice({
     'start shoulder|crown|low|high @check -windrow -blade -grader -sign -cone',
     'low|high+side first',
     'roll|rolled low|high|shoulder|inside|outside first',
+    'drum|roller start|begin|began yellow|center|centerline|crown|ditch|shoulder|low|high|inside|outside @check -hang -over -past',
+    'drum|roller|roll|rolled start|began|begin|work down|toward|up ditch|shoulder|crown|center|centerline @check',
+    'roll|rolled outside|inside begin|began|start',
   ],
   judged: {
     'low-to-high': { status: 'ok', text: 'From the low edge up is right.' },

@@ -15,6 +15,10 @@ export default practice({
     'roller|drum past|over|hang edge|drop @check',
     'roller near ditch|edge|drop',
     'hang|overhang drum|roller over|past edge|drop @check',
+    'drum|roller stick|hang|out over|past shoulder|edge',
+    'shoulder soft drum|roller|roll|rolled @check',
+    'drum|roller over|past|off soft|shoulder #length',
+    'soft shoulder drum|roller over|out|past|keep|close',
   ],
   judged: {
     firm: { status: 'ok', text: 'Firm, level and supported: the drum may go past it a little. Belt on.' },

@@ -24,6 +24,10 @@ export default practice({
     'why tack|wait black|brown|tacky|set|cure|dry|ready|turn|color',
     'why tack black|brown|turn|wait|set|broke|cure',
     'why wait tack turn|black|broke',
+    'spray|shot still look|brown dump|lay|truck|mix',
+    'tack black|sticky|tacky touch|mix|lay|put @check',
+    'chocolate|brown|milk|coffee spray|shot|tack',
+    'spray|shot look brown|chocolate|milk|wet @check',
   ],
   judged: {
     broken: { status: 'ok', text: 'Black and tacky: the mix can go on.' },

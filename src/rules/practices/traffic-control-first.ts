@@ -16,6 +16,10 @@ export default practice({
     'when sign|control up',
     'start|work|begin|unload|sweep|broom|tack|lay|cut while|still sign|control|cone|flagger @check',
     'sign|cone|control still+going|up start|sweep|broom|work|unload @check',
+    'no|nobody sign start|work|begin -down @check',
+    'sign nobody|no+one put|set up|out start|begin|go',
+    'broom|sweep start|begin|go while|before sign|cone',
+    'start|begin|go crew|guy still set sign|cone',
   ],
   judged: {
     none: { status: 'stop', text: 'Nobody is on the road, not even to measure, before traffic control is up.' },

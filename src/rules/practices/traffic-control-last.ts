@@ -25,6 +25,9 @@ export default practice({
     'pull|pick|need|remove|drop sign|cone|control @check',
     'pull|pick|need|remove sign|cone|control now|early|before|then|after|later -board',
     'sign|cone|control down|up before|while|still sweep|roll|rolled|clean|crew|finish @check',
+    'flagger|crew|guy pick|pull|need|grab sign|cone while|before|still @check',
+    'start+pick|pull sign|cone',
+    'sign|cone pick|pull|need|grab while roller|roll|rolled|grader',
   ],
   judged: {
     'signs-first': {

@@ -14,6 +14,9 @@ export default practice({
     'in+ditch',
     'dispose|disposal',
     'left+over mix ditch',
+    'chunk|busted|old+mix push|shove|kick|throw|toss|blade ditch|side|shoulder|woods',
+    'push|shove|kick|throw|toss|roll chunk|mix|waste in|into|over+ditch|bank|side @check',
+    'ditch chunk|piece|broken|busted @check',
   ],
   judged: {
     hauled: { status: 'ok', text: 'Hauled off, to where the agency lets it lie.' },

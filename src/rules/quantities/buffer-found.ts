@@ -9,8 +9,8 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'From the end of the taper to the work, as it stands.',
   sources: [manual('section 6B.06')],
-  roles: { after: ['buffer'], before: ['buffer'] },
-  setting: ['buffer'],
+  roles: { after: ['buffer', 'empty', 'clear'], before: ['buffer', 'empty', 'clear'] },
+  setting: ['buffer', 'empty', 'clear'],
   bare: false,
   question: {
     text: 'How long is the buffer as it stands?',

@@ -10,7 +10,7 @@ export default quantity({
   because: 'From one cone to the next as they stand, or as they are meant to.',
   sources: [manual('section 6K.01')],
   roles: {
-    after: ['apart', 'spacing'],
+    after: ['apart', 'spacing', 'between'],
     before: ['every', 'spacing', 'apart', 'cone', 'device', 'spaced', 'each', 'drum'],
   },
   setting: ['cone', 'device', 'tangent'],

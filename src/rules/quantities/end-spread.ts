@@ -17,6 +17,7 @@ export default quantity({
     'past|beyond tack|end|patch how-far|what|where',
   ],
   roles: { after: ['past', 'beyond', 'overrun'], before: ['past', 'beyond'] },
+  setting: ['dump', 'spread', 'tack', 'spray', 'tack'],
   bare: false,
   default: { number: 2, unit: 'ft' },
   plausible: { min: { number: 0, unit: 'ft' }, max: { number: 30, unit: 'ft' } },

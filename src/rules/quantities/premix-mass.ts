@@ -20,7 +20,7 @@ export default quantity({
     'mix #area -order',
     'ton feather plus|and|with|both|each -order',
     'how-many ton feather plus|and|with|both|each -order',
-    'need mix -order',
+    'need mix -order -left',
     'figure ton',
     'what need #length -tack -gallon -taper -sign -cone -flagger -order -buffer -roller -truck -blade',
     'what need #number -tack -gallon -taper -sign -cone -flagger -order -buffer -roller -truck -blade',

@@ -15,8 +15,8 @@ export default quantity({
       seen: 'read',
     },
   ],
-  roles: { after: ['gap', 'straightedge', 'under', 'daylight'], before: ['gap', 'straightedge', 'daylight'] },
-  setting: ['straightedge', 'gap', 'daylight'],
+  roles: { after: ['gap', 'straightedge', 'under', 'daylight'], before: ['gap', 'under', 'straightedge', 'daylight'] },
+  setting: ['straightedge', 'gap', 'daylight', 'board'],
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How big is the gap under the straightedge?',

@@ -15,7 +15,7 @@ export default quantity({
     'gallon tack -water -tank',
     'how-many tack -water',
     'tack need -water',
-    'tack -water -rate -residual',
+    'tack -water -rate -residual -what+tack -mean -define -cutback+tack',
     'gallon -water -tank -rate',
     'gallon tack coat #length',
     'gallon coat #length',

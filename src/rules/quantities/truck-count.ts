@@ -16,7 +16,7 @@ export default quantity({
     'load #mass -how-far -far -apart -cover -go -feet -order -distance -minute -#output',
     'need load',
     'load #mass ?need ?haul ?each -how-far -far -apart -cover -go -feet -order -distance -minute -#output -place -put -down',
-    'truck #mass -how-far -far -apart -cover -go -feet -order -hour -#output -cycle -@check',
+    'truck #mass -left -how-far -far -apart -cover -go -feet -order -hour -#output -cycle -@check',
     'truck|load #mass haul|need|move -#output -how-far',
     'load #length|#area -order -roll -rolled -how-far -cover -cold -hot -bridge -post -posted -@check -thick -how -depth',
     'load -#figure -@check -truck -cold -hot -late -dump -come -came -roll -rolled -bridge -last -next -spread',

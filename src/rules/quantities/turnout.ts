@@ -9,7 +9,7 @@ export default quantity({
   because: 'Past the end the blade empties and the machine turns onto the row: the mix should be gone by there.',
   sources: [commonPractice],
   roles: { after: ['past', 'turnout', 'beyond'], before: ['turnout', 'past'] },
-  setting: ['turnout', 'past', 'beyond'],
+  setting: ['turnout', 'blade', 'grader', 'carry'],
   bare: false,
   question: {
     text: 'How far past the patch does the mix run out?',

@@ -19,6 +19,7 @@ export default step({
   rules: ['apparel', 'flagger-count', 'backing-spotter'],
   named: ['brief|briefing', 'tailgate+talk|meeting', 'safety+talk|meeting', 'toolbox+talk'],
   doneCues: [
+    'did|held|gave talk|meeting|briefing -not -before -how',
     'crew brief',
     'had talk|meeting|briefing -not -before',
     'talk|meeting|briefing done|over|finished -not -before',

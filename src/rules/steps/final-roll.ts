@@ -31,6 +31,7 @@ export default step({
   rules: ['flush-finish', 'straightedge', 'roll-low-to-high', 'roller-speed', 'roller-edge', 'static-thin-lift'],
   named: ['final|finish+roll|rolling', 'last+roll|rolling'],
   doneCues: [
+    'done|finished|through+last|final|finish+roll -not',
     'final|finish+roll done|finished|over|through -not',
     'all rolled -not',
     'rolled+out -not',

@@ -53,9 +53,15 @@ export default step({
     'flush-finish',
   ],
   named: ['finish|final|last|top+lift', 'finish|final|last+pass'],
-  doneCues: ['finish|final|last|top+lift down|laid|done|blade -not -how', 'finish|final|last|top+lift+in|on -not -how'],
+  doneCues: [
+    'only|just+one+lift blade|laid|down|spread -not -how -two',
+    'one|single+lift+job|patch blade|laid|down|spread -not -how',
+    'finish|final|last|top+lift down|laid|done|blade -not -how -putting',
+    'finish|final|last|top+lift+in|on -not -how',
+  ],
   atCues: ['on|start|lay|blade+finish|final|last|top+lift -how'],
   cues: [
+    'step put|putting|lay|blade finish|final|last|top+lift',
     'how lay|blade|put finish|final|last|top+lift',
     'finish|final|last+pass how',
     'windrow give+out|run+out early|late|where|when',

@@ -27,6 +27,8 @@ export default step({
   rules: ['air-temperature', 'no-rain', 'payload'],
   named: ['order+mix', 'order+check', 'check|checked+machine|grader|roller|equipment', 'pre-trip|walkaround'],
   doneCues: [
+    'mix|tack+order what+first|next|now -not -how -how-many',
+    'machine|equipment|grader|roller look+over -not',
     'mix|tack+order -not -what -how -how-many',
     'mix+coming -not',
     'machine|equipment|grader|roller|truck checked -not',
@@ -38,8 +40,6 @@ export default step({
     'what look blade|grader|roller|machine morning',
     'start day|shift checklist',
     'checklist start|morning',
-    'need locate',
-    'call 811|locate',
     'who call before shut|close',
   ],
 });

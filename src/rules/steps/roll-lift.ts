@@ -53,6 +53,7 @@ export default step({
     'roll done|finished|through -not -final',
   ],
   cues: [
+    'checklist roll|roller -grader -truck',
     'how roll|compact lift|patch|mat|mix -fast -many -long -times',
     'roll pattern',
     'where start roll',

@@ -44,11 +44,11 @@ export default step({
   rules: ['tack-set', 'end-spread', 'backing-spotter', 'payload', 'no-rain', 'air-temperature'],
   named: ['dump|tailgate|unload', 'spread+mix', 'put+mix+down'],
   doneCues: [
-    'mix|load|truck dump|unload|empty -not -how',
+    'mix|load|truck dump|unload|empty -not -how -before',
     'mix+down|out -not -how-many',
     'mix ground -not',
-    'dump -not -how -where',
-    'mix on+road|tack -not -how-many',
+    'dump -not -how -where -before',
+    'mix on+road|tack -not -how-many -before',
   ],
   cues: [
     'how|where dump|tailgate|unload -far -apart -often -spacing',

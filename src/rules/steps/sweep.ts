@@ -25,13 +25,19 @@ export default step({
   cautions: ['The cloud is silica, and blinds drivers: hold traffic, cab shut, nobody downwind.'],
   good: 'Stone and old mix show, dry, all over the marked area.',
   rules: ['tack-clean-dry', 'traffic-control-first'],
-  named: ['sweep|swept|sweeping', 'broom', 'blow+off'],
+  named: ['sweep|swept|sweeping|sweeper', 'broom', 'blow+off'],
   doneCues: [
     'swept -not -before',
     'broom|blow|blew+off|out -not -need -before -how',
     'sweep done|finished -not',
-    'broom done|finished|through -not',
+    'broom done|finished|through -not -before',
     'clean dry ?now',
   ],
-  cues: ['how sweep|broom', 'broom|sweep cloud|dust', 'sweep wet|water|mist'],
+  cues: [
+    'checklist+sweep|sweeping|broom|sweeper',
+    'how|what ready|prep|prepare road|surface|pavement before tack|spray|shoot',
+    'how sweep|broom',
+    'broom|sweep cloud|dust',
+    'sweep wet|water|mist',
+  ],
 });

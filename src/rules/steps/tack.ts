@@ -44,5 +44,10 @@ export default step({
     'swept tack -to+tack -ready -before -how -check -need',
     'we|i+tack -check -need -before -how -when',
   ],
-  cues: ['how tack|shoot|spray -fast -far -long -wide', 'how put tack', 'what tack step'],
+  cues: [
+    'checklist tack|spray|shoot|distributor',
+    'how tack|shoot|spray -fast -far -long -wide',
+    'how put tack',
+    'what tack step',
+  ],
 });

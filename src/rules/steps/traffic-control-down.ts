@@ -22,6 +22,7 @@ export default step({
   rules: ['traffic-control-last', 'open-to-traffic', 'overnight'],
   named: ['traffic+control+down', 'pick|need+up|down+sign|cone|traffic', 'sign+down'],
   doneCues: [
+    'sign|cone back|loaded trailer|truck|shop|yard -not -when -before',
     'traffic+control down|gone -not -when -check',
     'sign|cone down|in -order -which -#length -not -when -check -before -blow|blown -fell',
     'sign|cone pick+up -not -when -check -before -first',

@@ -44,6 +44,8 @@ export default step({
     'flagger place|station|out -not -where',
   ],
   cues: [
+    'before foot|step road|lane|pavement|highway',
+    'before anybody|anyone|somebody work|foot|walk|step road|lane|highway',
     'how set traffic+control|sign|cone -spacing -far -space -taper',
     'order sign|device|cone set|up|first',
     'which sign first',

@@ -51,6 +51,7 @@ export default step({
     'have|got windrow -how',
   ],
   cues: [
+    'checklist windrow',
     'how build|make|size|shape|straighten windrow -big -high -tall -wide',
     'how windrow -big -high -tall -wide -many -far',
     'windrow craft|trick|both+end',
