@@ -9,6 +9,7 @@ import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
 import { ignoredIn } from './ignored.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
+import { needOf } from './need.ts';
 import { blank } from './refusal.ts';
 import { repairReply } from './repairs.ts';
 import type { AssumedFact, Check, Reply, Value, Verdict, Working } from './reply.ts';
@@ -29,6 +30,8 @@ export function answer(scene: Scene): Reply {
   if (goal.kind === 'defect' || goal.kind === 'repair') return repairReply(scene, { kind: goal.kind, id: goal.id });
   if (scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
+  const ruled = ruledBy(scene, goal.id);
+  if (ruled) return verdictReply(scene, ruled);
   const comparison = compared(scene, goal.id);
   if (comparison) {
     const reply = body(comparison.scene, besideOf(comparison.scene, goal.id), comparison.verdict);
@@ -82,6 +85,16 @@ function isBesideThePoint({ understood }: Scene): boolean {
     named.length === 0 &&
     !sentence.places.has('@why')
   );
+}
+
+/**
+ * The limit that judges the asker's own figure where nothing but a usual figure stands against it: "bar at .08, 60 %
+ * residue, are we good" is held against what the surface takes, not against the one rate taken when nobody says.
+ */
+function ruledBy({ understood, engine, voice }: Scene, id: string): string | undefined {
+  if (!understood.fresh.some(({ quantity }) => quantity === id)) return undefined;
+  const target = needOf(engine, understood.facts, id)?.need.assumed.find((each) => voice.solved.get(each)?.by);
+  return target && [...engine.knowledge.limits.values()].find(({ on }) => on.id === target)?.id;
 }
 
 function valueReply(plain: Scene, goal: string): Reply {

@@ -13,6 +13,7 @@ import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
 import { impliedPractice } from './implied-practice.ts';
 import { emptyJob } from './job.ts';
+import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { figuresInWords } from './said-as.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
@@ -85,7 +86,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
     named,
     commands,
     open: new Set(Array.from(heardIn(engine.open, sentence), ({ of }) => of)),
-    ...take(goal, sought?.cue),
+    ...(sentence.places.has('@check') ? withJudged(engine, goal, take(goal, sought?.cue)) : take(goal, sought?.cue)),
   };
 }
 

@@ -35,7 +35,6 @@ export default fault({
     finds: [
       'got a heap of material left at the far end',
       'row was too big, there is a big pile at the end of the patch',
-      'three tons left on the truck',
     ],
     not: ['we ran out before the end of the patch', 'bump where the patch ends'],
   },

@@ -34,7 +34,7 @@ export default limit({
   text: {
     ok: '{on} is within the {limit} a lift may be, rolled.',
     caution: '{on} is thicker than the {limit} of the craft: right for some hot mixes, where the agency allows it.',
-    stop: '{on} is over the {limit} a lift may be, rolled: it takes {lift-split} lifts.',
+    stop: '{on} is over the {limit} a lift may be, rolled: one that thick takes {lift-split} lifts.',
     cannotTell: 'Tell me how thick the lift is, rolled, and I can say whether it is within {limit}.',
   },
   fix: 'Split it into more lifts and roll each one.',

@@ -11,7 +11,7 @@ export default quantity({
     'A roller packs only so deep, and a blade lays a thin lift truer than a thick one; thick lifts shove and stay soft below.',
   sources: [commonPractice, ufcRepair('ch. 7, p. 40: 2 to 3 in for lifts in ruts and depressions')],
   cues: ['max|thickest lift', 'how+thick lift check', 'thickest lay'],
-  roles: { after: ['max'], before: ['max', 'limit', 'let'] },
+  roles: { after: ['max'], before: ['max', 'limit', 'let', 'spec'] },
   setting: ['county', 'state', 'agency', 'district', 'spec', 'lets', 'let', 'limit', 'max', 'rule'],
   bare: false,
   default: { number: 1, unit: 'in' },

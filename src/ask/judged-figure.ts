@@ -1,0 +1,30 @@
+import { restsOn, solve } from '../calc/solve.ts';
+import { startOf } from '../rules/knowledge.ts';
+import type { Engine } from './engine.ts';
+import { knownFrom } from './facts.ts';
+import type { Goal } from './goal.ts';
+import type { Taken } from './taken.ts';
+
+/**
+ * The figure that a limit is to judge, where it was taken for another of its kind: "1 1/4 rolled on this lift, too thick?"
+ * means the lift. Where what the limit is on would be worked out from the limit's own bound, it would hold whatever was
+ * said, and say nothing.
+ */
+export function withJudged({ knowledge }: Engine, goal: Goal | undefined, taken: Taken): Taken {
+  const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
+  if (!rule || taken.facts.some(({ quantity }) => quantity === rule.on.id)) return taken;
+  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(taken.facts)));
+  const on = solved.get(rule.on.id);
+  const bounds = [rule.max, rule.min].flatMap((bound) => (bound && 'id' in bound ? [bound.id] : []));
+  if (!on?.by || !bounds.some((bound) => on.assumed.includes(bound))) return taken;
+  const rests = restsOn(solved, [rule.on.id]);
+  const [meant, ...others] = taken.fresh.filter(
+    ({ quantity }) =>
+      rests.has(quantity) &&
+      knowledge.quantities.get(quantity)?.dimension === knowledge.quantities.get(rule.on.id)?.dimension,
+  );
+  if (!meant || others.length > 0) return taken;
+  const moved = { ...meant, quantity: rule.on.id };
+  const swap = (facts: Taken['facts']) => facts.map((fact) => (fact === meant ? moved : fact));
+  return { ...taken, fresh: swap(taken.fresh), facts: swap(taken.facts) };
+}
