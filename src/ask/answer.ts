@@ -1,6 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { withAdded } from './added.ts';
-import { cardReply } from './cards.ts';
+import { cardInstead, cardReply, isBesideThePoint } from './cards.ts';
 import { linkedCards } from './cards-linked.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
 import { startsOf } from './engine.ts';
@@ -15,7 +15,6 @@ import { repairReply } from './repairs.ts';
 import type { AssumedFact, Check, Reply, Value, Verdict, Working } from './reply.ts';
 import { capital, say, sayEnds } from './say.ts';
 import type { Scene } from './scene.ts';
-import { searchCards } from './search.ts';
 import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
@@ -24,7 +23,9 @@ import { assumedBy, figureOf, notesOn, workingOf } from './working.ts';
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
   const { goal } = scene.understood;
-  if (!goal || isBesideThePoint(scene)) return cardFor(scene) ?? askWhat(scene);
+  const card = cardInstead(scene);
+  if (card) return cardReply(scene, card);
+  if (!goal || isBesideThePoint(scene)) return askWhat(scene);
   if (goal.kind === 'step') return stepsReply(scene, goal.id);
   if (goal.kind === 'fault') return faultReply(scene, goal.id);
   if (goal.kind === 'defect' || goal.kind === 'repair') return repairReply(scene, { kind: goal.kind, id: goal.id });
@@ -56,35 +57,6 @@ export function answer(scene: Scene): Reply {
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
   if (scene.voice.solved.has(goal.id) && !own) return valueReply(scene, goal.id);
   return askFor(scene, goal.id);
-}
-
-/** The card that a question finds, when one answers it. */
-function cardFor(scene: Scene): Reply | undefined {
-  const { hits, heard } = searchCards(scene, 1);
-  const [hit] = hits;
-  return hit && answers.some(([words, score]) => heard >= words && hit.score >= score)
-    ? cardReply(scene, hit.id)
-    : undefined;
-}
-
-/** The fewer words of a question the cards know, the surer one must be, or everyday talk would be answered with a card. */
-const answers: readonly (readonly [words: number, score: number])[] = [
-  [1, 0.9],
-  [2, 0.7],
-  [3, 0.5],
-];
-
-/** Words with no figure, fact, unit or command in them are no follow-up of what was asked before. */
-function isBesideThePoint({ understood }: Scene): boolean {
-  const { goalKept, fresh, commands, named, sentence, unbound } = understood;
-  return (
-    goalKept &&
-    fresh.length === 0 &&
-    unbound.length === 0 &&
-    commands.size === 0 &&
-    named.length === 0 &&
-    !sentence.places.has('@why')
-  );
 }
 
 /**

@@ -5,7 +5,7 @@ import { startOf } from '../rules/knowledge.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer } from './answer.ts';
 import { conversion } from './convert.ts';
-import { emergenciesIn, emergencyReply } from './emergency.ts';
+import { emergencyIn } from './emergency.ts';
 import { type Engine, engine as shipped } from './engine.ts';
 import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
 import { goalText } from './goal.ts';
@@ -41,6 +41,8 @@ export function knownJob(sent: unknown, { knowledge }: Engine = shipped): Job | 
 /** The same over another knowledge base. */
 export function askWith(engine: Engine, request: Request): Reply {
   const job = knownJob(request.job, engine);
+  const emergency = emergencyIn(request.question, engine, job ?? emptyJob);
+  if (emergency) return emergency;
   const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter(
     (note) => note !== undefined,
   );
@@ -58,8 +60,6 @@ function ruledBy(engine: Engine, request: Request, job: Job): Reply {
 
 function answered(engine: Engine, request: Request, job: Job): Reply {
   const { question } = request;
-  const [emergency, ...others] = emergenciesIn(question);
-  if (emergency !== undefined) return emergencyReply([emergency, ...others], engine, job);
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 

@@ -10,9 +10,6 @@ import { searchCards } from './search.ts';
 import { cardWords } from './wording/cards.ts';
 import { en } from './wording/en.ts';
 
-/** True for the id of a card. */
-export const isCard = (id: string): boolean => cardsById.has(id);
-
 /** Answers with a card: its text with the figures in it, what it rests on, and what to ask next. Throws RangeError for an unknown id. */
 export function cardReply(scene: Scene, id: string): Reply {
   const card = cardsById.get(id);
@@ -33,25 +30,46 @@ export function cardReply(scene: Scene, id: string): Reply {
   };
 }
 
-/** How well a card must answer to be told in place of what a record answers, and in place of asking what the figures given are for. */
-const better = { thanRecord: 0.84, thanAsking: 0.6 };
+/** How well a card must answer to be told in place of what a record answers. */
+const thanRecord = 0.84;
+
+/** With no record found: the fewer words of a question the cards know, the surer one must be, or everyday talk would be answered with a card. */
+const thanAsking: readonly (readonly [words: number, score: number])[] = [
+  [1, 0.9],
+  [2, 0.7],
+  [3, 0.5],
+];
 
 /**
  * The card that answers a question better than the record it was taken to be after: where no figure is given or asked for,
- * and a card is all but asked for by its own words, while it does not bear on that record. With no record found, any card
- * that the search is sure of. Never an emergency: that is told while it happens.
+ * and a card is all but asked for by its own words, while it does not bear on that record. With no record found, a card that
+ * the search is sure enough of. Never an emergency in place of a record: that is told while it happens.
  */
 export function cardInstead(scene: Scene): string | undefined {
-  const { goal, goalKept, sentence } = scene.understood;
-  const [hit] = searchCards(scene, 1).hits;
-  const card = hit && cardsById.get(hit.id)!;
-  if (!card || card.emergency) return undefined;
-  const hasFigures = sentence.figures.length > 0;
-  if (!goal) return !hasFigures || hit.score >= better.thanAsking ? card.id : undefined;
-  if (hasFigures || figureAsks.some((word) => sentence.places.has(word))) return undefined;
-  if (goalKept) return card.id;
+  const { goal, facts, sentence } = scene.understood;
+  const open = !goal || isBesideThePoint(scene);
+  const isFigured = facts.some((fact) => 'unit' in fact) || figureAsks.some((word) => sentence.places.has(word));
+  if (!open && (goal.kind === 'step' || isFigured)) return undefined;
+  const { hits, heard } = searchCards(scene, 1);
+  const [hit] = hits;
+  if (!hit) return undefined;
+  if (open) return thanAsking.some(([words, score]) => heard >= words && hit.score >= score) ? hit.id : undefined;
+  const card = cardsById.get(hit.id)!;
   const bearsOn = card.links.some((link) => link.endsWith(`/${goal.id}`));
-  return !bearsOn && hit.score >= better.thanRecord ? card.id : undefined;
+  return !card.emergency && !bearsOn && hit.score >= thanRecord ? card.id : undefined;
+}
+
+/** Words with no figure, fact, unit or command in them are no follow-up of what was asked before. */
+export function isBesideThePoint({ understood }: Scene): boolean {
+  const { goalKept, fresh, commands, named, sentence, unbound } = understood;
+  return (
+    goalKept &&
+    fresh.length === 0 &&
+    unbound.length === 0 &&
+    commands.size === 0 &&
+    named.length === 0 &&
+    !sentence.places.has('@why')
+  );
 }
 
 const figureAsks = ['how-many', 'how-far', 'how-fast'];

@@ -50,7 +50,7 @@ export const placesOf = (cue: Cue, heard: Heard): number[] =>
   cue.needs.flat(2).flatMap((word) => heard.places.get(word)?.at(-1) ?? []);
 
 /** True when a term is heard. */
-export function hears(heard: Heard, term: Term): boolean {
+function hears(heard: Heard, term: Term): boolean {
   const [first, ...rest] = term;
   if (rest.length === 0) {
     for (const word of first!) if (heard.places.has(word)) return true;
@@ -68,10 +68,16 @@ function follows(heard: Heard, rest: Term, at: number): boolean {
   return true;
 }
 
+/** True when a sentence says all that a cue must have, and nothing that rules it out. */
+export function isHeard(cue: Cue, heard: Heard): boolean {
+  for (const term of cue.needs) if (!hears(heard, term)) return false;
+  for (const term of cue.bars) if (hears(heard, term)) return false;
+  return true;
+}
+
 /** How well a cue fits: the weights of what it hears; undefined when it does not fit. */
 export function fitOf(cue: Cue, heard: Heard, weight: (word: string) => number): number | undefined {
-  for (const term of cue.needs) if (!hears(heard, term)) return undefined;
-  for (const term of cue.bars) if (hears(heard, term)) return undefined;
+  if (!isHeard(cue, heard)) return undefined;
   let score = 0;
   for (const term of cue.needs) score += weigh(term, heard, weight);
   for (const term of cue.helps) if (hears(heard, term)) score += weigh(term, heard, weight);

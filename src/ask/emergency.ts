@@ -1,9 +1,8 @@
 import { read } from '../calc/read/read.ts';
 import type { Item } from '../calc/read/reading.ts';
 import { cards } from './cards.generated.ts';
-import { type Cue, readCue } from './cue.ts';
+import { type Cue, isHeard, readCue } from './cue.ts';
 import type { Engine } from './engine.ts';
-import { isHeard } from './heard.ts';
 import { blank } from './refusal.ts';
 import type { Job, Reply } from './reply.ts';
 import { capital } from './say.ts';

@@ -3,7 +3,6 @@ import type { Rounding } from '../calc/rounding.ts';
 import type { Unit } from '../calc/units.ts';
 import { sayFigure, sayRange } from '../calc/wording.ts';
 import type { QuantityRecord, Source } from '../rules/shapes.ts';
-import type { UnitSystem } from './reply.ts';
 import { en } from './wording/en.ts';
 
 /** A quantity's figure in words, rounded as its record says. `given` figures are echoed, not rounded. */
@@ -29,9 +28,6 @@ function roundingOf({ rounding, units }: QuantityRecord, unit: Unit): { rounding
 /** A figure to stand inside a formula. */
 export const sayPlain = (record: QuantityRecord, base: number, unit: Unit, given: boolean): string =>
   sayFigure(base, unit, { plain: true, ...(given ? { given } : roundingOf(record, unit)) });
-
-/** The unit a quantity is answered in. */
-export const unitOf = (record: QuantityRecord, system: UnitSystem): Unit => record.units[system];
 
 /** A figure as a reply carries it: in its unit, not rounded, and in words. */
 export function asValue(record: QuantityRecord, fact: { value: number; low: number; high: number }, unit: Unit) {

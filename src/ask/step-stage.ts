@@ -1,7 +1,6 @@
 import { type Entry, layingOf, sequence } from '../rules/procedure.ts';
 import { work as shipped, type Work } from '../rules/work.ts';
-import { type Cue, readCue } from './cue.ts';
-import { isHeard } from './heard.ts';
+import { type Cue, isHeard, readCue } from './cue.ts';
 import type { Span } from './reply.ts';
 import type { Sentence } from './sentence.ts';
 import { isSmall } from './token.ts';

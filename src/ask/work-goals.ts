@@ -1,6 +1,5 @@
 import { work as shipped, type Work } from '../rules/work.ts';
-import { type Cue, readCue } from './cue.ts';
-import { isHeard } from './heard.ts';
+import { type Cue, isHeard, readCue } from './cue.ts';
 import type { Sentence } from './sentence.ts';
 import { stageSaid, stepsNamed } from './step-stage.ts';
 import { repairAsks } from './wording/repair-asks.ts';

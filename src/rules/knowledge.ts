@@ -1,5 +1,5 @@
 import { constant } from '../calc/expression.ts';
-import { inUnit, of } from '../calc/quantity.ts';
+import { of } from '../calc/quantity.ts';
 import { type Method, methodsOf } from '../calc/relation.ts';
 import { type Known, type Network, network } from '../calc/solve.ts';
 import { choices, limits, practices, quantities, relations, tables } from './index.generated.ts';
@@ -180,11 +180,6 @@ export function fingerprint(text: string): string {
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
   return (hash >>> 0).toString(16).padStart(8, '0');
-}
-
-/** A figure of a record in the unit wanted. */
-export function figureIn(record: QuantityRecord, base: number, system: 'us' | 'metric'): number {
-  return inUnit({ dimension: record.dimension, base }, record.units[system]);
 }
 
 /** The knowledge base as shipped. */

@@ -173,3 +173,9 @@ describe('what is written of such files', () => {
     expect(ask({ question: 'how many tons for 300 x 12 ft at 2 in', agency })).toMatchObject({ kind: 'value' });
   });
 });
+
+test('somebody hurt is answered first, whatever is wrong with the file', () => {
+  const reply = ask({ question: 'a guy got burned by hot mix', agency: { name: 5 } });
+  expect(reply).toMatchObject({ kind: 'card', topic: 'emergency-burn' });
+  expect(reply.text).toMatch(/^Call the emergency number now/);
+});

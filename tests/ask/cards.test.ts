@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { withAgency } from '../../src/ask/agency.ts';
+import { ask } from '../../src/ask/ask.ts';
 import { cards } from '../../src/ask/cards.generated.ts';
 import { cardInstead, cardReply, cardsFor } from '../../src/ask/cards.ts';
 import { type Engine, engine as shipped } from '../../src/ask/engine.ts';
@@ -115,6 +116,7 @@ describe('a card in place of a record', () => {
     ['tack between lifts or not', 'tack-between-lifts'],
   ])('where its own words are asked by: %s', (question, card) => {
     expect(cardInstead(sceneOf(question))).toBe(card);
+    expect(ask({ question })).toMatchObject({ kind: 'card', topic: card });
   });
 
   test.each([

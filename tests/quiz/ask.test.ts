@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { readCue, wordsOf } from '../../src/ask/cue.ts';
+import { isHeard, readCue, wordsOf } from '../../src/ask/cue.ts';
 import { engine } from '../../src/ask/engine.ts';
-import { isHeard } from '../../src/ask/heard.ts';
 import { readQuizAsk } from '../../src/ask/quiz/ask.ts';
 import { quizReply } from '../../src/ask/quiz/reply.ts';
 import { seats, topics } from '../../src/ask/quiz/topics.ts';

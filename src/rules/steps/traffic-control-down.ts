@@ -24,7 +24,8 @@ export default step({
   doneCues: [
     'sign|cone back|loaded trailer|truck|shop|yard -not -when -before',
     'traffic+control down|gone -not -when -check',
-    'sign|cone down|in -order -which -#length -not -when -check -before -blow|blown -fell',
+    'sign|cone down -order -which -#length -not -when -check -before -blow|blown -fell',
+    'sign|cone+in -order -which -#length -not -when -check -before -blow|blown -fell',
     'sign|cone pick+up -not -when -check -before -first',
     'everything|everybody|all off|out road|lane -not -check -when -before',
     'road|lane open -not -check -when',

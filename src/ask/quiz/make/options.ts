@@ -1,5 +1,4 @@
 import type { Random } from '../random.ts';
-import type { Numbers } from '../shapes.ts';
 
 /** Share of the key that an option has to be off by, so that a near miss is no wrong answer. */
 export const nearMiss = 0.08;
@@ -44,14 +43,6 @@ export function risingOptions(key: { readonly text: string; readonly figure: num
   const all = [{ ...key, mistake: undefined }, ...wrong].sort((a, b) => a.figure - b.figure);
   return all.map(({ text, mistake }) => (mistake === undefined ? { text } : { text, mistake }));
 }
-
-/** Numbers of an item for its checks. */
-export const numbersOf = (
-  right: number,
-  tolerance: number,
-  wrong: readonly Figured[],
-  reproduce: Numbers['reproduce'],
-): Numbers => ({ right, tolerance, wrong, reproduce });
 
 /** Longest and shortest option may differ by this factor, or by so many characters: short words differ by chance. */
 export const lengthRatio = 1.6;
