@@ -1,4 +1,5 @@
 import { restsOn } from '../calc/solve.ts';
+import { choiceOf } from '../rules/knowledge.ts';
 import { withAdded } from './added.ts';
 import { cardInstead, cardReply, isBesideThePoint } from './cards.ts';
 import { linkedCards } from './cards-linked.ts';
@@ -18,7 +19,7 @@ import type { Scene } from './scene.ts';
 import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
-import { assumedBy, figureOf, notesOn, workingOf } from './working.ts';
+import { assumedBy, figureOf, notesOn, sayChoice, workingOf } from './working.ts';
 
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
@@ -197,16 +198,19 @@ function lineOf(voice: Voice, value: Value): string {
   return capital(en.figure(record.title, value.text, sayEnds(record, fact, value.unit)));
 }
 
-/** The facts given that the first value rests on, in a sentence. */
+/** The facts given that the first value rests on, choices that were settled among them, in a sentence. */
 function from(voice: Voice, values: readonly Value[]): string {
   const used = restsOn(
     voice.solved,
     values.slice(0, 1).map((value) => value.quantity),
   );
   const facts = [...used]
-    .filter((id) => voice.isGiven(id))
+    .filter((id) => voice.isGiven(choiceOf(id) ?? id))
     .flatMap((id) => {
       const record = voice.knowledge.quantities.get(id);
+      const settled = sayChoice(id, voice);
+      // The unit of a figure is said with the figure.
+      if (settled) return voice.knowledge.choices.get(settled.quantity)?.settledByUnitOf ? [] : [settled.text];
       return record ? [en.fact(record.title, say(record, voice.solved.get(id)!.value, voice.unit(id), true))] : [];
     });
   return facts.length ? en.from(facts) : '';

@@ -65,7 +65,7 @@ const weights = {
   /** Taken off for a word beyond one of these: in "taper at 55" the speed is told, and hardly the taper. */
   beyondWeak: 8,
   /** For a quantity with a field of its own that is spoken of. */
-  setting: 4,
+  setting: 5,
   group: 6,
   outOfGroup: -6,
   asked: 9,

@@ -3,6 +3,7 @@ import { fromBase, toBase } from '../calc/quantity.ts';
 import { derivation, type Solved } from '../calc/solve.ts';
 import type { Unit } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
+import { choiceOf, optionTitle } from '../rules/knowledge.ts';
 import type { Figure, RelationRecord, Source } from '../rules/shapes.ts';
 import type { Voice } from './judging.ts';
 import type { AssumedFact, Value, Working } from './reply.ts';
@@ -85,16 +86,25 @@ export function notesOn(ids: readonly string[], voice: Voice): string[] {
   return [...new Set(ways.filter((note) => note !== undefined))];
 }
 
+/** A settled choice by its fact ("road-type=rural"), and in words; undefined for a figure. */
+export function sayChoice(
+  fact: string,
+  { knowledge }: Voice,
+): { quantity: string; choice: string; text: string } | undefined {
+  const quantity = choiceOf(fact);
+  if (quantity === undefined) return undefined;
+  const choice = fact.slice(quantity.length + 1);
+  const title = knowledge.choices.get(quantity)?.title ?? quantity;
+  return { quantity, choice, text: en.fact(title, optionTitle(knowledge.choices, quantity, choice)) };
+}
+
 /** Defaults the quantities rest on, each with what it is and where it comes from. */
 export function assumedBy(ids: readonly string[], voice: Voice): AssumedFact[] {
   const names = new Set(ids.flatMap((id) => voice.solved.get(id)?.assumed ?? []));
   return [...names].flatMap((name): AssumedFact[] => {
-    const [id, option] = name.split('=') as [string, string | undefined];
-    if (option !== undefined) {
-      const choice = voice.knowledge.choices.get(id);
-      const title = choice?.options.find((each) => each.id === option)?.title ?? option;
-      return [{ quantity: id, choice: option, rule: `choice/${id}`, text: en.fact(choice?.title ?? id, title) }];
-    }
+    const settled = sayChoice(name, voice);
+    if (settled) return [{ ...settled, rule: `choice/${settled.quantity}` }];
+    const id = name;
     const record = voice.knowledge.quantities.get(id);
     const fact = voice.solved.get(id);
     if (!record || !fact) return [];

@@ -65,6 +65,7 @@ import quantityGradingTime from './quantities/grading-time.ts';
 import quantityHalfDrum from './quantities/half-drum.ts';
 import quantityHaulDistance from './quantities/haul-distance.ts';
 import quantityHaulSpeed from './quantities/haul-speed.ts';
+import quantityHaulTime from './quantities/haul-time.ts';
 import quantityHotSectionLength from './quantities/hot-section-length.ts';
 import quantityImpactsPerFoot from './quantities/impacts-per-foot.ts';
 import quantityJobCost from './quantities/job-cost.ts';
@@ -316,6 +317,7 @@ import relationCrownDrop from './relations/crown-drop.ts';
 import relationCrownWedgeDepth from './relations/crown-wedge-depth.ts';
 import relationCrownWedgeMass from './relations/crown-wedge-mass.ts';
 import relationCycleTime from './relations/cycle-time.ts';
+import relationCycleTimeByHaul from './relations/cycle-time-by-haul.ts';
 import relationDeliveryRate from './relations/delivery-rate.ts';
 import relationDeviceCountAsSpaced from './relations/device-count-as-spaced.ts';
 import relationDeviceCountTangent from './relations/device-count-tangent.ts';
@@ -713,6 +715,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityHalfDrum,
   quantityHaulDistance,
   quantityHaulSpeed,
+  quantityHaulTime,
   quantityHotSectionLength,
   quantityImpactsPerFoot,
   quantityJobCost,
@@ -970,6 +973,7 @@ export const relations: readonly RelationRecord[] = [
   relationCrownWedgeDepth,
   relationCrownWedgeMass,
   relationCycleTime,
+  relationCycleTimeByHaul,
   relationDeliveryRate,
   relationDeviceCountAsSpaced,
   relationDeviceCountTangent,

@@ -60,6 +60,8 @@ function judgeBounds(rule: LimitRecord, facts: Facts): Judgement {
   const needs = [on ? undefined : rule.on.id, missingBound(rule.max, max), missingBound(rule.min, min)].filter(
     (id) => id !== undefined,
   );
+  const most = on && rule.max && max === undefined ? facts.get(rule.ceiling?.is.id ?? '') : undefined;
+  if (on && most && compare(on.value, most.value) >= 0) return pastCeiling(rule, on.value, most.value);
   if (!on || needs.length) return { rule, status: 'cannot-tell', needs };
   const past = (side: number): boolean => side > 0 || (rule.strict === true && side === 0);
   const over = max !== undefined && past(compare(on.value, max));
@@ -72,6 +74,12 @@ function judgeBounds(rule: LimitRecord, facts: Facts): Judgement {
     ...(bound === undefined ? {} : { bound }),
     needs: [],
   };
+}
+
+/** Broken by what the bound can be at most, in the words for that. */
+function pastCeiling(rule: LimitRecord, on: number, bound: number): Judgement {
+  const text = { ...rule.text, [rule.breaks]: rule.ceiling!.text };
+  return { rule: { ...rule, text }, status: rule.breaks, on, bound, needs: [] };
 }
 
 /** Holds a rule on how something is done against the facts. */

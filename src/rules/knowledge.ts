@@ -135,8 +135,12 @@ function defaultAmid(fact: Known, record: QuantityRecord | undefined, given: Rea
   return { ...fact, value: base, low: base, high: base };
 }
 
+/** The title of an option; its id where no record knows it. */
+export const optionTitle = (choices: ReadonlyMap<string, ChoiceRecord>, choice: string, option: string): string =>
+  choices.get(choice)?.options.find(({ id }) => id === option)?.title ?? option;
+
 /** The choice that an option settles; none for a figure. */
-const choiceOf = (fact: string): string | undefined =>
+export const choiceOf = (fact: string): string | undefined =>
   fact.includes('=') ? fact.slice(0, fact.indexOf('=')) : undefined;
 
 /** A relation's methods, each needing the settled choices its `when` names: one set for every combination that will do. */

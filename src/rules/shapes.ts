@@ -158,6 +158,8 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
   readonly max?: QuantityRecord<NoInfer<D>> | Figure<NoInfer<D>>;
   readonly min?: QuantityRecord<NoInfer<D>> | Figure<NoInfer<D>>;
   readonly breaks: Severity;
+  /** The most `max` can be while it is not known itself: reached, the rule is broken whatever `max` turns out to be. */
+  readonly ceiling?: { readonly is: QuantityRecord<NoInfer<D>>; readonly text: string };
   /** Where a broken `caution` becomes a `stop`: from this figure on, itself included. */
   readonly stopFrom?: Figure<NoInfer<D>>;
   /** The same, from above this figure only. */

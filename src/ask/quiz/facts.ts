@@ -1,7 +1,7 @@
 import { of, toBase } from '../../calc/quantity.ts';
 import { derivation, type Known, type Solved, solve } from '../../calc/solve.ts';
 import type { Unit } from '../../calc/units.ts';
-import { type Knowledge, optionFact, startOf } from '../../rules/knowledge.ts';
+import { type Knowledge, optionFact, optionTitle, startOf } from '../../rules/knowledge.ts';
 import type { Facts, Source } from '../../rules/shapes.ts';
 import { say } from '../say.ts';
 import type { Voice } from '../voice.ts';
@@ -28,7 +28,7 @@ export function voiceOf(knowledge: Knowledge, facts: Facts): Voice {
 export function sayFact({ quantities, choices }: Knowledge, facts: Facts, id: string): string | undefined {
   const fact = facts[id];
   if (fact === undefined) return undefined;
-  if (typeof fact === 'string') return choices.get(id)?.options.find((option) => option.id === fact)?.title;
+  if (typeof fact === 'string') return optionTitle(choices, id, fact);
   const record = quantities.get(id);
   return record && say(record, toBase(...fact), fact[1], true);
 }

@@ -1,7 +1,7 @@
 import { toBase } from '../../calc/quantity.ts';
 import type { Unit } from '../../calc/units.ts';
 import { sayFigure, sayRange } from '../../calc/wording.ts';
-import { knowledge } from '../../rules/knowledge.ts';
+import { knowledge, optionTitle } from '../../rules/knowledge.ts';
 import type { Said, Value } from '../reply.ts';
 import { sayEnds } from '../say.ts';
 import { en } from '../wording/en.ts';
@@ -15,7 +15,10 @@ export function titleOf(id: string): string {
 
 /** A fact as people say it: what it is, and its figure as given or its word. */
 export function sayFact(fact: { readonly quantity: string } & Said): string {
-  return en.fact(titleOf(fact.quantity), 'unit' in fact ? asGiven(fact.number, fact.unit) : optionTitle(fact));
+  return en.fact(
+    titleOf(fact.quantity),
+    'unit' in fact ? asGiven(fact.number, fact.unit) : optionTitle(knowledge.choices, fact.quantity, fact.choice),
+  );
 }
 
 /** A figure as it was given: not rounded. */
@@ -35,8 +38,4 @@ export function rangeOf({ quantity, unit, low, high }: Value): string | undefine
 export function partFigure(text: string): { readonly number: string; readonly rest: string } {
   const number = /^-?[\d,]{1,30}(?:\.\d{1,12})?(?:[ \u00a0]\d{1,3}\/\d{1,3}|\/\d{1,3})?/.exec(text)?.[0] ?? '';
   return { number, rest: text.slice(number.length).trim() };
-}
-
-function optionTitle({ quantity, choice }: { readonly quantity: string; readonly choice: string }): string {
-  return knowledge.choices.get(quantity)?.options.find(({ id }) => id === choice)?.title ?? choice;
 }

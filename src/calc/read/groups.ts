@@ -68,9 +68,24 @@ function joinable(reach: Measured): boolean {
 function readFactor(tokens: Tokens, i: number, options: QuantityOptions): Measured | undefined {
   if (at(tokens, i).kind === 'number' && readClock(tokens, i) !== undefined) return undefined;
   const factor = readReach(tokens, i, { ...options, afterFigure: true });
-  return factor && joinable(factor) ? factor : undefined;
+  if (!factor || joinable(factor)) return factor;
+  return isAsked(tokens, i, factor, options.side)
+    ? { ...factor, unit: undefined, unclear: undefined, next: i + 1 }
+    : undefined;
 }
 
+/** "300 x 12 x 2 tons": a third factor is a thickness, and what follows it is what is asked for. */
+function isAsked(tokens: Tokens, i: number, factor: Measured, side: QuantityOptions['side']): boolean {
+  return (
+    side?.count === 2 &&
+    factor.unit !== undefined &&
+    askedUnits.has(factor.unit) &&
+    at(tokens, i).kind === 'number' &&
+    factor.next === i + 2
+  );
+}
+
+const askedUnits: ReadonlySet<string> = new Set(['ton', 't', 'gal', 'L']);
 const sizeUnits: ReadonlySet<string> = new Set(['ft', 'in', 'yd', 'mi', 'mm', 'cm', 'm', 'km']);
 const spreading: ReadonlySet<string> = new Set(['ft', 'm', 'yd']);
 const thin: ReadonlySet<string> = new Set(['in', 'mm', 'cm']);

@@ -1,4 +1,5 @@
 import legalPayload from '../quantities/legal-payload.ts';
+import postedWeight from '../quantities/posted-weight.ts';
 import truckPayload from '../quantities/truck-payload.ts';
 import { limit } from '../shapes.ts';
 import { federalWeights } from '../sources-craft.ts';
@@ -9,6 +10,10 @@ export default limit({
   on: truckPayload,
   max: legalPayload,
   breaks: 'stop',
+  ceiling: {
+    is: postedWeight,
+    text: '{on} of load is already the {limit} posted for the whole truck, and the truck weighs on top of it.',
+  },
   because:
     'An overloaded truck brakes late, breaks roads and bridges, and tips with the bed up; the sign and the law weigh the whole truck.',
   sources: [federalWeights('axle and gross weights')],
@@ -36,6 +41,10 @@ export default limit({
     boundary: { 'truck-payload': [11, 'ton'], 'posted-weight': [46000, 'lb'], 'truck-tare': [24000, 'lb'] },
     breaks: { 'truck-payload': [10, 'ton'], 'posted-weight': [10, 'ton'], 'truck-tare': [9, 'ton'] },
     cannotTell: { 'truck-payload': [14, 'ton'] },
-    also: [{ facts: { 'legal-payload': [12, 'ton'] }, is: 'cannot-tell' }],
+    also: [
+      { facts: { 'legal-payload': [12, 'ton'] }, is: 'cannot-tell' },
+      { facts: { 'truck-payload': [10, 'ton'], 'posted-weight': [10, 'ton'] }, is: 'stop' },
+      { facts: { 'truck-payload': [9, 'ton'], 'posted-weight': [10, 'ton'] }, is: 'cannot-tell' },
+    ],
   },
 });

@@ -16,6 +16,7 @@ export default quantity({
     'what depth|thick|thickness put|down|laid|lay|place',
     'what thick|thickness|depth #mass',
     'yield',
+    'average laid|put|place|down|spread|used #mass -@check -order -lift',
     'get|got+#length #mass -how-many -how-far -need -order -left -load',
     'average thick|thickness|depth -patch -rut',
     'thickness|depth #mass -@check -how-many -how-far -feet -cost -order -loose -lift -need',

@@ -10,7 +10,7 @@ export default quantity({
   because:
     'The largest gap under a straightedge laid across; humps beside the rut lift the edge and make it read deeper than what is to be filled.',
   sources: [armyPci('appendix B, p. B-20')],
-  roles: { after: ['deep', 'depth', 'rut'], before: ['rut', 'rutted', 'depth', 'deep'] },
+  roles: { after: ['deep', 'depth', 'rut', 'middle', 'center'], before: ['rut', 'rutted', 'depth', 'deep'] },
   setting: ['rut', 'rutted'],
   bare: { us: 'in', metric: 'mm' },
   question: {

@@ -11,7 +11,7 @@ export default quantity({
   cues: ['how-many gallon tank|distributor', 'how+big tank'],
   roles: {
     after: ['tank', 'distributor', 'aboard', 'left', 'tack', 'oil'],
-    before: ['tank', 'distributor', 'carry', 'hold', 'stick', 'strapped', 'from'],
+    before: ['tank', 'truck', 'distributor', 'carry', 'hold', 'stick', 'strapped', 'from'],
   },
   bare: false,
   question: {
