@@ -10,6 +10,7 @@ import { type Engine, engine as shipped } from './engine.ts';
 import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
 import { goalText } from './goal.ts';
 import { emptyJob, readJob } from './job.ts';
+import { longestQuestion } from './longest.ts';
 import { patchesReply } from './patches.ts';
 import { problemWith } from './problems.ts';
 import { quizReply } from './quiz/reply.ts';
@@ -20,9 +21,6 @@ import { unitsOf } from './units.ts';
 import { en } from './wording/en.ts';
 
 export { refuse };
-
-/** Longest question that is read, in characters. */
-export const longestQuestion = 2000;
 
 /**
  * Answers a typed question. Pure and synchronous: the same request gives the same reply. The reply's `job` is to be sent

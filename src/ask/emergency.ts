@@ -3,6 +3,7 @@ import type { Item } from '../calc/read/reading.ts';
 import { cards } from './cards.generated.ts';
 import { type Cue, isHeard, readCue } from './cue.ts';
 import type { Engine } from './engine.ts';
+import { longestQuestion } from './longest.ts';
 import { blank } from './refusal.ts';
 import type { Job, Reply } from './reply.ts';
 import { capital } from './say.ts';
@@ -45,9 +46,6 @@ const vocabulary = vocabularyOf({ ...doubtHeads, ...emergencyHeads }, [
   ...[emergencyPlain, supposing, asking, somebodyKnown, emergencySmall].flat(),
 ]);
 
-/** Longest text that is looked through, in characters: as long as a question may be. */
-const longest = 2000;
-
 /**
  * The emergencies that a text says are happening now, by the ids of their cards, the one to act on first at the head. What
  * is supposed, asked about the law, or told of another day is none. Takes anything; never throws.
@@ -56,7 +54,7 @@ export function emergenciesIn(question: unknown): string[] {
   if (typeof question !== 'string') return [];
   const items = read(
     question
-      .slice(0, longest)
+      .slice(0, longestQuestion)
       .replace(/['’]s\b/g, '')
       .replace(/\b911\b/g, 'ambulance'),
   );

@@ -11,7 +11,7 @@ import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
-import { impliedPractice } from './implied-practice.ts';
+import { impliedLimit, impliedPractice } from './implied-rule.ts';
 import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
@@ -73,6 +73,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
       checkedGoal(engine, sentence, take) ??
       impliedGoal(engine, named, take) ??
       impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
+      impliedLimit(engine.knowledge, sentence, take(undefined)) ??
       old);
   return {
     goal,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { engine } from '../../src/ask/engine.ts';
 import type { Fact } from '../../src/ask/facts.ts';
-import { impliedPractice } from '../../src/ask/implied-practice.ts';
+import { impliedPractice } from '../../src/ask/implied-rule.ts';
 import { type Sentence, sentenceOf } from '../../src/ask/sentence.ts';
 import { liftFigures } from '../../src/ask/step-stage.ts';
 import { read } from '../../src/calc/read/read.ts';

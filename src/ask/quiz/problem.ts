@@ -1,5 +1,6 @@
 import { roundUp } from '../../calc/quantity.ts';
 import type { Unit } from '../../calc/units.ts';
+import rollDown from '../../rules/quantities/roll-down.ts';
 import type { Facts } from '../../rules/shapes.ts';
 import type { Level } from './shapes.ts';
 
@@ -35,6 +36,9 @@ export interface Problem {
 /** Figures from `from` to `to` in steps; worked in whole steps, so that no dust gathers. */
 export const steps = (from: number, to: number, step: number): number[] =>
   Array.from({ length: Math.round((to - from) / step) + 1 }, (_, at) => Number((from + at * step).toPrecision(12)));
+
+/** Loose over rolled, as it usually is: what is taken for the other comes out so many times over. */
+export const loose = rollDown.default!.number;
 
 /** A mistake that makes the answer so many times what it should be. */
 export const timesOver =

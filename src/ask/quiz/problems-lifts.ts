@@ -1,5 +1,5 @@
 import { roundUp } from '../../calc/quantity.ts';
-import { type Problem, roundDown, steps, takes, timesOver } from './problem.ts';
+import { loose, type Problem, roundDown, steps, takes, timesOver } from './problem.ts';
 
 /** Lifts, the row and the blade. */
 export const liftProblems: readonly Problem[] = [
@@ -55,7 +55,7 @@ export const liftProblems: readonly Problem[] = [
     settled: { 'patch-shape': 'square-cut' },
     mistakes: {
       'for-all-lifts': takes('premix-mass'),
-      'loose-for-rolled': timesOver(1.25),
+      'loose-for-rolled': timesOver(loose),
       'one-lift-more': ({ fact }) => fact('premix-mass') / (fact('lift-count') + 1),
       'one-lift-fewer': ({ fact }) => fact('premix-mass') / (fact('lift-count') - 1),
     },
@@ -90,7 +90,7 @@ export const liftProblems: readonly Problem[] = [
     mistakes: {
       'linear-yards': timesOver(3),
       'feet-not-yards': timesOver(9),
-      'loose-for-rolled': timesOver(1.25),
+      'loose-for-rolled': timesOver(loose),
       'thousand-pounds': timesOver(2),
       'two-lanes': timesOver(2),
     },

@@ -1,12 +1,11 @@
 import { roundUp } from '../../calc/quantity.ts';
-import { halfForOneAndHalf, type Problem, roundDown, steps, takes, timesOver, tookOneInch } from './problem.ts';
+import { halfForOneAndHalf, loose, type Problem, roundDown, steps, takes, timesOver, tookOneInch } from './problem.ts';
 
 const ton = 2000;
 const length = ['ft', steps(90, 600, 30)] as const;
 const width = ['ft', [8, 9, 10, 11, 12]] as const;
 const depth = ['in', [1, 1.5, 2, 2.5, 3]] as const;
 const weight = ['lb/yd2/in', [105, 110, 115, 120]] as const;
-const loose = 1.25;
 
 /** Tons, loads and lifts. */
 export const mixProblems: readonly Problem[] = [

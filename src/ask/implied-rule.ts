@@ -3,6 +3,7 @@ import type { PracticeRecord } from '../rules/shapes.ts';
 import type { Fact } from './facts.ts';
 import type { Goal } from './goal.ts';
 import type { Sentence } from './sentence.ts';
+import type { Taken } from './taken.ts';
 
 /** The gravest first: where one way of working breaks two rules, the one that can hurt is told. */
 const gravest = ['stop', 'caution', 'ok'];
@@ -13,11 +14,10 @@ const gravest = ['stop', 'caution', 'ok'];
  */
 export function impliedPractice(
   { practices }: Knowledge,
-  { places, tokens }: Sentence,
+  sentence: Sentence,
   fresh: readonly Fact[],
 ): Goal | undefined {
-  const asks = places.has('@check') || tokens.some((token) => token.kind === 'mark' && token.text === '?');
-  if (!asks) return undefined;
+  if (!asks(sentence)) return undefined;
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
   const rank = ({ on, judged }: PracticeRecord): number => gravest.indexOf(judged[said.get(on.id)!]?.status ?? 'ok');
   const [gravestOne] = [...practices.values()]
@@ -25,3 +25,16 @@ export function impliedPractice(
     .sort((a, b) => rank(a) - rank(b));
   return gravestOne && { kind: 'practice', id: gravestOne.id };
 }
+
+/**
+ * "It's 44 out and dropping, can we lay?" names no goal either: of the limits that stand by themselves, the one on a
+ * figure just given is meant. Undefined where figures given belong to several.
+ */
+export function impliedLimit({ limits }: Knowledge, sentence: Sentence, { told }: Taken): Goal | undefined {
+  if (!asks(sentence)) return undefined;
+  const [meant, ...others] = [...limits.values()].filter(({ on, cues }) => cues && told.has(on.id));
+  return meant && others.length === 0 ? { kind: 'limit', id: meant.id } : undefined;
+}
+
+const asks = ({ places, tokens }: Sentence): boolean =>
+  places.has('@check') || tokens.some((token) => token.kind === 'mark' && token.text === '?');

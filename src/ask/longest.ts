@@ -1,0 +1,2 @@
+/** Longest question that is read, in characters. */
+export const longestQuestion = 2000;
