@@ -8,6 +8,7 @@ interface Gap {
   readonly said: string;
 }
 export function requestOf(line: string): Request | undefined;
+export function requestsIn(log: string): { requests: Request[]; unread: number[] };
 export function gapsIn(
   requests: readonly Request[],
   replies: readonly {

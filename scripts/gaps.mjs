@@ -2,10 +2,9 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** One request of a log line: a bare question, or JSON with `question`, or `ask`, or the `turns` of a talk. Blank lines and remarks are none. */
+/** One request of a log line: a bare question, or JSON with `question`, or `ask`, or the `turns` of a talk. */
 export function requestOf(line) {
   const text = line.trim();
-  if (text === '' || text.startsWith('//') || text.startsWith('#')) return undefined;
   if (!text.startsWith('{')) return { question: text };
   try {
     const { question, ask, turns, units, agency } = JSON.parse(text);
@@ -14,6 +13,19 @@ export function requestOf(line) {
   } catch {
     return undefined;
   }
+}
+
+/** The requests of a log, blank lines and remarks apart, and the numbers of the lines that could not be read. */
+export function requestsIn(log) {
+  const requests = [];
+  const unread = [];
+  log.split('\n').forEach((line, at) => {
+    if (/^\s*($|\/\/|#)/.test(line)) return;
+    const request = requestOf(line);
+    if (request) requests.push(request);
+    else unread.push(at + 1);
+  });
+  return { requests, unread };
 }
 
 /** What was not answered, by why not: each reason with its questions, the commonest first. */
@@ -31,9 +43,9 @@ export function gapsIn(requests, replies) {
 /** Groups the unanswered questions of a log by reason, and prints a line for the corpus for each. */
 export function gaps(root, [file, ...others]) {
   if (!file || others.length > 0) throw new Error('Name one file: npm run gaps -- FILE, with a question on each line.');
-  const requests = readFileSync(file, 'utf8')
-    .split('\n')
-    .flatMap((line) => requestOf(line) ?? []);
+  const { requests, unread } = requestsIn(readFileSync(file, 'utf8'));
+  if (unread.length > 0)
+    process.stderr.write(`Left out, for they are no JSON with a question: lines ${unread.join(', ')}.\n`);
   if (requests.length === 0)
     throw new Error(`${file} holds no questions: put one on each line, or JSON with "question".`);
   const { stdout, stderr, status } = spawnSync(process.execPath, [join(root, 'scripts', 'run.mjs'), 'ask', '--jsonl'], {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { gapsIn, requestOf } from '../../scripts/gaps.mjs';
+import { gapsIn, requestOf, requestsIn } from '../../scripts/gaps.mjs';
 import { ask } from '../../src/ask/ask.ts';
 
 describe('questions of a log that were not answered', () => {
@@ -7,9 +7,14 @@ describe('questions of a log that were not answered', () => {
     expect(requestOf('how many tons')).toEqual({ question: 'how many tons' });
     expect(requestOf('{"ask": "1.5 in to mm"}')).toMatchObject({ question: '1.5 in to mm' });
     expect(requestOf('{"turns": ["how many tons", "12 x 300"]}')).toMatchObject({ question: 'how many tons' });
-    expect(requestOf('  ')).toBeUndefined();
-    expect(requestOf('// a remark')).toBeUndefined();
     expect(requestOf('{ broken')).toBeUndefined();
+  });
+
+  test('blank lines and remarks are left out, a line that cannot be read is told', () => {
+    expect(requestsIn('  \n// a remark\n# another\nhow many tons\n{ broken\n')).toEqual({
+      requests: [{ question: 'how many tons' }],
+      unread: [5],
+    });
   });
 
   test('they stand by reason, the commonest first; what is answered is left out', () => {
