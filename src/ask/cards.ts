@@ -46,10 +46,10 @@ const thanAsking: readonly (readonly [words: number, score: number])[] = [
  * the search is sure enough of. Never an emergency in place of a record: that is told while it happens.
  */
 export function cardInstead(scene: Scene): string | undefined {
-  const { goal, facts, sentence } = scene.understood;
+  const { goal, facts, sentence, isAnswer } = scene.understood;
   const open = !goal || isBesideThePoint(scene);
   const isFigured = facts.some((fact) => 'unit' in fact) || figureAsks.some((word) => sentence.places.has(word));
-  if (!open && (goal.kind === 'step' || isFigured)) return undefined;
+  if (!open && (isAnswer || isFigured || ownReply.has(goal.kind))) return undefined;
   const { hits, heard } = searchCards(scene, 1);
   const [hit] = hits;
   if (!hit) return undefined;
@@ -71,6 +71,9 @@ export function isBesideThePoint({ understood }: Scene): boolean {
     !sentence.places.has('@why')
   );
 }
+
+/** What a record of these kinds answers is a reply of its own, told whole: the steps, or which repair. */
+const ownReply: ReadonlySet<string> = new Set(['step', 'defect', 'repair']);
 
 const figureAsks = ['how-many', 'how-far', 'how-fast'];
 

@@ -39,6 +39,8 @@ export interface Understanding {
   readonly unbound: readonly Figure[];
   /** Quantities spoken of without a figure: they are asked for, not assumed. */
   readonly open: ReadonlySet<string>;
+  /** True when it answers what was asked last. */
+  readonly isAnswer: boolean;
   readonly system: UnitSystem;
   readonly sentence: Sentence;
   /** The question as it was read, word by word. */
@@ -75,8 +77,10 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
       impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
       impliedLimit(engine.knowledge, sentence, take(undefined)) ??
       old);
+  const taken = take(goal, sought?.cue);
   return {
     goal,
+    isAnswer: past.asked !== undefined && taken.fresh.some(({ quantity }) => quantity === past.asked),
     goalKept: goal !== undefined && (only !== undefined || found.length === 0),
     turn,
     stage: past.stage,
@@ -87,7 +91,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
     named,
     commands,
     open: new Set(Array.from(heardIn(engine.open, sentence), ({ of }) => of)),
-    ...(sentence.places.has('@check') ? withJudged(engine, goal, take(goal, sought?.cue)) : take(goal, sought?.cue)),
+    ...(sentence.places.has('@check') ? withJudged(engine, goal, taken) : taken),
   };
 }
 
