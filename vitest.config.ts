@@ -18,8 +18,19 @@ export default defineConfig({
         test: {
           name: 'rest',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: [...pure, 'site'].map((folder) => `tests/${folder}/**`),
+          exclude: [...pure, 'site', 'store'].map((folder) => `tests/${folder}/**`),
           pool: 'forks',
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'store',
+          include: ['tests/store/**/*.test.{ts,tsx}'],
+          globalSetup: 'tests/store/postgres-setup.ts',
+          pool: 'forks',
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {

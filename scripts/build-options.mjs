@@ -16,6 +16,8 @@ export const forNode = {
   target: 'node20',
   format: 'cjs',
   charset: 'ascii',
+  // Loaded from where they are installed, and only when a store is opened: one of them is machine code.
+  external: ['kysely', 'libsql', 'pg'],
   define: {
     'import.meta.url': 'bundleUrl',
     'import.meta.filename': '__filename',

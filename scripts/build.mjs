@@ -7,6 +7,7 @@ export const bundles = [
   { entry: 'src/server/start.ts', out: 'dist/server.cjs', runsIn: 'node' },
   { entry: 'src/server/ask-command.ts', out: 'dist/ask.cjs', runsIn: 'node' },
   { entry: 'src/server/quiz-command.ts', out: 'dist/quiz.cjs', runsIn: 'node' },
+  { entry: 'src/server/store-command.ts', out: 'dist/store.cjs', runsIn: 'node' },
   { entry: 'src/client/page.ts', out: 'dist/client/page.js', runsIn: 'browser' },
 ];
 

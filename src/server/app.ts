@@ -11,10 +11,11 @@ import { assetRoutes } from './routes/assets.ts';
 import { healthRoute } from './routes/health.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { pageRoute } from './routes/page.ts';
+import { StoreFault } from './store/fault.ts';
 
 /** The whole server without a socket: give it requests, it answers them. Holds no state between two requests. */
 export function createApp(needs: Needs): App {
-  const doors: Doors = { version: knowledge.version, report: () => {}, ...needs };
+  const doors: Doors = { version: knowledge.version, report: () => {}, store: noStore, ...needs };
   const app: App = new Hono<Env>();
   app.use(requestId({ limitLength: 100 }), strictHeaders, compress());
   pageRoute(app, doors);
@@ -26,3 +27,5 @@ export function createApp(needs: Needs): App {
   app.onError((fault, c) => answerFault(fault, c, doors.report));
   return app;
 }
+
+const noStore = (): Promise<never> => Promise.reject(new StoreFault('none'));

@@ -1,4 +1,5 @@
 import type { Reply, Request } from '../ask/reply.ts';
+import type { Store } from './store/store.ts';
 
 /** What the server needs of the world: an engine that answers, and somewhere to tell of a fault. */
 export interface Needs {
@@ -7,6 +8,8 @@ export interface Needs {
   readonly version?: string;
   /** Told of every fault of ours, in one line, without what the asker typed. */
   readonly report?: (line: string) => void;
+  /** What crews share. Called only when something shared is wanted: no question needs a store. Rejects with a `StoreFault`. */
+  readonly store?: () => Promise<Store>;
 }
 
 /** The same with nothing left open. */

@@ -1,6 +1,7 @@
 import { ask } from '../ask/ask.ts';
 import { createApp } from './app.ts';
 import { listenUntilStopped } from './listen.ts';
+import { lazyStore, openStore, placeFrom } from './store/open.ts';
 import { en } from './wording/en.ts';
 
 /**
@@ -17,13 +18,16 @@ export async function main(argv: string[]): Promise<number> {
   const { HOST, PORT } = process.env;
   const port = PORT ? portIn(PORT) : 8787;
   if (port === undefined) return complain(en.start.badPort(PORT ?? ''), 2);
-  const app = createApp({ ask, report: (line) => complain(line, 1) });
+  const store = lazyStore(() => openStore(placeFrom(process.env)));
+  const app = createApp({ ask, report: (line) => complain(line, 1), store: store.get });
   const host = HOST || '127.0.0.1';
   try {
     await listenUntilStopped(app, host, port, (address) => process.stdout.write(`${en.listening(address)}\n`));
     return 0;
   } catch (fault) {
     return complain(whyNot(fault, host, port), 1);
+  } finally {
+    await store.close();
   }
 }
 

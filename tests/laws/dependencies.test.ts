@@ -19,10 +19,15 @@ const config: SourceFile = {
   text: readFileSync(join(root, 'vitest.config.ts'), 'utf8'),
 };
 
-/** Used without being imported: by the compiler's settings, or as a program that the scripts run by its path. */
+/** Used without being imported: by the compiler, for its settings or a package it describes, or as a program that the scripts run by its path. */
 function usedByPath(name: string): boolean {
-  if (name.startsWith('@types/'))
-    return readFileSync(join(root, 'tsconfig.json'), 'utf8').includes(`"${name.slice(7)}"`);
+  if (name.startsWith('@types/')) {
+    const described = name.slice(7);
+    return (
+      readFileSync(join(root, 'tsconfig.json'), 'utf8').includes(`"${described}"`) ||
+      packagesIn([...shipped, ...tools]).has(described)
+    );
+  }
   return tools.some(({ text }) => text.includes(`node_modules/${name}/`) || text.includes(`import('${name}')`));
 }
 

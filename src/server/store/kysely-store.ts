@@ -1,0 +1,196 @@
+import type { Kysely, Transaction } from 'kysely';
+import { dump, fill } from './dump.ts';
+import { faultFrom, StoreFault } from './fault.ts';
+import { linkFrom } from './rows.ts';
+import type { Entry, KeptEntry, LogListed, Receipt, Store } from './store.ts';
+import type { EngineName, Tables } from './tables.ts';
+import { groupWriter } from './writer.ts';
+
+/** The store over one set of tables; both engines share every line of it. */
+export function kyselyStore(db: Kysely<Tables>, engine: EngineName, where: string): Store {
+  const write = groupWriter(db);
+  /** Runs a piece of work, its errors worded. */
+  const worded = async <T>(work: () => Promise<T>): Promise<T> => {
+    try {
+      return await work();
+    } catch (error) {
+      throw faultFrom(error, where);
+    }
+  };
+  const keyOf = async (name: string): Promise<number | undefined> =>
+    (await db.selectFrom('log').select('key').where('name', '=', name).executeTakeFirst())?.key;
+
+  return {
+    append: (log, entries) =>
+      worded(() => {
+        kindOf(log);
+        return write(log, (trx) => append(trx, engine, log, entries));
+      }),
+    read: (log, after, most) =>
+      worded(async () => {
+        const rows = await db
+          .selectFrom('entry')
+          .innerJoin('log', 'log.key', 'entry.log')
+          .select(['entry.place', 'entry.id', 'entry.body', 'entry.at'])
+          .where('log.name', '=', log)
+          .where('entry.place', '>', after)
+          .orderBy('entry.place')
+          .limit(most)
+          .execute();
+        return rows.map(({ body, ...row }): KeptEntry => ({ ...row, body: JSON.parse(body) }));
+      }),
+    length: (log) =>
+      worded(
+        async () =>
+          (await db.selectFrom('log').select('length').where('name', '=', log).executeTakeFirst())?.length ?? 0,
+      ),
+    logs: (kind, after, most) =>
+      worded(async () => {
+        const from = after === '' ? 0 : ((await keyOf(after)) ?? 0);
+        const rows = await db
+          .selectFrom('log')
+          .select(['name', 'length', 'started_at'])
+          .where('kind', '=', kind)
+          .where('key', '>', from)
+          .orderBy('key')
+          .limit(most)
+          .execute();
+        return rows.map(({ name, length, started_at }): LogListed => ({ log: name, length, startedAt: started_at }));
+      }),
+    erase: (log) =>
+      worded(async () => {
+        await write(log, (trx) => trx.deleteFrom('log').where('name', '=', log).execute());
+      }),
+    addLink: (link) =>
+      worded(() =>
+        write(link.log, async (trx) => {
+          const { key } = await held(trx, engine, link.log, link.madeAt);
+          const { hash, id, role, madeAt, revokedAt = null } = link;
+          await trx
+            .insertInto('link')
+            .values({ hash, id, log: key, role, made_at: madeAt, revoked_at: revokedAt })
+            .execute();
+        }),
+      ),
+    link: (hash) =>
+      worded(async () => {
+        const [row] = await linkRows(db).where('link.hash', '=', hash).execute();
+        return row && linkFrom(row);
+      }),
+    links: (log) =>
+      worded(async () =>
+        (await linkRows(db).where('log.name', '=', log).orderBy('link.made_at').orderBy('link.id').execute()).map(
+          linkFrom,
+        ),
+      ),
+    revoke: (log, id, at) =>
+      worded(() =>
+        write(log, async (trx) => {
+          const key = await trx.selectFrom('log').select('key').where('name', '=', log).executeTakeFirst();
+          if (!key) return false;
+          const { numUpdatedRows } = await trx
+            .updateTable('link')
+            .set({ revoked_at: at })
+            .where('log', '=', key.key)
+            .where('id', '=', id)
+            .where('revoked_at', 'is', null)
+            .executeTakeFirst();
+          if (numUpdatedRows > 0n) return true;
+          const there = await trx
+            .selectFrom('link')
+            .select('id')
+            .where('log', '=', key.key)
+            .where('id', '=', id)
+            .executeTakeFirst();
+          return there !== undefined;
+        }),
+      ),
+    dump: (take) => worded(() => dump(db, engine, take)),
+    fill: (parts, replace) => worded(() => fill(db, parts, replace)),
+    close: () => worded(() => db.destroy()),
+  };
+}
+
+/** The kind in a log's name. Throws for what is no name. */
+export function kindOf(log: string): string {
+  const kind = /^([a-z]{1,20})\/[A-Za-z0-9_-]{1,100}$/.exec(log)?.[1];
+  if (kind === undefined) throw new StoreFault('badName');
+  return kind;
+}
+
+function linkRows(db: Kysely<Tables>) {
+  return db
+    .selectFrom('link')
+    .innerJoin('log', 'log.key', 'link.log')
+    .select(['link.hash', 'link.id', 'log.name as log', 'link.role', 'link.made_at', 'link.revoked_at']);
+}
+
+/** A log's row, started where there is none, and held against other servers until the transaction ends. */
+async function held(
+  trx: Transaction<Tables>,
+  engine: EngineName,
+  name: string,
+  at: string,
+): Promise<{ key: number; length: number }> {
+  const select = trx.selectFrom('log').select(['key', 'length']).where('name', '=', name);
+  const locking = engine === 'postgres' ? select.forUpdate() : select;
+  const row = await locking.executeTakeFirst();
+  if (row) return row;
+  await trx
+    .insertInto('log')
+    .values({ name, kind: kindOf(name), length: 0, started_at: at })
+    .onConflict((conflict) => conflict.column('name').doNothing())
+    .execute();
+  return locking.executeTakeFirstOrThrow();
+}
+
+/** Rows that go into one statement: SQLite takes 32,766 parameters. */
+const rowsAtOnce = 1000;
+
+async function append(
+  trx: Transaction<Tables>,
+  engine: EngineName,
+  log: string,
+  entries: readonly Entry[],
+): Promise<Receipt> {
+  const now = entries[0]?.at;
+  if (now === undefined) {
+    const row = await trx.selectFrom('log').select('length').where('name', '=', log).executeTakeFirst();
+    return { length: row?.length ?? 0, added: 0, differing: [] };
+  }
+  const { key, length } = await held(trx, engine, log, now);
+  const there = new Map<string, string>();
+  for (let at = 0; at < entries.length; at += rowsAtOnce) {
+    const ids = entries.slice(at, at + rowsAtOnce).map(({ id }) => id);
+    const rows = await trx
+      .selectFrom('entry')
+      .select(['id', 'body'])
+      .where('log', '=', key)
+      .where('id', 'in', ids)
+      .execute();
+    for (const { id, body } of rows) there.set(id, body);
+  }
+  const fresh: { id: string; body: string; at: string }[] = [];
+  const differing: string[] = [];
+  for (const { id, body, at } of entries) {
+    const text = JSON.stringify(body);
+    const before = there.get(id);
+    if (before === undefined) {
+      there.set(id, text);
+      fresh.push({ id, body: text, at });
+    } else if (before !== text) differing.push(id);
+  }
+  const rows = fresh.map((each, at) => ({ log: key, place: length + at + 1, ...each }));
+  for (let at = 0; at < rows.length; at += rowsAtOnce)
+    await trx
+      .insertInto('entry')
+      .values(rows.slice(at, at + rowsAtOnce))
+      .execute();
+  if (rows.length > 0)
+    await trx
+      .updateTable('log')
+      .set({ length: length + rows.length })
+      .where('key', '=', key)
+      .execute();
+  return { length: length + rows.length, added: rows.length, differing };
+}
