@@ -4879,7 +4879,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "fir extinguisher",
   "prevent fir",
   "tack fir plan",
-  "burner lit",
+  "burn burner lit",
   "cas fir",
   "extinguisher"
  ],
@@ -4921,7 +4921,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "fum",
   "smell mix asphalt",
   "headach from tack",
-  "wid breath tack",
+  "breath tack",
   "sick from smell"
  ],
  "hand-wand": [
@@ -5081,7 +5081,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "call befor dig",
   "utility locat",
   "locat",
-  "buri gas cabl mark",
+  "burn buri gas cabl mark",
   "befor mill dig",
   "dig underground",
   "hit gas lin",
@@ -5174,7 +5174,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "no-diesel": [
   "fuel drum bed tool",
   "diesel roller water",
-  "releas agent",
+  "releas arent agent",
   "spray truck bed",
   "clean tool diesel",
   "fuel oil drum",

@@ -2,6 +2,7 @@ import { compare, toBase } from '../calc/quantity.ts';
 import { systemOf } from '../calc/units.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
+import type { Cue } from './cue.ts';
 import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
@@ -14,7 +15,7 @@ export interface OptionHeard {
 }
 
 /** The cues of every option of every choice. */
-export function optionIndex({ choices }: Knowledge, head: (word: string) => string): CueIndex<OptionHeard> {
+export function optionIndex({ choices }: Knowledge, reading: (line: string) => Cue): CueIndex<OptionHeard> {
   const lines = (choice: ChoiceRecord, option: ChoiceOption, cues: readonly string[], within: boolean) =>
     cues.map((text) => ({ text, of: { choice, option, within } }));
   return cueIndex(
@@ -24,7 +25,7 @@ export function optionIndex({ choices }: Knowledge, head: (word: string) => stri
         ...lines(choice, option, option.within?.cues ?? [], true),
       ]),
     ),
-    head,
+    reading,
   );
 }
 

@@ -1,12 +1,13 @@
-import { fitOf, readCue } from './cue.ts';
+import { fitOf } from './cue.ts';
 import type { Sentence } from './sentence.ts';
+import { tradeCue } from './trade-cue.ts';
 import { commandCues } from './wording/commands.ts';
 
 /** What a person tells the assistant itself, apart from any question of the trade. */
 export type Command = keyof typeof commandCues;
 
 const cues = Object.entries(commandCues).flatMap(([command, lines]) =>
-  lines.map((line) => ({ command: command as Command, cue: readCue(line) })),
+  lines.map((line) => ({ command: command as Command, cue: tradeCue(line) })),
 );
 
 /** Words that commands are made of, for the vocabulary. */

@@ -14,12 +14,12 @@ export interface CueIndex<T> {
   readonly words: ReadonlySet<string>;
 }
 
-/** Builds an index; `head` is the head word of a word that a cue uses. Rare words weigh more: one that few cues speak of says much. */
+/** Builds an index; `reading` makes a cue of a line. Rare words weigh more: one that few cues speak of says much. */
 export function cueIndex<T>(
   lines: readonly { readonly text: string; readonly of: T }[],
-  head: (word: string) => string = (word) => word,
+  reading: (line: string) => Cue = readCue,
 ): CueIndex<T> {
-  const entries = lines.map(({ text, of }): Entry<T> => ({ cue: readCue(text, head), of }));
+  const entries = lines.map(({ text, of }): Entry<T> => ({ cue: reading(text), of }));
   const spoken = new Map<string, number>();
   for (const { cue } of entries) for (const word of wordsOf(cue)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
   const weights = new Map(

@@ -21,8 +21,15 @@ export interface Heard {
   readonly after: (position: number) => number;
 }
 
-/** Reads a cue line; `head` gives the head word of a word. Throws SyntaxError when it has no word that must be there. */
-export function readCue(text: string, head: (word: string) => string = (word) => word): Cue {
+/**
+ * Reads a cue line; `head` gives the head word of a word, `kin` the words that will do as well in its place. Throws
+ * SyntaxError when it has no word that must be there.
+ */
+export function readCue(
+  text: string,
+  head: (word: string) => string = (word) => word,
+  kin: (word: string, isBar: boolean) => readonly string[] = (word) => [word],
+): Cue {
   const needs: Term[] = [];
   const helps: Term[] = [];
   const bars: Term[] = [];
@@ -31,7 +38,9 @@ export function readCue(text: string, head: (word: string) => string = (word) =>
     const sign = term[0];
     const list = sign === '?' ? helps : sign === '-' ? bars : needs;
     const body = list === needs ? term : term.slice(1);
-    list.push(body.split('+').map((place) => place.split('|').map(head)));
+    list.push(
+      body.split('+').map((place) => [...new Set(place.split('|').flatMap((word) => kin(head(word), list === bars)))]),
+    );
   }
   if (needs.length === 0) throw new SyntaxError(`the cue "${text}" has no word that must be there`);
   return { text, needs, helps, bars };

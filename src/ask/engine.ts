@@ -1,13 +1,15 @@
 import { type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { heads, plainWords, smallWords, weakWords } from '../rules/words.ts';
+import { spanish } from '../rules/words-es.ts';
 import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex, goalText } from './goal.ts';
 import { openWords, type WordFigure, wordFigures } from './said-as.ts';
 import { type Titles, titlesOf } from './titles.ts';
-import { headOf, type Vocabulary, vocabularyOf } from './vocabulary.ts';
+import { tradeCue } from './trade-cue.ts';
+import { type Vocabulary, vocabularyOf } from './vocabulary.ts';
 import { workFigures } from './work-figures.ts';
 import { isWork, workGoals } from './work-goals.ts';
 
@@ -37,31 +39,34 @@ const farthest = 4;
 
 /** Makes a knowledge base ready to be asked. */
 export function engineOf(knowledge: Knowledge): Engine {
-  const head = headOf(heads);
   const { quantities, limits, practices } = knowledge;
   const asked = [...quantities.values(), ...limits.values(), ...practices.values()].filter((record) => record.cues);
   const sought = [...asked, ...workGoals()];
-  const goals = goalIndex(sought, head);
+  const goals = goalIndex(sought, tradeCue);
   const everyGoal: Goal[] = [...quantities.values(), ...limits.values(), ...practices.values(), ...sought].map(
     ({ kind, id }) => ({ kind, id }),
   );
-  const options = optionIndex(knowledge, head);
-  const inWords = wordFigures(knowledge, head);
-  const open = openWords(knowledge, head);
+  const options = optionIndex(knowledge, tradeCue);
+  const inWords = wordFigures(knowledge, tradeCue);
+  const open = openWords(knowledge, tradeCue);
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   const small = new Set(smallWords);
-  const vocabulary = vocabularyOf(heads, [
-    ...goals.words,
-    ...byWord.keys(),
-    ...options.words,
-    ...inWords.words,
-    ...open.words,
-    ...commandWords,
-    ...smallWords,
-    ...weakWords,
-    ...plainWords,
-  ]);
+  const vocabulary = vocabularyOf(
+    heads,
+    [
+      ...goals.words,
+      ...byWord.keys(),
+      ...options.words,
+      ...inWords.words,
+      ...open.words,
+      ...commandWords,
+      ...smallWords,
+      ...weakWords,
+      ...plainWords,
+    ],
+    new Set(Object.values(spanish).flat()),
+  );
   return {
     knowledge,
     vocabulary,

@@ -4,7 +4,7 @@ import { optionFact } from '../rules/knowledge.ts';
 import type { FaultCause, FaultRecord } from '../rules/shapes-work.ts';
 import { work } from '../rules/work.ts';
 import { figuresIn } from './clauses.ts';
-import { isHeard, readCue } from './cue.ts';
+import { isHeard } from './cue.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { ignoredIn } from './ignored.ts';
 import { blank } from './refusal.ts';
@@ -14,6 +14,7 @@ import { rulesNamed } from './rules-named.ts';
 import { capital, saySource } from './say.ts';
 import type { Scene } from './scene.ts';
 import { filler } from './step-view.ts';
+import { tradeCue } from './trade-cue.ts';
 import { en } from './wording/en.ts';
 import { assumedBy } from './working.ts';
 
@@ -89,7 +90,7 @@ function told(scene: Scene, record: FaultRecord): Reply {
 /** The question that tells look-alikes apart, while it is unsettled and the words leave it open. */
 function question({ voice, understood }: Scene, { apart }: FaultRecord): Clarify | undefined {
   if (!apart?.by.question || settled(apart.by, voice.solved) !== undefined) return undefined;
-  if (apart.heard && !apart.heard.some((cue) => isHeard(readCue(cue), understood.sentence))) return undefined;
+  if (apart.heard && !apart.heard.some((cue) => isHeard(tradeCue(cue), understood.sentence))) return undefined;
   const choices = apart.by.options.map(({ title }) => ({ text: capital(title), send: title }));
   return { quantity: apart.by.id, text: apart.by.question.text, choices };
 }

@@ -19,11 +19,11 @@ export interface Scored extends Goal {
 /** The cues of all records. */
 export function goalIndex(
   records: readonly { kind: GoalKind; id: string; cues?: readonly string[] }[],
-  head: (word: string) => string,
+  reading: (line: string) => Cue,
 ): CueIndex<Goal> {
   return cueIndex(
     records.flatMap(({ kind, id, cues = [] }) => cues.map((text) => ({ text, of: { kind, id } }))),
-    head,
+    reading,
   );
 }
 

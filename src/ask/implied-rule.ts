@@ -3,6 +3,7 @@ import type { PracticeRecord } from '../rules/shapes.ts';
 import type { Fact } from './facts.ts';
 import type { Goal } from './goal.ts';
 import type { Sentence } from './sentence.ts';
+import { isStatement } from './stated.ts';
 import type { Taken } from './taken.ts';
 
 /** The gravest first: where one way of working breaks two rules, the one that can hurt is told. */
@@ -30,8 +31,13 @@ export function impliedPractice(
  * "It's 44 out and dropping, can we lay?" names no goal either: of the limits that stand by themselves, the one on a
  * figure just given is meant. Undefined where figures given belong to several.
  */
-export function impliedLimit({ limits }: Knowledge, sentence: Sentence, { told }: Taken): Goal | undefined {
-  if (!asks(sentence)) return undefined;
+export function impliedLimit(
+  { limits }: Knowledge,
+  sentence: Sentence,
+  { told }: Taken,
+  goesOn = false,
+): Goal | undefined {
+  if (!asks(sentence) && (goesOn || !isStatement(sentence))) return undefined;
   const [meant, ...others] = [...limits.values()].filter(({ on, cues }) => cues && told.has(on.id));
   return meant && others.length === 0 ? { kind: 'limit', id: meant.id } : undefined;
 }

@@ -1,7 +1,9 @@
 import { restsOn, solve } from '../calc/solve.ts';
-import { startOf } from '../rules/knowledge.ts';
+import { boundsOf } from '../rules/judge.ts';
+import { type Knowledge, startOf } from '../rules/knowledge.ts';
+import type { LimitRecord } from '../rules/shapes.ts';
 import type { Engine } from './engine.ts';
-import { knownFrom } from './facts.ts';
+import { type Fact, knownFrom } from './facts.ts';
 import type { Goal } from './goal.ts';
 import type { Taken } from './taken.ts';
 
@@ -13,6 +15,8 @@ import type { Taken } from './taken.ts';
 export function withJudged({ knowledge }: Engine, goal: Goal | undefined, taken: Taken): Taken {
   const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
   if (!rule || taken.facts.some(({ quantity }) => quantity === rule.on.id)) return taken;
+  const ownBound = givenForBound(knowledge, rule, taken);
+  if (ownBound) return moved(taken, ownBound, rule.on.id);
   const solved = solve(knowledge.network, startOf(knowledge, knownFrom(taken.facts)));
   const on = solved.get(rule.on.id);
   const bounds = [rule.max, rule.min].flatMap((bound) => (bound && 'id' in bound ? [bound.id] : []));
@@ -24,7 +28,21 @@ export function withJudged({ knowledge }: Engine, goal: Goal | undefined, taken:
       knowledge.quantities.get(quantity)?.dimension === knowledge.quantities.get(rule.on.id)?.dimension,
   );
   if (!meant || others.length > 0) return taken;
-  const moved = { ...meant, quantity: rule.on.id };
-  const swap = (facts: Taken['facts']) => facts.map((fact) => (fact === meant ? moved : fact));
+  return moved(taken, meant, rule.on.id);
+}
+
+/** The figures taken, with one of them taken for another quantity. */
+function moved(taken: Taken, fact: Fact, quantity: string): Taken {
+  const swap = (facts: Taken['facts']) => facts.map((each) => (each === fact ? { ...fact, quantity } : each));
   return { ...taken, fresh: swap(taken.fresh), facts: swap(taken.facts) };
+}
+
+/** "Shoulder taper 150 ft, long enough?": the figure given for what the limit works out itself is the one it is to judge. */
+function givenForBound(knowledge: Knowledge, rule: LimitRecord, { fresh, facts }: Taken): Fact | undefined {
+  const bounds = boundsOf(rule);
+  return fresh.find((fact) => {
+    if (!bounds.includes(fact.quantity)) return false;
+    const others = facts.filter((each) => each !== fact);
+    return Boolean(solve(knowledge.network, startOf(knowledge, knownFrom(others))).get(fact.quantity)?.by);
+  });
 }

@@ -4,7 +4,7 @@ import { severityOf } from '../rules/severity.ts';
 import type { Decision, DefectRecord, RepairRecord } from '../rules/shapes-work.ts';
 import { type Work, work } from '../rules/work.ts';
 import { askFigure, clarifying } from './clarify.ts';
-import { type Cue, isHeard, readCue } from './cue.ts';
+import { type Cue, isHeard } from './cue.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { ignoredIn } from './ignored.ts';
 import { checksOn } from './judging.ts';
@@ -13,6 +13,7 @@ import type { Clarify, Reply } from './reply.ts';
 import { capital, saySource } from './say.ts';
 import type { Scene } from './scene.ts';
 import type { Sentence } from './sentence.ts';
+import { tradeCue } from './trade-cue.ts';
 import { en } from './wording/en.ts';
 import { assumedBy } from './working.ts';
 
@@ -129,7 +130,7 @@ function askDefect(scene: Scene, { defects }: Work): Reply {
 
 const named: readonly { readonly repair: RepairRecord; readonly cues: readonly Cue[] }[] = [
   ...work.repairs.values(),
-].map((repair) => ({ repair, cues: repair.named.map((text) => readCue(text)) }));
+].map((repair) => ({ repair, cues: repair.named.map((text) => tradeCue(text)) }));
 
 /** The repair a question names, as in "blade patch it?"; undefined when it names none, or leaves the choice open with "or". */
 function repairAskedIn(sentence: Sentence): RepairRecord | undefined {

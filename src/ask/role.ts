@@ -97,7 +97,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const named = titledBefore(sentence, at, context.titles);
   const unit =
     named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
-  if (named && unit && !context.sought.has(named.id))
+  if (named && unit && !context.sought.has(named.id) && isPlausible(asRole(figure, named), unit, named))
     return [
       {
         record: named,

@@ -1,5 +1,6 @@
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { Figure, QuantityRecord } from '../rules/shapes.ts';
+import type { Cue } from './cue.ts';
 import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
@@ -11,20 +12,20 @@ export interface WordFigure {
 }
 
 /** The words that stand for a figure, of all quantities. */
-export function wordFigures({ quantities }: Knowledge, head: (word: string) => string): CueIndex<WordFigure> {
+export function wordFigures({ quantities }: Knowledge, reading: (line: string) => Cue): CueIndex<WordFigure> {
   return cueIndex(
     [...quantities.values()].flatMap((record) =>
       (record.saidAs ?? []).flatMap(({ cues, ...figure }) => cues.map((text) => ({ text, of: { record, figure } }))),
     ),
-    head,
+    reading,
   );
 }
 
 /** The words that speak of a quantity without giving its figure, of all that have a default. */
-export function openWords({ quantities }: Knowledge, head: (word: string) => string): CueIndex<string> {
+export function openWords({ quantities }: Knowledge, reading: (line: string) => Cue): CueIndex<string> {
   return cueIndex(
     [...quantities.values()].flatMap(({ id, spokenOf }) => (spokenOf ?? []).map((text) => ({ text, of: id }))),
-    head,
+    reading,
   );
 }
 

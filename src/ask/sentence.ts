@@ -1,5 +1,6 @@
 import type { Item } from '../calc/read/reading.ts';
 import { unitRow } from '../calc/units.ts';
+import { placesAfterRight } from '../rules/words-crew.ts';
 import type { Heard } from './cue.ts';
 import { joinParts } from './named-parts.ts';
 import { isSmall, type Token } from './token.ts';
@@ -29,6 +30,8 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
     if (token.kind === 'figure') {
       figures.push(at);
       put('#figure', at);
+      const counted = token.figure.unit ? undefined : countWords[token.figure.number];
+      if (counted) put(counted, at);
       if (token.figure.trend) put(token.figure.trend, at);
       if (token.figure.unit) put(`#${unitRow(token.figure.unit).dimension}`, at);
       else if (token.figure.form === 'ratio') put('#parts', at);
@@ -66,6 +69,16 @@ const opens = new Set([
   'check',
 ]);
 
+/** Small counts are words too: "all in one go", "1 lift". */
+const countWords: Readonly<Record<number, string>> = {
+  1: 'one',
+  2: 'two',
+  3: 'three',
+  4: 'four',
+  5: 'five',
+  6: 'six',
+};
+
 /** A question for yes or no: it opens with a verb, or asks whether something is allowed, right, or enough. */
 function isYesOrNo(
   tokens: readonly Token[],
@@ -92,11 +105,18 @@ function joinPhrases(items: readonly Item[], vocabulary: Vocabulary): Token[] {
     else {
       const phrase = vocabulary.phrase(run(items, i), 0);
       const last = items[i + (phrase?.length ?? 1) - 1]!;
-      tokens.push({ kind: 'word', head: phrase?.head ?? vocabulary.head(item.text), at: [item.at[0], last.at[1]] });
+      const head = phrase?.head ?? (isRightThere(items, i) ? 'right-there' : vocabulary.head(item.text));
+      tokens.push({ kind: 'word', head, at: [item.at[0], last.at[1]] });
       i += (phrase?.length ?? 1) - 1;
     }
   }
   return tokens;
+}
+
+/** "Right where it starts" tells a place; "right?" asks. */
+function isRightThere(items: readonly Item[], at: number): boolean {
+  const [item, next] = [items[at], items[at + 1]];
+  return item?.kind === 'word' && item.text === 'right' && next?.kind === 'word' && placesAfterRight.has(next.text);
 }
 
 /** Longest alias, in words. */

@@ -1,10 +1,12 @@
 import { type Entry, layingOf, sequence } from '../rules/procedure.ts';
+import { denial } from '../rules/words-kin.ts';
 import { work as shipped, type Work } from '../rules/work.ts';
-import { type Cue, isHeard, readCue } from './cue.ts';
+import { type Cue, isHeard } from './cue.ts';
 import type { Span } from './reply.ts';
 import type { Sentence } from './sentence.ts';
 import { isSmall } from './token.ts';
-import { lastWords, ordinals, stepFrames } from './wording/step-asks.ts';
+import { tradeCue } from './trade-cue.ts';
+import { lastWords, ordinals, stepAsks, stepFrames } from './wording/step-asks.ts';
 
 /** Where a sentence says the job is. */
 export interface Said {
@@ -33,9 +35,9 @@ const cuesOf = ({ steps }: Work): StageCues[] =>
     const frames = named.flatMap((name) => stepFrames.done.map((line) => line.replace('NAME', name)));
     return {
       step: id,
-      named: named.map((text) => readCue(text)),
-      done: [...doneCues, ...frames].map((text) => readCue(text)),
-      at: atCues.map((text) => readCue(text)),
+      named: named.map((text) => tradeCue(text)),
+      done: [...doneCues, ...frames].map((text) => tradeCue(text)),
+      at: atCues.map((text) => tradeCue(text)),
     };
   });
 
@@ -44,8 +46,26 @@ const shippedCues = cuesOf(shipped);
 /** The farthest stage that a sentence says is done, or else being done. */
 export function stageSaid(sentence: Sentence, work?: Work): Said | undefined {
   const stages = [...(work ? cuesOf(work) : shippedCues)].reverse();
-  return farthest(stages, sentence, true) ?? farthest(stages, sentence, false);
+  return farthest(stages, sentence, true) ?? farthest(stages, sentence, false) ?? spokenOf(stages, sentence);
 }
+
+const nextCues = stepAsks.next.map((text) => tradeCue(text));
+
+/** True for a question what comes next. */
+export const asksNext = (sentence: Sentence): boolean => nextCues.some((cue) => isHeard(cue, sentence));
+
+/** "Just got through sweeping, what's up next": of who asks what comes next, what they speak of is behind them, unless they deny it. */
+function spokenOf(stages: readonly StageCues[], sentence: Sentence): Said | undefined {
+  if (!asksNext(sentence) || notYet.some((word) => sentence.places.has(word))) return undefined;
+  for (const { step, named } of stages) {
+    const cue = named.find((each) => isHeard(each, sentence));
+    if (cue) return { step, done: true, from: placeOf(cue, sentence) };
+  }
+  return undefined;
+}
+
+/** Words that keep what is spoken of from being done. */
+const notYet = ['before', 'until', 'if', 'after', 'when', 'how', 'between', ...denial.split(' ')];
 
 function farthest(stages: readonly StageCues[], sentence: Sentence, done: boolean): Said | undefined {
   for (const stage of stages) {

@@ -17,6 +17,7 @@ import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { figuresInWords } from './said-as.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
+import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
 import { assigned } from './titles.ts';
@@ -69,13 +70,15 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const sought = only ? undefined : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
   const named = namedUnits(items);
   const old = engine.goalsByText.get(past.goal ?? '');
+  const stated = only ? undefined : statedLimit(engine, sentence, sought, take);
   const goal = only
     ? old
-    : (sought ??
+    : (stated ??
+      sought ??
       checkedGoal(engine, sentence, take) ??
       impliedGoal(engine, named, take) ??
       impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
-      impliedLimit(engine.knowledge, sentence, take(undefined)) ??
+      impliedLimit(engine.knowledge, sentence, take(undefined), past.goal !== undefined) ??
       old);
   const taken = take(goal, sought?.cue);
   return {
@@ -91,7 +94,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
     named,
     commands,
     open: new Set(Array.from(heardIn(engine.open, sentence), ({ of }) => of)),
-    ...(sentence.places.has('@check') ? withJudged(engine, goal, taken) : taken),
+    ...(stated || sentence.places.has('@check') ? withJudged(engine, goal, taken) : taken),
   };
 }
 

@@ -22,8 +22,12 @@ const sure = 5;
 const endings = [/s$/, /es$/, /ing$/, /ed$/, /d$/];
 const restored = ['', 'e'];
 
-/** A vocabulary from head words with their aliases, and plain words that stand for themselves. */
-export function vocabularyOf(heads: Readonly<Record<string, readonly string[]>>, plain: Iterable<string>): Vocabulary {
+/** A vocabulary from head words with their aliases, and plain words that stand for themselves. Of `exact` words no slip is mended. */
+export function vocabularyOf(
+  heads: Readonly<Record<string, readonly string[]>>,
+  plain: Iterable<string>,
+  exact: ReadonlySet<string> = new Set(),
+): Vocabulary {
   const known = new Map<string, string>();
   const phrases = new Map<string, { words: string[]; head: string }[]>();
   const learn = (word: string, head: string): void => {
@@ -41,11 +45,15 @@ export function vocabularyOf(heads: Readonly<Record<string, readonly string[]>>,
     }
   }
   for (const word of plain) learn(word, word);
-  const slips = slipsOf(known.keys());
+  const slips = slipsOf([...known.keys()].filter((word) => !exact.has(word)));
   const remembered = new Map<string, string>();
 
   const find = (word: string): string =>
-    known.get(word) ?? ended(word, known) ?? known.get(slipped(word, slips, known) ?? '') ?? word;
+    known.get(word) ??
+    known.get(owned(word)) ??
+    ended(owned(word), known) ??
+    known.get(slipped(word, slips, known) ?? '') ??
+    owned(word);
   return {
     head: (word) => {
       const before = remembered.get(word);
@@ -62,6 +70,9 @@ export function vocabularyOf(heads: Readonly<Record<string, readonly string[]>>,
     },
   };
 }
+
+/** "The tack's down": the word without the mark of a short is, or of whose it is. */
+const owned = (word: string): string => word.replace(/['’]s?$/, '');
 
 function ended(word: string, known: ReadonlyMap<string, string>): string | undefined {
   for (const ending of endings) {

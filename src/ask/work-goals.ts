@@ -1,7 +1,8 @@
 import { work as shipped, type Work } from '../rules/work.ts';
-import { type Cue, isHeard, readCue } from './cue.ts';
+import { type Cue, isHeard } from './cue.ts';
 import type { Sentence } from './sentence.ts';
-import { stageSaid, stepsNamed } from './step-stage.ts';
+import { asksNext, stageSaid, stepsNamed } from './step-stage.ts';
+import { tradeCue } from './trade-cue.ts';
 import { repairAsks } from './wording/repair-asks.ts';
 import { stepAsks, stepFrames } from './wording/step-asks.ts';
 
@@ -17,16 +18,14 @@ const frames = ['before', 'after', 'rest', 'between', 'done'] as const;
 
 /** Everything that can be asked of the work, with its cues, for the index of goals. What is found is held against `suits` too. */
 export function workGoals({ steps, faults, defects, repairs }: Work = shipped): WorkGoal[] {
+  const inFrame = (frame: keyof typeof stepFrames, named: readonly string[]): string[] =>
+    named.flatMap((name) => stepFrames[frame].map((line) => line.replace('NAME', name)));
   const framed = (id: string, named: readonly string[]): WorkGoal[] =>
-    frames.map((frame) => ({
-      kind: 'step',
-      id: `${frame}-${id}`,
-      cues: named.flatMap((name) => stepFrames[frame].map((line) => line.replace('NAME', name))),
-    }));
+    frames.map((frame) => ({ kind: 'step', id: `${frame}-${id}`, cues: inFrame(frame, named) }));
   return [
     ...(['whole', 'next', 'rest', 'done'] as const).map((id): WorkGoal => ({ kind: 'step', id, cues: stepAsks[id] })),
     ...[...steps.values()].flatMap(({ id, cues = [], named, doneCues, atCues = [] }): WorkGoal[] => [
-      { kind: 'step', id, cues },
+      { kind: 'step', id, cues: [...cues, ...inFrame('one', named)] },
       ...framed(id, named),
       { kind: 'step', id: `done-${id}`, cues: [...doneCues, ...atCues] },
     ]),
@@ -60,7 +59,7 @@ const figureNames = [
   'size',
   ...amounts,
 ];
-const whatFigure = readCue(`what+${figureNames.join('|')}`);
+const whatFigure = tradeCue(`what+${figureNames.join('|')}`);
 
 /**
  * False for a goal of the work that the form of the sentence rules out: one that asks for a figure, or, for a statement of
@@ -92,15 +91,10 @@ export function suits(
   return !(framed && id !== 'next' && id !== 'rest' && (places.has('@check') || places.has('@why')));
 }
 
-const nextCues = stepAsks.next.map((text) => readCue(text));
-
-const asksNext = (sentence: Sentence): boolean => nextCues.some((cue) => isHeard(cue, sentence));
-
 /** True for "mix and tack ordered, machines checked, next?": a statement of what is done, and the question what comes now. */
 const isAfterNext = (sentence: Sentence): boolean =>
   asksNext(sentence) &&
-  sentence.figures.length === 0 &&
-  ![...figureAsks, 'how', ...amounts].some((word) => sentence.places.has(word)) &&
+  ![...figureAsks, 'how', ...amounts, '#mass', '#volume', '#rate'].some((word) => sentence.places.has(word)) &&
   stageSaid(sentence) !== undefined;
 
 /** True for the kinds of goal that are of the work. */

@@ -29,6 +29,12 @@ export interface Judgement {
 
 type Facts = ReadonlyMap<string, Solved>;
 
+/** Every quantity that a limit holds its figure against, in any of its cases. */
+export const boundsOf = ({ max, min, cases = [] }: LimitRecord): string[] =>
+  [max, min, ...cases.flatMap((each) => [each.max, each.min])].flatMap((bound) =>
+    bound && isQuantity(bound) ? [bound.id] : [],
+  );
+
 /** Holds a limit against the facts: four outcomes, never two. */
 export function judgeLimit(rule: LimitRecord, facts: Facts): Judgement {
   const applies = conditions(rule.when, facts);

@@ -1,8 +1,11 @@
+import { crewTalk } from './words-crew.ts';
+import { spanish } from './words-es.ts';
+
 /**
  * Head words and what people type for them. Cues and roles are written in head words; a question is read into them.
  * An alias of two or three words stands for its head where it is typed in one piece. Plurals, -ing and -ed need no entry.
  */
-export const heads: Readonly<Record<string, readonly string[]>> = {
+const usual: Readonly<Record<string, readonly string[]>> = {
   'how-many': [
     'how many',
     'how much',
@@ -162,7 +165,21 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
   'roll-down': ['rolldown', 'roll down'],
   max: ['maximum', 'máximo', 'maximo', 'most'],
   min: ['minimum', 'mínimo', 'minimo', 'least'],
-  why: ['how come', 'what for', 'por que', 'por qué', 'reason'],
+  why: [
+    'how come',
+    'what for',
+    'por que',
+    'por qué',
+    'reason',
+    'the reason for',
+    'whats the reason',
+    "what's the reason",
+    'what is the reason',
+    'purpose',
+    'whats the point',
+    "what's the point",
+    'how is it that',
+  ],
   need: ['necesito', 'needed', 'require', 'takes', 'take'],
   figure: ['calculate', 'compute', 'work out', 'calc'],
   // Kept apart from `check`: a yes-or-no question is not a thing already looked at.
@@ -227,6 +244,16 @@ export const heads: Readonly<Record<string, readonly string[]>> = {
     'lead vehicle',
   ],
 };
+
+/** The head words with all that is typed for them. */
+export const heads = joined(usual, crewTalk, spanish);
+
+function joined(...lists: readonly Readonly<Record<string, readonly string[]>>[]): Record<string, readonly string[]> {
+  const all: Record<string, readonly string[]> = {};
+  for (const list of lists)
+    for (const [head, aliases] of Object.entries(list)) all[head] = [...(all[head] ?? []), ...aliases];
+  return all;
+}
 
 /** Words that do not count between others. */
 export const smallWords: readonly string[] =

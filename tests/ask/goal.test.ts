@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { readCue } from '../../src/ask/cue.ts';
 import { type Goal, goalIndex, goalsOf } from '../../src/ask/goal.ts';
 import { hear } from './hear.ts';
 
-const same = (word: string): string => word;
+const same = (line: string) => readCue(line);
 const record = (id: string, ...cues: string[]) => ({ kind: 'quantity' as const, id, cues });
 const ids = (goals: readonly Goal[]): string[] => goals.map(({ id }) => id);
 

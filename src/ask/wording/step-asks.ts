@@ -10,6 +10,12 @@ export const stepAsks = {
     'procedure patch|blade|job',
     'miss|missed|forget|forgot anything|something',
     'order step',
+    'what order do|go|work thing|this|it|job',
+    'where start -roll -rolled -dump -sign -blade -cone -grader -roller -windrow -unload',
+    'walk|talk|take|run+through job|process|whole|start',
+    'full|complete+list',
+    'list step',
+    'how do whole|entire job',
     'what step patch|job|order',
   ],
   next: [
@@ -23,6 +29,15 @@ export const stepAsks = {
     'what do+now',
     'what need now',
     'last+thing',
+    'next+thing',
+    'what start+with|on',
+    'what start -how -roll -rolled -time',
+    'what+left -over -truck -ton -load -mix',
+    'anything|something+else',
+    'what+else',
+    'what do you+do',
+    'what+do',
+    'what up+next',
     'what+first',
     'where go|from+here',
     'next -next+lift|patch|pass|load|truck|day|week|year|lane|sign|time|to|morning|spot',
@@ -37,7 +52,14 @@ export const stepFrames = {
   after: ['after NAME what|next|then|now -left -rest -remain -all -everything -list', 'what|next come|do after NAME'],
   rest: ['left|remain|rest after NAME', 'all|everything|list after NAME'],
   between: ['between NAME what|do|step|go|come|happen'],
-  done: ['done|finished|complete|through NAME -not -before -when -how'],
+  done: [
+    'done|finished|complete|through NAME -not -before -when -how -walk+through -run+through -talk+through -take+through',
+  ],
+  one: [
+    'step|checklist|procedure|instruction NAME -next -what+step -before -after -left',
+    'walk|run|talk|take+through NAME -what+now -next -before -after',
+    'how NAME -many -far -fast -long -thick -deep -big -high -tall -wide -much -heavy -hot -cold -often -close -soon -why -keep -stop -prevent -fix -rid -know -tell -before -after -next -done -how-many',
+  ],
 } as const;
 
 /** Which lift a word means, counted from the bottom. */

@@ -31,7 +31,7 @@ export default choice({
       id: 'standing',
       title: 'standing with no way out',
       cues: [
-        'water stand|standing|sit|pond|pool|trap|trapped|stay',
+        'water stand|sit|pond|puddle|trap|trapped|stay -no',
         'hold|holding water',
         'no+drainage|outlet|ditch|drain',
         'ditch|pipe|culvert plug|full|block',

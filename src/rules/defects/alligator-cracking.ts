@@ -14,11 +14,11 @@ export default defect({
   because: 'The layers bend too far under load, over and over; where the base is wet or weak they bend the most.',
   sources: [ltpp('fatigue cracking'), texasDistress],
   cues: [
-    'alligator|aligator|gator',
+    'alligator',
     'fatigue+crack',
-    'crack network|net|pattern|web|spiderweb|connected',
+    'crack network|net|pattern|web|connected',
     'chicken+wire',
-    'spiderweb|spider crack',
+    'spider crack',
     'crack like skin|scale|turtle|mud',
   ],
   decisions: [

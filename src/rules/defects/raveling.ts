@@ -16,9 +16,9 @@ export default defect({
     'ravel old|road|pavement|surface|repair|fix|wheelpath -new -fresh -mat -edge',
     'old|road|surface worn|open repair|fix|seal|treat -residual -residue -spray -shoot -rate -mat -fresh -hole -patch -tack -lane',
     'old|road|surface rough|pit -residual -residue -spray -shoot -rate -mat -fresh -hole -patch -tack -wide -closed -lane',
-    'road|surface losing|lose|lost|shed stone fix|repair|old -new -fresh -mat -patch -crack+over',
+    'road|surface losing|lose|lost|shed stone -new -fresh -mat -patch -crack+over',
     'road lose|lost|throw stone -patch -mat',
-    'surface|road dry|gray|grey|brittle|dried old|repair|fix|seal -new -fresh -mat -lump -chunk -piece -tack -base',
+    'surface|road gray|grey|brittle|dried old|repair|fix|seal -new -fresh -mat -lump -chunk -piece -tack -base',
   ],
   decisions: [
     {

@@ -13,7 +13,7 @@ export default fault({
     'crawl',
     'mix|mat|patch move|slide|squirm|walk|wave ahead|under|front roller|drum|roll',
     'wave front|ahead roller|drum',
-    'mix|mat tender|mushy -base',
+    'mix|mat tender -base',
     "cold+mix not|wont|won't set|firm|pack|quit|tighten|stay",
     'roller sink mat|mix|patch',
   ],

@@ -14,7 +14,7 @@ export default limit({
   cues: [
     'turnout',
     'turn+out',
-    'past end|patch #length @check mix|blade|windrow',
+    'past end|patch #length @check mix|blade|windrow -dump -spray',
     'how-far past end|patch turn|blade',
     'where turn grader|blade',
     'turn+out past|beyond #length @check',

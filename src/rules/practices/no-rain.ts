@@ -11,7 +11,7 @@ export default practice({
   cues: [
     'rain|raining|storm|drizzle @check',
     'rain|raining come|coming|forecast|due|soon lay|patch|tack|start|work',
-    'rain|raining windrow|mat|mix',
+    'rain|raining windrow|mat|mix -after',
     'wet+weather',
     'lay|roll|tack|rolled in+rain|raining',
     'why rain|raining|dry',

@@ -13,6 +13,7 @@ export default quantity({
   cues: ['shift taper -cone -device'],
   alsoCalled: ['lane shift taper'],
   bare: false,
+  plausible: { min: { number: 15, unit: 'ft' }, max: { number: 3000, unit: 'ft' } },
   asks: 'How long a shifting taper?',
   beside: ['merging-taper', 'device-spacing-taper', 'buffer-length'],
   usedAt: ['traffic-control-up'],

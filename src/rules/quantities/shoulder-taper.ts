@@ -12,6 +12,7 @@ export default quantity({
   sources: [manual('Table 6B-3')],
   cues: ['shoulder taper -cone -device'],
   bare: false,
+  plausible: { min: { number: 15, unit: 'ft' }, max: { number: 3000, unit: 'ft' } },
   asks: 'How long a shoulder taper?',
   beside: ['merging-taper', 'device-spacing-taper'],
   usedAt: ['traffic-control-up'],

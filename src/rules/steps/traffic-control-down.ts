@@ -27,7 +27,7 @@ export default step({
     'sign|cone down -order -which -#length -not -when -check -before -blow|blown -fell',
     'sign|cone+in -order -which -#length -not -when -check -before -blow|blown -fell',
     'sign|cone pick+up -not -when -check -before -first',
-    'everything|everybody|all off|out road|lane -not -check -when -before',
+    'everything|everybody|all off|out road|lane -shoulder -not -check -when -before',
     'road|lane open -not -check -when',
   ],
   cues: [

@@ -1,0 +1,54 @@
+import { solve } from '../calc/solve.ts';
+import { boundsOf, judgeLimit } from '../rules/judge.ts';
+import { startOf } from '../rules/knowledge.ts';
+
+import { type Engine, soughtBy } from './engine.ts';
+import { knownFrom } from './facts.ts';
+import type { Goal } from './goal.ts';
+import { withJudged } from './judged-figure.ts';
+import type { Sentence } from './sentence.ts';
+import type { Taken } from './taken.ts';
+
+const settles = new Set(['ok', 'caution', 'stop']);
+
+/** Words that ask for a figure or an account. */
+const asking =
+  'how-many how-far how-fast how what which where when why need figure who min max thinnest thickest biggest largest shortest longest best'.split(
+    ' ',
+  );
+
+/** True for a sentence that asks nothing: "merge taper 300 ft at 40 mph, 12 ft lane". */
+export const isStatement = ({ places, tokens }: Sentence): boolean =>
+  !asking.some((word) => places.has(word)) && !tokens.some((token) => token.kind === 'mark' && token.text === '?');
+
+/**
+ * "Left 620 ft of buffer on a 60 mph highway" asks nothing, or yes or no, and gives the figure for the very thing it speaks
+ * of: the limit that holds such a figure against the one found is meant. Undefined where it asks, or gives no such figure.
+ */
+export function statedLimit(
+  engine: Engine,
+  sentence: Sentence,
+  goal: Goal | undefined,
+  take: (goal: Goal) => Taken,
+): Goal | undefined {
+  if (goal?.kind !== 'quantity' || sentence.figures.length === 0) return undefined;
+  if (!isStatement(sentence) && !sentence.places.has('@check')) return undefined;
+  const { limits, quantities } = engine.knowledge;
+  const isMeant = (id: string): boolean =>
+    id === goal.id ||
+    (quantities.get(goal.id)?.standsIn === true && soughtBy(engine.knowledge, goal).includes(id)) ||
+    (quantities.get(id)?.standsIn === true && soughtBy(engine.knowledge, { kind: 'quantity', id }).includes(goal.id));
+  const meant = [...limits.values()].find((rule) => {
+    const bounds = boundsOf(rule);
+    if (!rule.cues || ![rule.on.id, ...bounds].some(isMeant)) return false;
+    const meant: Goal = { kind: 'limit', id: rule.id };
+    const taken = take(meant);
+    const { told } = taken;
+    if (!told.has(rule.on.id) && !bounds.some((id) => isMeant(id) && told.has(id) && !quantities.get(id)?.default))
+      return false;
+    const { facts } = withJudged(engine, meant, taken);
+    const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
+    return settles.has(judgeLimit(rule, solved).status);
+  });
+  return meant && { kind: 'limit', id: meant.id };
+}
