@@ -12,9 +12,10 @@ export { type Network, network } from './spread.ts';
 
 /**
  * Everything that follows from what is known: what is said before what is assumed, then the fewest steps. The order of
- * the facts does not matter; of a fact given twice the first one said stands, else the last one assumed.
+ * the facts does not matter; of a fact given twice the first one said stands, else the last one assumed. `deadEnd` is
+ * called when a way had no answer for these figures, so that another one had to be found.
  */
-export function solve(net: Network, known: readonly Known[]): Map<string, Solved> {
+export function solve(net: Network, known: readonly Known[], deadEnd?: () => void): Map<string, Solved> {
   const solved = new Map<string, Solved>();
   const given = new Map<string, Known>();
   for (const fact of known) {
@@ -33,10 +34,34 @@ export function solve(net: Network, known: readonly Known[]): Map<string, Solved
     const counted = net.counted.has(id);
     const fact = method === atHand ? fromKnown(given.get(id)!, counted) : work(net.methods[method]!, solved, counted);
     if (fact) solved.set(id, fact);
+    else deadEnd?.();
     return fact !== undefined;
   });
   // Facts that no relation knows, in an order of their own.
   for (const id of strangers.sort()) solved.set(id, fromKnown(given.get(id)!, net.counted.has(id)));
+  return solved;
+}
+
+/**
+ * The steps of an earlier solution taken again with other figures of the same facts, over the same assumed ones. Undefined
+ * when one of them has no answer this time: then the facts must be solved afresh.
+ */
+export function reworked(
+  net: Network,
+  facts: readonly Known[],
+  { assumed, steps }: { readonly assumed: ReadonlyMap<string, Solved>; readonly steps: readonly Solved[] },
+): Map<string, Solved> | undefined {
+  const solved = new Map(assumed);
+  // Backward, so that of a fact given twice the first one stands.
+  for (let at = facts.length - 1; at >= 0; at--) {
+    const fact = facts[at]!;
+    solved.set(fact.id, fromKnown(fact, net.counted.has(fact.id)));
+  }
+  for (const { id, by } of steps) {
+    const fact = work(by!, solved, net.counted.has(id));
+    if (!fact) return undefined;
+    solved.set(id, fact);
+  }
   return solved;
 }
 

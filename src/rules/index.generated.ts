@@ -77,6 +77,7 @@ import quantityLastLiftMass from './quantities/last-lift-mass.ts';
 import quantityLayTime from './quantities/lay-time.ts';
 import quantityLayingRate from './quantities/laying-rate.ts';
 import quantityLeastPasses from './quantities/least-passes.ts';
+import quantityLeftAtYield from './quantities/left-at-yield.ts';
 import quantityLegalPayload from './quantities/legal-payload.ts';
 import quantityLengthPerTon from './quantities/length-per-ton.ts';
 import quantityLiftCount from './quantities/lift-count.ts';
@@ -95,6 +96,7 @@ import quantityLoadTime from './quantities/load-time.ts';
 import quantityLoadsLeft from './quantities/loads-left.ts';
 import quantityLoadsPlaced from './quantities/loads-placed.ts';
 import quantityLongTaperSpacing from './quantities/long-taper-spacing.ts';
+import quantityMassAtYield from './quantities/mass-at-yield.ts';
 import quantityMatTemperature from './quantities/mat-temperature.ts';
 import quantityMaterialCost from './quantities/material-cost.ts';
 import quantityMaterialPrice from './quantities/material-price.ts';
@@ -356,6 +358,7 @@ import relationLaborHours from './relations/labor-hours.ts';
 import relationLastLiftMass from './relations/last-lift-mass.ts';
 import relationLayTime from './relations/lay-time.ts';
 import relationLeastPasses from './relations/least-passes.ts';
+import relationLeftAtYield from './relations/left-at-yield.ts';
 import relationLegalPayload from './relations/legal-payload.ts';
 import relationLengthPerTon from './relations/length-per-ton.ts';
 import relationLiftCount from './relations/lift-count.ts';
@@ -380,6 +383,7 @@ import relationLoadLengthSpread from './relations/load-length-spread.ts';
 import relationLoadRollingTime from './relations/load-rolling-time.ts';
 import relationLoadsLeft from './relations/loads-left.ts';
 import relationLongTaperSpacing from './relations/long-taper-spacing.ts';
+import relationMassAtYield from './relations/mass-at-yield.ts';
 import relationMaterialCost from './relations/material-cost.ts';
 import relationMergingTaper from './relations/merging-taper.ts';
 import relationMergingTaperMetric from './relations/merging-taper-metric.ts';
@@ -727,6 +731,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityLayTime,
   quantityLayingRate,
   quantityLeastPasses,
+  quantityLeftAtYield,
   quantityLegalPayload,
   quantityLengthPerTon,
   quantityLiftCount,
@@ -745,6 +750,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityLoadsLeft,
   quantityLoadsPlaced,
   quantityLongTaperSpacing,
+  quantityMassAtYield,
   quantityMatTemperature,
   quantityMaterialCost,
   quantityMaterialPrice,
@@ -1012,6 +1018,7 @@ export const relations: readonly RelationRecord[] = [
   relationLastLiftMass,
   relationLayTime,
   relationLeastPasses,
+  relationLeftAtYield,
   relationLegalPayload,
   relationLengthPerTon,
   relationLiftCount,
@@ -1036,6 +1043,7 @@ export const relations: readonly RelationRecord[] = [
   relationLoadRollingTime,
   relationLoadsLeft,
   relationLongTaperSpacing,
+  relationMassAtYield,
   relationMaterialCost,
   relationMergingTaper,
   relationMergingTaperMetric,

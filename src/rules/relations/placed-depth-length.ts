@@ -12,6 +12,7 @@ export default relation({
   title: 'yield over the length laid so far',
   finds: placedDepth,
   by: over(placedMass, times(placedLength, patchWidth, unitWeight)),
+  bothWays: false,
   because: 'Weight down over what has been covered with it, over what an inch of it weighs.',
   sources: [virginia('ch. 9, p. 9-2')],
   note: 'Over the length laid so far.',

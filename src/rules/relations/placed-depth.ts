@@ -11,6 +11,7 @@ export default relation({
   title: 'yield over the patch',
   finds: placedDepth,
   by: over(placedMass, times(patchArea, unitWeight)),
+  bothWays: false,
   because: 'Weight down over area, over what an inch of it weighs.',
   sources: [virginia('ch. 9, p. 9-2')],
   examples: [

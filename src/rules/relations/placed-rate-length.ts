@@ -11,6 +11,7 @@ export default relation({
   title: 'pounds a square yard over the length laid so far',
   finds: placedRate,
   by: over(placedMass, times(placedLength, patchWidth)),
+  bothWays: false,
   because: 'Weight down over what has been covered with it.',
   sources: [virginia('ch. 9, p. 9-2')],
   note: 'Over the length laid so far.',

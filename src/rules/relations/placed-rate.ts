@@ -10,6 +10,7 @@ export default relation({
   title: 'pounds a square yard put down',
   finds: placedRate,
   by: over(placedMass, patchArea),
+  bothWays: false,
   because: 'Weight down over area.',
   sources: [virginia('ch. 9, p. 9-2')],
   examples: [
