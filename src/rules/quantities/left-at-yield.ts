@@ -6,7 +6,8 @@ export default quantity({
   dimension: 'mass',
   units: { us: 'ton', metric: 't' },
   rounding: { us: 'tenth', metric: 'tenth' },
-  because: 'A patch that is laid too thick runs short at its end: what is left to lay at the same thickness shows it in time.',
+  because:
+    'A patch that is laid too thick runs short at its end: what is left to lay at the same thickness shows it in time.',
   sources: [commonPractice],
   bare: false,
 });
