@@ -20,6 +20,7 @@ import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
 import { assumedBy, figureOf, notesOn, sayChoice, workingOf } from './working.ts';
+import { asLaidOut, zoneOf } from './zone.ts';
 
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
@@ -32,6 +33,7 @@ export function answer(scene: Scene): Reply {
   if (goal.kind === 'defect' || goal.kind === 'repair') return repairReply(scene, { kind: goal.kind, id: goal.id });
   if (scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
+  const laidOut = asLaidOut(scene, goal.id);
   const ruled = ruledBy(scene, goal.id);
   if (ruled) return verdictReply(scene, ruled);
   const comparison = compared(scene, goal.id);
@@ -56,8 +58,8 @@ export function answer(scene: Scene): Reply {
   const own =
     scene.understood.sentence.places.has('@check') &&
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
-  if (scene.voice.solved.has(goal.id) && !own) return valueReply(scene, goal.id);
-  return askFor(scene, goal.id);
+  if (scene.voice.solved.has(laidOut) && !own) return valueReply(scene, laidOut);
+  return askFor(scene, laidOut);
 }
 
 /**
@@ -74,12 +76,14 @@ function valueReply(plain: Scene, goal: string): Reply {
   const id = settledAs(plain, goal);
   const { scene, working, note } = withAdded(plain, id);
   const reply = body(scene, besideOf(scene, id));
+  const zone = zoneOf(id, scene.voice);
   return {
     ...reply,
     kind: 'value',
     topic: id,
     ...(working ? { working: [...reply.working, working] } : {}),
-    ...(note ? { text: `${reply.text}\n${note}` } : {}),
+    ...(zone ? { layout: zone.layout, load: zone.load } : {}),
+    text: [reply.text, note, ...(zone?.lines ?? [])].filter((line) => line !== undefined).join('\n'),
   };
 }
 

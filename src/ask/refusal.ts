@@ -15,6 +15,7 @@ export const blank = {
   causes: [],
   cards: [],
   layout: [],
+  load: [],
   cautions: [],
   next: [],
 } as const;

@@ -108,11 +108,28 @@ export interface Clarify {
   readonly choices: readonly Choice[];
 }
 
+/** One thing of a layout, where it begins as traffic comes to it. */
 export interface Place {
   readonly what: string;
   readonly at: number;
   readonly unit: Unit;
+  /** `approach`: `at` is measured from the near end of the work; `past`: from its far end. */
   readonly side?: string;
+  /** Which part it is, the same in every language. */
+  readonly part?: string;
+  /** How far it reaches, in the same unit. */
+  readonly length?: number;
+  /** The widest its devices may stand apart, in the same unit. */
+  readonly spacing?: number;
+}
+
+/** How many of a thing the truck has to carry. */
+export interface Load {
+  readonly part: string;
+  readonly what: string;
+  readonly count: number;
+  /** The count where the work space has room to turn at both ends, if that takes more. */
+  readonly withRoom?: number;
 }
 
 export interface QuizItem {
@@ -157,6 +174,7 @@ export interface Reply {
   readonly clarify?: Clarify;
   readonly reason?: Reason;
   readonly layout: readonly Place[];
+  readonly load: readonly Load[];
   readonly quiz?: Quiz;
   readonly cautions: readonly string[];
   readonly next: readonly string[];

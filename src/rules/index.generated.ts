@@ -166,6 +166,7 @@ import quantityShortTaperMax from './quantities/short-taper-max.ts';
 import quantityShortTaperMin from './quantities/short-taper-min.ts';
 import quantityShortTaperSpacing from './quantities/short-taper-spacing.ts';
 import quantityShoulderTaper from './quantities/shoulder-taper.ts';
+import quantityShoulderZoneLength from './quantities/shoulder-zone-length.ts';
 import quantitySideSlope from './quantities/side-slope.ts';
 import quantitySignDistance from './quantities/sign-distance.ts';
 import quantitySignHeight from './quantities/sign-height.ts';
@@ -233,6 +234,8 @@ import quantityWindrowTop from './quantities/windrow-top.ts';
 import quantityWorkDistance from './quantities/work-distance.ts';
 import quantityWorkHours from './quantities/work-hours.ts';
 import quantityWorkLength from './quantities/work-length.ts';
+import quantityWorkZone from './quantities/work-zone.ts';
+import quantityZoneDevices from './quantities/zone-devices.ts';
 import quantityZoneLength from './quantities/zone-length.ts';
 import quantityZoneLengthTurning from './quantities/zone-length-turning.ts';
 import choiceAdvanceSigns from './choices/advance-signs.ts';
@@ -428,6 +431,7 @@ import relationRutVolume from './relations/rut-volume.ts';
 import relationRutVolumeOne from './relations/rut-volume-one.ts';
 import relationShiftingTaper from './relations/shifting-taper.ts';
 import relationShoulderTaper from './relations/shoulder-taper.ts';
+import relationShoulderZoneLength from './relations/shoulder-zone-length.ts';
 import relationSignNearestLeastRural from './relations/sign-nearest-least-rural.ts';
 import relationSignNearestLeastUrban from './relations/sign-nearest-least-urban.ts';
 import relationSignNearestMostRural from './relations/sign-nearest-most-rural.ts';
@@ -486,6 +490,12 @@ import relationWindrowSectionWeighed from './relations/windrow-section-weighed.t
 import relationWindrowSectionWhole from './relations/windrow-section-whole.ts';
 import relationWorkDistance from './relations/work-distance.ts';
 import relationWorkLength from './relations/work-length.ts';
+import relationWorkZoneFlaggers from './relations/work-zone-flaggers.ts';
+import relationWorkZoneLaneClosed from './relations/work-zone-lane-closed.ts';
+import relationWorkZoneShoulder from './relations/work-zone-shoulder.ts';
+import relationZoneDevicesFlaggers from './relations/zone-devices-flaggers.ts';
+import relationZoneDevicesLaneClosed from './relations/zone-devices-lane-closed.ts';
+import relationZoneDevicesShoulder from './relations/zone-devices-shoulder.ts';
 import relationZoneLength from './relations/zone-length.ts';
 import relationZoneLengthTurning from './relations/zone-length-turning.ts';
 import limitAirTemperature from './limits/air-temperature.ts';
@@ -820,6 +830,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityShortTaperMin,
   quantityShortTaperSpacing,
   quantityShoulderTaper,
+  quantityShoulderZoneLength,
   quantitySideSlope,
   quantitySignDistance,
   quantitySignHeight,
@@ -887,6 +898,8 @@ export const quantities: readonly QuantityRecord[] = [
   quantityWorkDistance,
   quantityWorkHours,
   quantityWorkLength,
+  quantityWorkZone,
+  quantityZoneDevices,
   quantityZoneLength,
   quantityZoneLengthTurning,
 ];
@@ -1088,6 +1101,7 @@ export const relations: readonly RelationRecord[] = [
   relationRutVolumeOne,
   relationShiftingTaper,
   relationShoulderTaper,
+  relationShoulderZoneLength,
   relationSignNearestLeastRural,
   relationSignNearestLeastUrban,
   relationSignNearestMostRural,
@@ -1146,6 +1160,12 @@ export const relations: readonly RelationRecord[] = [
   relationWindrowSectionWhole,
   relationWorkDistance,
   relationWorkLength,
+  relationWorkZoneFlaggers,
+  relationWorkZoneLaneClosed,
+  relationWorkZoneShoulder,
+  relationZoneDevicesFlaggers,
+  relationZoneDevicesLaneClosed,
+  relationZoneDevicesShoulder,
   relationZoneLength,
   relationZoneLengthTurning,
 ];

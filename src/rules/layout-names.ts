@@ -6,6 +6,8 @@ export const partNames = {
   'lane-closed-ahead': 'LANE CLOSED AHEAD sign (W20-5)',
   'lane-ends': 'lane ends symbol sign (W4-2)',
   'shoulder-closed-ahead': 'SHOULDER CLOSED AHEAD sign (W21-5b)',
+  'prepared-to-stop': 'BE PREPARED TO STOP sign (W3-4)',
+  'end-road-work': 'END ROAD WORK sign (G20-2)',
   flagger: 'flagger',
   'arrow-board': 'arrow board',
   'flagger-taper': 'one-lane two-way taper begins',
@@ -15,9 +17,9 @@ export const partNames = {
   buffer: 'buffer space begins: nothing in it',
   work: 'work space begins',
   'work-end': 'work space ends',
-  cones: 'cones or other devices',
-  stand: 'sign stands',
-  paddle: 'STOP/SLOW paddles',
+  cones: 'cone or other device',
+  stand: 'sign stand',
+  paddle: 'STOP/SLOW paddle',
 } as const;
 
 export type PartId = keyof typeof partNames;

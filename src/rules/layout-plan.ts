@@ -15,6 +15,10 @@ export type Part =
 /** A layout as data: what stands before the work as traffic comes to it, what stands past it, and how the work is lined. */
 export interface Plan {
   readonly kind: LayoutKind;
+  /** The quantity that says how long it is from its outermost place to its outermost place. */
+  readonly length: string;
+  /** Other quantities of which it is the layout. */
+  readonly shows: readonly string[];
   /** From the work outward, against the traffic of the closed lane. */
   readonly approach: readonly Part[];
   /** From the work outward, past its far end. */
@@ -23,5 +27,7 @@ export interface Plan {
   readonly spacing: string;
   /** Devices that come in a number of their own: paddles, boards. */
   readonly with: readonly { readonly part: PartId; readonly perPost: PartId }[];
+  /** Signs that may be added and have no distance of their own here. */
+  readonly mayAdd: readonly PartId[];
   readonly sources: Sources;
 }

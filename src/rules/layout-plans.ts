@@ -20,6 +20,8 @@ const flaggerSigns = signs(
 export const plans: Readonly<Record<LayoutKind, Plan>> = {
   flaggers: {
     kind: 'flaggers',
+    length: 'zone-length',
+    shows: ['zone-length-turning', 'one-lane-length'],
     approach: [
       { is: 'stretch', part: 'buffer', length: 'buffer-length' },
       { is: 'stretch', part: 'flagger-taper', length: 'flagger-taper', spacing: 'short-taper-spacing' },
@@ -33,10 +35,13 @@ export const plans: Readonly<Record<LayoutKind, Plan>> = {
     ],
     spacing: 'device-spacing-tangent',
     with: [{ part: 'paddle', perPost: 'flagger' }],
+    mayAdd: ['prepared-to-stop', 'end-road-work'],
     sources: [drawing, manual('Figure 6P-10', 'memory')],
   },
   'lane-closed': {
     kind: 'lane-closed',
+    length: 'closure-length',
+    shows: [],
     approach: [
       { is: 'stretch', part: 'buffer', length: 'buffer-length' },
       { is: 'stretch', part: 'merging-taper', length: 'merging-taper', spacing: 'long-taper-spacing' },
@@ -48,10 +53,13 @@ export const plans: Readonly<Record<LayoutKind, Plan>> = {
     past: [{ is: 'stretch', part: 'downstream-taper', length: 'downstream-taper', spacing: 'short-taper-spacing' }],
     spacing: 'device-spacing-tangent',
     with: [],
+    mayAdd: ['end-road-work'],
     sources: [manual('Figure 6P-33', 'memory')],
   },
   shoulder: {
     kind: 'shoulder',
+    length: 'shoulder-zone-length',
+    shows: [],
     approach: [
       { is: 'stretch', part: 'buffer', length: 'buffer-length' },
       { is: 'stretch', part: 'shoulder-taper', length: 'shoulder-taper', spacing: 'long-taper-spacing' },
@@ -61,6 +69,7 @@ export const plans: Readonly<Record<LayoutKind, Plan>> = {
     past: [],
     spacing: 'device-spacing-tangent',
     with: [],
+    mayAdd: ['end-road-work'],
     sources: [manual('section 6N.06 and Figure 6P-5', 'memory')],
   },
 };

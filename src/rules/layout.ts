@@ -56,6 +56,21 @@ interface Found {
   readonly spacing?: number;
 }
 
+/**
+ * The layout that goes with a quantity: of one that belongs to a single layout that one, of one that every layout has the
+ * layout that is settled. Undefined where there is none.
+ */
+export function layoutFor(quantity: string, settled: LayoutKind | undefined): LayoutKind | undefined {
+  const own = Object.values(plans).find(({ length, shows }) => length === quantity || shows.includes(quantity));
+  return own?.kind ?? (anyLayout.includes(quantity) ? settled : undefined);
+}
+
+/** Quantities that every layout has. */
+const anyLayout = ['zone-devices'];
+
+/** The plan a layout is made by. */
+export const planOf = (kind: LayoutKind): Plan => plans[kind];
+
 /** Quantities a layout is made from. */
 export function needsOfLayout(kind: LayoutKind, work = 'patch-length'): string[] {
   const plan = plans[kind];

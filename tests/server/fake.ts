@@ -40,6 +40,7 @@ const empty: Reply = {
   causes: [],
   cards: [],
   layout: [],
+  load: [],
   cautions: [],
   next: [],
   rules: { version: 'test0001' },

@@ -9,6 +9,12 @@ export const en = {
     derived: ' (worked out)',
   },
   unsettled: 'not settled',
+  zone: {
+    load: (things: readonly string[]) => `Load: ${things.join(', ')}.`,
+    need: (count: number, what: string, withRoom?: number) =>
+      withRoom === undefined ? `${count} × ${what}` : `${count} × ${what} (${withRoom} with room to turn)`,
+    mayAdd: (signs: readonly string[]) => `May be added: ${signs.join(', ')}.`,
+  },
   figure: (title: string, text: string, range?: string) => `${title}: ${text}${range ? ` (${range})` : ''}.`,
   range: (low: string, high: string) => `${low} to ${high}`,
   from: (facts: readonly string[]) => `From ${facts.join(', ')}.`,

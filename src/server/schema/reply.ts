@@ -42,7 +42,25 @@ const cause = z.strictObject({ text, remedy: text, rule: text }).meta({ id: 'Cau
 const card = z.strictObject({ id: text, title: text, excerpt: text, score: number }).meta({ id: 'CardHit' });
 const choice = z.strictObject({ text, send: text }).meta({ id: 'Choice' });
 const clarify = z.strictObject({ ...quantity, text, choices: z.array(choice) }).meta({ id: 'Clarify' });
-const place = z.strictObject({ what: text, at: number, unit, side: z.exactOptional(text) }).meta({ id: 'Place' });
+const place = z
+  .strictObject({
+    what: text,
+    at: number,
+    unit,
+    side: z.exactOptional(text),
+    part: z.exactOptional(text),
+    length: z.exactOptional(number),
+    spacing: z.exactOptional(number),
+  })
+  .meta({ id: 'Place' });
+const load = z
+  .strictObject({
+    part: text,
+    what: text,
+    count: z.int().nonnegative(),
+    withRoom: z.exactOptional(z.int().nonnegative()),
+  })
+  .meta({ id: 'Load' });
 
 const quizItem = z
   .strictObject({
@@ -108,6 +126,7 @@ export const replySchema = z
       ]),
     ),
     layout: z.array(place),
+    load: z.array(load),
     quiz: z.exactOptional(quiz),
     cautions: z.array(text),
     next: z.array(text).max(4),

@@ -1,0 +1,28 @@
+import { geometry, quantity } from '../shapes.ts';
+
+export default quantity({
+  id: 'zone-devices',
+  title: 'cones or other devices for the whole zone',
+  dimension: 'count',
+  units: { us: '1', metric: '1' },
+  rounding: { us: 'up', metric: 'up' },
+  counted: true,
+  because:
+    'Every run has a device at both its ends, and where two runs meet they share one: the spaces of all runs, and one more.',
+  sources: [geometry],
+  cues: [
+    'load traffic+control',
+    'load|bring|truck|need|carry sign|cone|device|traffic|control zone|closure|flagger|layout',
+    'what load|bring|carry sign|cone|traffic|control',
+    'list device|sign|cone',
+    'device+list',
+    'load+list -ton',
+    'how-many cone|device|drum load|zone|whole|closure|flagger|layout|all|altogether|total -taper -tangent',
+    'how-many cone|device|drum #length patch|work',
+  ],
+  bare: false,
+  asks: 'What do I load for traffic control?',
+  usedAt: ['traffic-control-up'],
+  note: 'Where two runs meet, the device they share is counted once. Carry spares.',
+  caution: 'The approved plan and the person in charge of traffic control come first.',
+});
