@@ -75,7 +75,7 @@ export const tackProblems: readonly Problem[] = [
     draws: {
       'tack-rate': ['gal/yd2', [0.06, 0.08, 0.1, 0.12]],
       residue: ['%', [57, 60, 65]],
-      dilution: ['%', [50, 100]],
+      dilution: ['%', [50, 60, 75]],
     },
     mistakes: {
       'sprayed-for-residual': takes('tack-rate'),

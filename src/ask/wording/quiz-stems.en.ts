@@ -139,14 +139,14 @@ export const practiceStems: Readonly<Record<string, string>> = {
   'roller-edge': 'The roller works along an edge that is {edge-support}.',
   'no-rain': 'Tack is about to go down. The weather: {weather-state}.',
   'backing-spotter': 'A truck comes to the blade: {backing}.',
-  'buffer-empty': 'In the buffer: {buffer-use}.',
+  'buffer-empty': 'The buffer before the crew has {buffer-use}.',
   'flagger-station': 'The flagger stands {flagger-place}.',
   'flagger-count': 'One lane carries both ways: {flaggers-posted}.',
   'machine-inside-lane': 'A wheel, blade end, drum or row is {lane-edge}.',
   'advance-sign': 'A flagger is at work. Advance warning signs: {advance-signs}.',
   apparel: 'High-visibility apparel in the work zone: {apparel}.',
   'night-lighting': 'Work goes on at the flagger station, {night-station}.',
-  'poor-visibility': 'Laying goes on. What drivers have before them: {visibility}.',
+  'poor-visibility': 'The crew is laying. What drivers have before them: {visibility}.',
   'queue-end': 'The queue stands {queue-place}.',
   'signs-true': 'Nobody is at work. The signs are {signs-idle}.',
   'traffic-control-first': 'A man is on the road to measure. Traffic control: {traffic-control-state}.',
@@ -155,3 +155,12 @@ export const practiceStems: Readonly<Record<string, string>> = {
   'arrow-board-mode': 'The arrow board is {arrow-board}.',
   'roll-low-to-high': 'The road is {road-shape} here, and it is rolled {rolling-direction}.',
 };
+
+/** Rules whose yes or no is a decision to begin or go on: the question is whether you do. */
+export const goAheadStems: ReadonlySet<string> = new Set([
+  'temperature-trend',
+  'tack-set',
+  'tack-clean-dry',
+  'no-rain',
+  'open-to-traffic',
+]);

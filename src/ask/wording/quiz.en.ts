@@ -12,7 +12,8 @@ export const quiz = {
   mostOf: (title: string) => `${capitalOf(title)}: what is the most it may be?`,
   whichHold: (title: string) => `${capitalOf(title)}: which of these figures hold to the rule? Mark every one.`,
   gap: '____',
-  whichRight: (situation: string) => `${situation} What is right here?`,
+  whichRight: (situation: string) => `${situation} Which of these fills the gap, so that the work is right?`,
+  goAhead: (situation: string) => `${situation} Do you go ahead?`,
   unsafe: [
     'What here has to be put right at once?',
     'Which of these stops the work?',
@@ -28,7 +29,10 @@ export const quiz = {
   causes: (seen: string) => `You see ${seen}. Which of these are likely causes? Mark every one.`,
   symptom: (cause: string) => `What comes of this: ${cause}?`,
   cure: (seen: string, cause: string) => `You see ${seen}. The cause: ${cause}. What cures it?`,
-  next: (title: string) => `The step "${title}" is done. Which comes next?`,
+  next: (title: string, lift?: number) =>
+    lift === undefined
+      ? `The step "${title}" is done. Which comes next?`
+      : `A patch of two lifts. The step "${title}" is done for lift ${lift}. Which comes next?`,
   order: 'Put these steps of a patch of two lifts in order, the first one first.',
   orderOf: (title: string) => `Put the parts of this repair in order, the first one first: ${title}.`,
   repair: (seen: string, facts: readonly string[]) =>
@@ -38,7 +42,7 @@ export const quiz = {
     `${capitalOf(by)}: ${road}. How far is it at least to the ${what}?`,
   sight: (speed: string) =>
     `Traffic goes ${speed} on a level road. How long is the buffer by the table of stopping distances?`,
-  strength: (title: string) => `How does the manual put this: ${title}?`,
+  strength: (title: string) => `${capitalOf(title)}: does the manual say that it shall, should or may be so?`,
   working: (formula: string, figures: string, result: string) => `${capitalOf(formula)} = ${figures} = ${result}.`,
   because: (text: string) => capitalOf(text),
   orderWhy: (titles: readonly string[]) => `In order: ${titles.join(', then ')}.`,

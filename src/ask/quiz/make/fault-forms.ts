@@ -76,10 +76,11 @@ const strangeCauses = ({ fault, others }: Pick<Asked, 'fault' | 'others'>): Wron
 
 /** Cures of other faults, for a cause that has no word in common with this one. */
 const strangeCures = ({ fault, others }: Pick<Asked, 'fault' | 'others'>): Wrong[] =>
-  others
-    .flatMap((other) => firmCauses(other))
-    .filter(({ text, remedy }) => !sharesWord(`${text} ${remedy}`, told(fault)))
-    .map(({ remedy }): Wrong => ({ text: capital(remedy), mistake: 'other-fault' }));
+  others.flatMap((other) =>
+    firmCauses(other)
+      .filter(({ text, remedy }) => !sharesWord(`${text} ${remedy}`, told(fault)))
+      .map(({ remedy }): Wrong => ({ text: capital(remedy), mistake: 'other-fault', near: isNear(fault, other) })),
+  );
 
 /** Works something out when it is first wanted. */
 function once<T>(work_: () => T): () => T {

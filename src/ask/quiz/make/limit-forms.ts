@@ -6,7 +6,16 @@ import { isFirm } from '../facts.ts';
 import type { Random } from '../random.ts';
 import type { Desk, Draft, Form, Level, Wish } from '../shapes.ts';
 import { figureAsked, notTried } from '../topics.ts';
-import { figuresRound, groundOf, judgedBy, situationOf, type Trial, type Tried, trialOf } from './limit.ts';
+import {
+  figuresRound,
+  groundOf,
+  judgedBy,
+  otherScenes,
+  situationOf,
+  type Trial,
+  type Tried,
+  trialOf,
+} from './limit.ts';
 import { chosen, type Figured, risingOptions } from './options.ts';
 import { yesOrNo } from './text.ts';
 
@@ -16,8 +25,12 @@ export function limitForms(desk: Desk, rule: LimitRecord): Form[] {
   if (!trial || rule.besideRule || notTried.has(rule.id)) return [];
   const facts = Object.values(rule.examples.holds).filter((fact) => typeof fact !== 'string').length;
   const level: Level = facts > 2 ? 'hard' : facts > 1 ? 'medium' : 'easy';
+  const scenes = otherScenes(rule);
+  // One time in two the facts of the example, so that a rule is asked as its record has it as well.
+  const anyOf = (random: Random): Trial =>
+    (scenes.length && random.int(2) ? trialOf(desk, rule, random.pick(scenes)) : undefined) ?? trial;
   const forms: Form[] = [
-    { id: 'holds', kind: 'true-false', level, make: (random, wish) => doesItHold(trial, random, wish) },
+    { id: 'holds', kind: 'true-false', level, make: (random, wish) => doesItHold(anyOf(random), random, wish) },
   ];
   const [end, other] = [trial.max ?? trial.min, trial.max === undefined ? undefined : trial.min];
   const bare = Object.keys(rule.examples.holds).length === 1 && end !== undefined && other === undefined;

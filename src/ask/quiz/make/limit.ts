@@ -31,8 +31,8 @@ export interface Trial {
 }
 
 /** Undefined for a limit on a figure that its example does not give, or whose bound it leaves open. */
-export function trialOf({ knowledge }: Desk, rule: LimitRecord): Trial | undefined {
-  const facts: Facts = { ...rule.examples.holds, ...sayAlso[rule.id] };
+export function trialOf({ knowledge }: Desk, rule: LimitRecord, scene: Facts = sceneOf(rule)): Trial | undefined {
+  const facts = inFeet(rule, scene);
   const given = facts[rule.on.id];
   if (given === undefined || typeof given === 'string') return undefined;
   const unit = given[1];
@@ -53,6 +53,39 @@ export function trialOf({ knowledge }: Desk, rule: LimitRecord): Trial | undefin
     return { figure, text, holds: status === 'ok', voice, facts: at };
   };
   return { rule, unit, min, max, try: judgedAt };
+}
+
+/** The facts that a rule is asked with: those of its example, and what has to be said beside them. */
+const sceneOf = (rule: LimitRecord): Facts => ({ ...rule.examples.holds, ...sayAlso[rule.id] });
+
+/** A length that its record says in feet is asked in feet, whatever its example has. */
+function inFeet(rule: LimitRecord, facts: Facts): Facts {
+  const given = facts[rule.on.id];
+  if (typeof given !== 'object' || given[1] !== 'in' || rule.on.units.us !== 'ft') return facts;
+  return { ...facts, [rule.on.id]: [given[0] / 12, 'ft'] };
+}
+
+/** Speeds that a rule on a road is asked with. */
+const speeds = [35, 45, 55, 65];
+const shares = [0.8, 1.2, 1.5];
+
+/** Other facts to ask the same rule with: another speed, or another figure where the bound itself is a fact of the stem. */
+export function otherScenes(rule: LimitRecord): Facts[] {
+  const facts = sceneOf(rule);
+  const ends = new Set(quantitiesOf(rule));
+  return Object.entries(facts).flatMap(([id, fact]): Facts[] => {
+    if (typeof fact === 'string' || id === rule.on.id) return [];
+    const [number, unit] = fact;
+    if (id === 'posted-speed' && unit === 'mph') {
+      return speeds.filter((speed) => speed !== number).map((speed) => ({ ...facts, [id]: [speed, unit] }));
+    }
+    if (!ends.has(id)) return [];
+    const step = stepAt(number, unit);
+    const figures = shares.map((share) => Number((Math.round((number * share) / step) * step).toPrecision(8)));
+    return [...new Set(figures)]
+      .filter((figure) => figure > 0 && figure !== number)
+      .map((figure) => ({ ...facts, [id]: [figure, unit] }));
+  });
 }
 
 function activeCase(rule: LimitRecord, facts: Facts): Pick<LimitRecord, 'min' | 'max'> {

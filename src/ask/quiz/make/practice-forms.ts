@@ -3,7 +3,7 @@ import type { Facts, PracticeRecord } from '../../../rules/shapes.ts';
 import { checkOn } from '../../judging.ts';
 import { capital, saySource } from '../../say.ts';
 import { quiz } from '../../wording/quiz.en.ts';
-import { practiceStems } from '../../wording/quiz-stems.en.ts';
+import { goAheadStems, practiceStems } from '../../wording/quiz-stems.en.ts';
 import { sayFact, voiceOf } from '../facts.ts';
 import type { Random } from '../random.ts';
 import type { Desk, Draft, Form, Wish } from '../shapes.ts';
@@ -70,7 +70,8 @@ function isItRight(desk: Desk, ways: readonly Way[], random: Random, { yes }: Wi
   const fitting = ways.filter(({ status }) => (status === 'ok') === yes);
   if (fitting.length === 0) return undefined;
   const way = random.pick(fitting);
-  return yesOrNo({ stem: quiz.right(situation(desk, way)), ...ground(desk, way) }, quiz, yes);
+  const asked = goAheadStems.has(way.rule.id) ? quiz.goAhead : quiz.right;
+  return yesOrNo({ stem: asked(situation(desk, way)), ...ground(desk, way) }, quiz, yes);
 }
 
 /** The facts of a way in sentences, those that only set the scene first. */

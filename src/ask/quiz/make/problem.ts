@@ -136,7 +136,7 @@ function toleranceOf({ counted, dimension, rounding }: QuantityRecord, base: num
 
 function toChoose(worked: Worked, random: Random, place: number): Draft | undefined {
   const { problem, record, unit, at, tolerance } = worked;
-  const text = (base: number): string => say(record, base, unit);
+  const text = (base: number): string => oneFigure(say(record, base, unit));
   const wrong = Object.entries(problem.mistakes).flatMap(([mistake, of]): Figured[] => {
     const figure = of(at);
     return Number.isFinite(figure) && figure > 0 ? [{ text: text(figure), figure, mistake }] : [];
@@ -165,6 +165,12 @@ function toFillIn(worked: Worked): Draft {
     },
   };
 }
+
+/** "3/4 in (0.75 in)" without the second figure, "about 3/4 in (0.781 in)" without the first: an option is one figure. */
+const oneFigure = (text: string): string => {
+  const both = /^(about )?([^()]{1,40}) \(([^()]{1,40})\)$/.exec(text);
+  return both ? (both[1] ? both[3]! : both[2]!) : text;
+};
 
 function itemOf({ problem, stem, voice }: Worked): Omit<Draft['item'], 'kind' | 'options' | 'key'> {
   const relation = voice.knowledge.relations.get(voice.solved.get(problem.finds)!.by!.relation.id)!;

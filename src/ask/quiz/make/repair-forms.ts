@@ -64,7 +64,14 @@ function whichRepair({ knowledge }: Desk, defect: DefectRecord, decision: Decisi
   )
     return undefined;
   const key = work.repairs.get(decision.repair)!;
-  const allowed = new Set([decision.repair, ...(decision.with ?? []), ...(decision.engineer ? ['engineer'] : [])]);
+  const lighter = facts['crack-state'] === 'hairline' ? ['surface-seal', 'crack-seal', 'watch-it'] : [];
+  const allowed = new Set([
+    decision.repair,
+    ...(decision.with ?? []),
+    ...(decision.engineer ? ['engineer'] : []),
+    // On a few fine cracks a seal, or time, is a matter of judgement, not a mistake.
+    ...lighter,
+  ]);
   const wrong = [...work.repairs.values()]
     .filter(({ id, title }) => !allowed.has(id) && !sharesWord(title, decision.because))
     .map(({ title }): Wrong => ({ text: capital(title), mistake: 'other-repair' }));

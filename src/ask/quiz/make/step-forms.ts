@@ -9,6 +9,12 @@ import { inOrder, oneOf, type Wrong } from './text.ts';
 
 const lifts = 2;
 const entries = sequence(lifts);
+/** Steps that could well be begun next, so that none of them is a wrong answer: a second coat, mix dumped lift by lift. */
+const couldFollow: Readonly<Record<string, readonly string[]>> = {
+  'first-lift': ['final-roll'],
+  'roll-lift': ['tack', 'spread-premix', 'windrow'],
+  'finish-lift': ['roll-lift'],
+};
 const titleOf = (id: string): string => capital(work.steps.get(id)!.title);
 
 /** Steps whose place nobody disputes: what is planned before them, and what is written after, may go side by side. */
@@ -56,10 +62,14 @@ function whatNext(step: StepRecord, random: Random): Draft | undefined {
   // The one after next could be begun early, and the opening and closing of traffic control are no place for a slip.
   const others = settledSteps.filter(
     (id, place) =>
-      id !== step.id && id !== next.entry.id && Math.abs(place - at) <= 4 && !id.startsWith('traffic-control'),
+      id !== step.id &&
+      id !== next.entry.id &&
+      Math.abs(place - at) <= 4 &&
+      !id.startsWith('traffic-control') &&
+      !couldFollow[step.id]?.includes(id),
   );
   const wrong = others.map((id): Wrong => ({ text: titleOf(id), mistake: 'other-step' }));
-  return oneOf(random, ground(quiz.next(step.title), work.steps.get(next.entry.id)!), key, wrong);
+  return oneOf(random, ground(quiz.next(step.title, entry.lift), work.steps.get(next.entry.id)!), key, wrong);
 }
 
 function order(ids: readonly string[], random: Random): Draft | undefined {

@@ -2,6 +2,7 @@ import type { LimitRecord, PracticeRecord } from '../../../rules/shapes.ts';
 import { capital, saySource } from '../../say.ts';
 import { quiz } from '../../wording/quiz.en.ts';
 import type { Desk, Form } from '../shapes.ts';
+import { topicsOf } from '../topics.ts';
 import { sharesWord } from '../words.ts';
 import { oneOf, type Wrong } from './text.ts';
 
@@ -16,7 +17,11 @@ export function whyForms({ knowledge }: Desk, rule: Rule): Form[] {
       !other.because.includes('{') &&
       !sharesWord(other.because, rule.because + rule.title),
   );
-  const wrong = others.map(({ because }): Wrong => ({ text: capital(because), mistake: 'other-rule' }));
+  const own = new Set(topicsOf(rule.id));
+  const wrong = others.map(({ id, because }): Wrong => {
+    const near = topicsOf(id).some((topic) => own.has(topic));
+    return { text: capital(because), mistake: 'other-rule', near };
+  });
   const ground = {
     stem: quiz.whyRule(rule.title),
     why: quiz.because(rule.because),
