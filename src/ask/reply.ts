@@ -147,11 +147,15 @@ export interface QuizItem {
   readonly rule: string;
   readonly source: string;
   readonly mustPass?: boolean;
+  /** Id of the drawing that the question is about. */
+  readonly drawing?: string;
 }
 
 export interface Quiz {
   readonly seed: string;
   readonly title: string;
+  /** Where the page shows the set: to print, take, change and save it. */
+  readonly address?: string;
   readonly items: readonly QuizItem[];
 }
 

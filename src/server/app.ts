@@ -11,6 +11,7 @@ import { assetRoutes } from './routes/assets.ts';
 import { healthRoute } from './routes/health.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { pageRoute } from './routes/page.ts';
+import { quizRoutes } from './routes/quiz.ts';
 import { StoreFault } from './store/fault.ts';
 
 /** The whole server without a socket: give it requests, it answers them. Holds no state between two requests. */
@@ -22,6 +23,7 @@ export function createApp(needs: Needs): App {
   askRoute(app, doors);
   healthRoute(app, doors);
   openApiRoute(app, doors);
+  quizRoutes(app);
   assetRoutes(app);
   app.notFound((c) => answerNothingHere(c));
   app.onError((fault, c) => answerFault(fault, c, doors.report));

@@ -18,10 +18,11 @@ export const stylesheet = asset('bladehand.css', 'text/css; charset=utf-8', [
   'answer.css',
   'media.css',
 ]);
+export const quizStylesheet = asset('quiz.css', 'text/css; charset=utf-8', ['quiz.css']);
 export const icon = asset('bladehand.svg', 'image/svg+xml', ['bladehand.svg']);
 
 /** What pages are drawn with. */
-export const dress: Dress = { stylesheet: stylesheet.address, icon: icon.address };
+export const dress: Dress = { stylesheet: stylesheet.address, quiz: quizStylesheet.address, icon: icon.address };
 
 /** An asset made of these files, in this order. */
 function asset(name: string, type: string, files: readonly string[]): Asset {

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { Reply, Request } from '../ask/reply.ts';
+import { quizPaths } from './openapi-quiz.ts';
 import { replySchema } from './schema/reply.ts';
 import { requestSchema } from './schema/request.ts';
 import { en } from './wording/en.ts';
@@ -39,6 +40,7 @@ export function openApi(ask: (request: Request) => Reply) {
         get: { operationId: 'page', summary: en.api.page, responses: { 200: page } },
         post: { operationId: 'askOnPage', summary: en.api.form, responses: { 200: page, 422: page } },
       },
+      ...quizPaths,
       '/openapi.json': {
         get: { operationId: 'openApi', summary: en.api.document, responses: { 200: { description: en.api.document } } },
       },

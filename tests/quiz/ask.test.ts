@@ -85,7 +85,8 @@ describe('the reply', () => {
       expect(text).toContain(why);
     }
     expect(cautions[0]).toBe('This is practice. It certifies nobody as a flagger or an operator.');
-    expect(Object.keys(quiz!).sort()).toEqual(['items', 'seed', 'title']);
+    expect(Object.keys(quiz!).sort()).toEqual(['address', 'items', 'seed', 'title']);
+    expect(quiz!.address).toMatch(/^\/quiz\?topic=rolling&/);
   });
 
   test('is the same for the same words', () => expect(reply('quiz on tack')).toEqual(reply('quiz on tack')));

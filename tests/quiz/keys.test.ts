@@ -5,7 +5,7 @@ import { figureIn, reckoned, stemsKnown } from './reckon.ts';
 import { setOf } from './sets.ts';
 
 const sets = topics
-  .filter((topic) => !['repairs', 'faults', 'steps', 'safety', 'weather'].includes(topic))
+  .filter((topic) => !['repairs', 'faults', 'steps', 'safety', 'hazards', 'weather'].includes(topic))
   .flatMap((topic) =>
     ['a', 'b', 'c', 'd', 'e', 'f'].map((seed) => setOf({ topics: [topic], kinds: ['one', 'number'], count: 9, seed })),
   );

@@ -98,7 +98,7 @@ const published: readonly (readonly [
 describe('a published worked example made into an item has the printed answer for its key', () => {
   test.each(published)('%s %j', (id, facts, printed, within) => {
     const problem = problems.find((each) => each.id === id)!;
-    const draft = problemFrom({ knowledge }, problem, facts)!;
+    const draft = problemFrom({ knowledge, units: 'us' }, problem, facts)!;
     expect(Math.abs(Number(draft.item.key) - printed)).toBeLessThanOrEqual(within);
     expect(draft.item.stem).not.toMatch(/\{|undefined/);
     expect(draft.unsaid).toEqual([]);

@@ -9,12 +9,14 @@ import {
 } from '../wording/quiz-asks.ts';
 import type { QuizRequest } from './request.ts';
 
-/** Questions in a set when nobody says how many: a tailgate sheet. */
+/** Questions in a set when nobody says how many. */
 export const usualCount = 10;
+/** On a tailgate sheet: ten minutes, read aloud. */
+export const tailgateCount = 5;
 
 /** What somebody asked for in words. A topic that there is none of stands as it was typed. */
 export function readQuizAsk(question: string): QuizRequest {
-  const words = question.toLowerCase().match(/[a-z0-9][a-z0-9'-]{0,40}/g) ?? [];
+  const words: readonly string[] = question.toLowerCase().match(/[a-z0-9][a-z0-9'-]{0,40}/g) ?? [];
   const seeded = seedIn(words);
   const rest = words.filter((_, at) => at !== seeded.at && at !== seeded.at + 1);
   const seat = Object.entries(seatWords).find(([, names]) => names.some((name) => hasPhrase(rest, name)));
@@ -24,7 +26,7 @@ export function readQuizAsk(question: string): QuizRequest {
   const levels = namedIn(free, levelWords);
   const strange = topics.length || seat ? undefined : strangeTopic(free);
   return {
-    count: countIn(free) ?? usualCount,
+    count: countIn(free) ?? (words.includes('tailgate') ? tailgateCount : usualCount),
     ...(topics.length ? { topics } : strange === undefined ? {} : { topics: [strange] }),
     ...(seat ? { seat: seat[0] } : {}),
     ...(levels.length ? { levels } : {}),

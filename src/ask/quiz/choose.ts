@@ -8,6 +8,8 @@ export interface Candidate {
   readonly topic: string;
   /** What it counts under. */
   readonly keys: readonly [topic: string, level: string, kind: string];
+  /** It has to be in the set. */
+  readonly must?: true;
 }
 
 /** What a set is to be made from. */
@@ -63,6 +65,12 @@ export class Dealer {
     for (const key of [topic, level]) this.dealt.set(key, (this.dealt.get(key) ?? 0) + 1);
     this.dealt.set(kind, (this.dealt.get(kind) ?? 0) + share[form.kind]);
     this.open = this.open.filter((each) => each.point.group !== point.group);
+  }
+
+  /** What is left, those before others that count under the same keys. */
+  like(keys: readonly string[]): readonly Candidate[] {
+    const same = (candidate: Candidate): number => candidate.keys.filter((key) => keys.includes(key)).length;
+    return [...this.open].sort((a, b) => same(b) - same(a));
   }
 
   /** Puts one aside that came to no fair item. */

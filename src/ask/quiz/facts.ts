@@ -3,18 +3,21 @@ import { derivation, type Known, type Solved, solve } from '../../calc/solve.ts'
 import type { Unit } from '../../calc/units.ts';
 import { type Knowledge, optionFact, optionTitle, startOf } from '../../rules/knowledge.ts';
 import type { Facts, Source } from '../../rules/shapes.ts';
+import type { UnitSystem } from '../reply.ts';
 import { say } from '../say.ts';
 import type { Voice } from '../voice.ts';
 
-/** The engine's own answer to the facts of a stem, in US units but for those given otherwise. */
-export function voiceOf(knowledge: Knowledge, facts: Facts): Voice {
+/** The engine's own answer to the facts of a stem, in these units but for those given otherwise. */
+export function voiceOf(knowledge: Knowledge, facts: Facts, units: UnitSystem = 'us'): Voice {
   const known = Object.entries(facts).map(
     ([id, fact]): Known =>
       typeof fact === 'string' ? { id: optionFact(id, fact), value: 1 } : { id, value: of(...fact).base },
   );
   const unit = (id: string): Unit => {
     const fact = facts[id];
-    return fact !== undefined && typeof fact !== 'string' ? fact[1] : (knowledge.quantities.get(id)?.units.us ?? '1');
+    return fact !== undefined && typeof fact !== 'string'
+      ? fact[1]
+      : (knowledge.quantities.get(id)?.units[units] ?? '1');
   };
   return {
     knowledge,

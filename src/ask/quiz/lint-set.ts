@@ -2,6 +2,7 @@ import { quiz } from '../wording/quiz.en.ts';
 import { lintItem } from './lint-item.ts';
 import { placeOfKey } from './places.ts';
 import type { Made } from './shapes.ts';
+import { stemOf } from './tokens.ts';
 
 /** What is wrong with a set beyond its items one by one; nothing when it is fit. */
 export function lintSet(made: readonly Made[], count: number): string[] {
@@ -18,7 +19,7 @@ export function lintSet(made: readonly Made[], count: number): string[] {
     ),
     ...twice(
       'stem',
-      made.map(({ item }) => item.stem),
+      made.map(({ draft }) => stemOf(draft)),
     ),
     ...uneven(made),
     ...oneSided(made),

@@ -1,7 +1,9 @@
 import type { Knowledge } from '../../rules/knowledge.ts';
 import type { LimitRecord, PracticeRecord } from '../../rules/shapes.ts';
 import { work } from '../../rules/work.ts';
+import type { UnitSystem } from '../reply.ts';
 import { faultForms } from './make/fault-forms.ts';
+import { hazardPoints } from './make/hazard-forms.ts';
 import { limitForms } from './make/limit-forms.ts';
 import { practiceForms } from './make/practice-forms.ts';
 import { problemPoint } from './make/problem.ts';
@@ -14,14 +16,14 @@ import { problems } from './problems.ts';
 import type { Desk, Point } from './shapes.ts';
 import { mustPass, topicsOf } from './topics.ts';
 
-const pools = new WeakMap<Knowledge, readonly Point[]>();
+const pools = new WeakMap<Knowledge, Map<UnitSystem, readonly Point[]>>();
 
-/** Everything that can be asked from a knowledge base; worked out once for each. */
-export function poolOf(knowledge: Knowledge): readonly Point[] {
-  const known = pools.get(knowledge);
-  if (known) return known;
-  const pool = pointsOf({ knowledge });
-  pools.set(knowledge, pool);
+/** Everything that can be asked from a knowledge base, in these units; worked out once for each. */
+export function poolOf(knowledge: Knowledge, units: UnitSystem = 'us'): readonly Point[] {
+  const byUnits = pools.get(knowledge) ?? new Map<UnitSystem, readonly Point[]>();
+  pools.set(knowledge, byUnits);
+  const pool = byUnits.get(units) ?? pointsOf({ knowledge, units });
+  byUnits.set(units, pool);
   return pool;
 }
 
@@ -40,8 +42,18 @@ function pointsOf(desk: Desk): Point[] {
       forms: faultForms(desk, fault),
     }),
   );
-  const all = [...rules, ...faults, ...problems.map((problem) => problemPoint(desk, problem))];
-  return [...all, ...tablePoints(desk), ...stepPoints(), ...repairPoints(desk)].filter(({ forms }) => forms.length > 0);
+  const all = [
+    ...rules,
+    ...faults,
+    ...problems.flatMap((problem) =>
+      problem.inFeetOnly && desk.units === 'metric' ? [] : [problemPoint(desk, problem)],
+    ),
+  ];
+  // The tables of the manual are printed in feet and miles an hour.
+  const tables = desk.units === 'us' ? tablePoints(desk) : [];
+  return [...all, ...tables, ...stepPoints(), ...repairPoints(desk), ...hazardPoints(desk)].filter(
+    ({ forms }) => forms.length > 0,
+  );
 }
 
 function rulePoint(desk: Desk, rule: LimitRecord | PracticeRecord, forms: Point['forms']): Point {

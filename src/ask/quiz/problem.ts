@@ -21,6 +21,8 @@ export interface Problem {
   readonly id: string;
   readonly topics: readonly [string, ...string[]];
   readonly level: Level;
+  /** A formula or a rule of thumb in feet and miles an hour: no problem for a metric set. */
+  readonly inFeetOnly?: true;
   readonly finds: string;
   /** Unit of the answer, where it is not that of the record. */
   readonly unit?: Unit;

@@ -81,6 +81,7 @@ export const liftProblems: readonly Problem[] = [
     id: 'row-tons',
     topics: ['blade', 'mix'],
     level: 'hard',
+    inFeetOnly: true,
     finds: 'windrow-mass-per-100ft',
     draws: {
       'patch-width': ['ft', [9, 10, 11, 12]],

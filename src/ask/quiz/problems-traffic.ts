@@ -14,6 +14,7 @@ export const trafficProblems: readonly Problem[] = [
     id: 'merging-taper-fast',
     topics: ['traffic'],
     level: 'medium',
+    inFeetOnly: true,
     finds: 'merging-taper',
     draws: { 'posted-speed': fast, offset: width },
     settled: us,
@@ -28,6 +29,7 @@ export const trafficProblems: readonly Problem[] = [
     id: 'merging-taper-slow',
     topics: ['traffic'],
     level: 'hard',
+    inFeetOnly: true,
     finds: 'merging-taper',
     draws: { 'posted-speed': slow, offset: width },
     settled: us,
@@ -66,6 +68,7 @@ export const trafficProblems: readonly Problem[] = [
     id: 'cone-spacing',
     topics: ['traffic'],
     level: 'easy',
+    inFeetOnly: true,
     finds: 'device-spacing-tangent',
     draws: { 'posted-speed': ['mph', [25, 30, 35, 40, 45, 50, 55]] },
     mistakes: {

@@ -1,6 +1,6 @@
 import type { Knowledge } from '../../rules/knowledge.ts';
 import type { Source } from '../../rules/shapes.ts';
-import type { QuizItem } from '../reply.ts';
+import type { QuizItem, UnitSystem } from '../reply.ts';
 import type { Random } from './random.ts';
 
 export const levels = ['easy', 'medium', 'hard'] as const;
@@ -65,6 +65,8 @@ export interface Point {
 /** What the makers work from. */
 export interface Desk {
   readonly knowledge: Knowledge;
+  /** Figures are drawn and asked for in these. */
+  readonly units: UnitSystem;
 }
 
 /** A finished item with its draft, as the checks take it. */
@@ -72,4 +74,8 @@ export interface Made {
   readonly item: QuizItem;
   readonly draft: Draft;
   readonly point: string;
+  /** Names the point and its form, the same in every set. */
+  readonly token: string;
+  /** It has to be in the set: it is not swapped for another. */
+  readonly must: boolean;
 }

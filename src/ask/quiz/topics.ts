@@ -12,6 +12,7 @@ export const topics = [
   'weather',
   'finish',
   'safety',
+  'hazards',
   'steps',
   'faults',
   'repairs',

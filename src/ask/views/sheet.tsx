@@ -10,7 +10,7 @@ import { Figures } from './figures.tsx';
 import { Cards, InWords, Sources, Workings } from './folded.tsx';
 import { Layout } from './layout.tsx';
 import { Broken, Mark, OtherRules } from './marks.tsx';
-import { QuizSheet } from './quiz.tsx';
+import { QuizSheet } from './quiz-sheet.tsx';
 
 interface Props {
   readonly entry: Entry;

@@ -105,6 +105,19 @@ export const mistakeNames: Readonly<Record<string, string>> = {
   'other-fault': 'belongs to another fault',
   'other-step': 'a step out of its turn',
   'other-repair': 'suits another case',
+  'not-in-the-drawing': 'that is as it should be in this drawing',
   'does-hold': 'this one is as it should be',
   'other-strength': 'another strength of the manual',
 };
+
+/** Tags of what is true of something else: a key has nothing to say of how anybody came to it. */
+export const otherThings: ReadonlySet<string> = new Set([
+  'wrong-way',
+  'other-rule',
+  'other-fault',
+  'other-step',
+  'other-repair',
+  'other-strength',
+  'does-hold',
+  'not-in-the-drawing',
+]);

@@ -1,19 +1,22 @@
-/** Stems of the problems in figures, by problem; `{patch-length}` stands for a figure of the stem with its unit. */
+/**
+ * Stems of the problems in figures, by problem; `{patch-length}` stands for a figure of the stem with its unit,
+ * `[tons|tonnes]` for the word of US or metric sets.
+ */
 export const problemStems: Readonly<Record<string, string>> = {
-  area: 'A patch is {patch-length} long and {patch-width} wide. What is its area in square yards?',
+  area: 'A patch is {patch-length} long and {patch-width} wide. What is its area in square [yards|meters]?',
   'spread-rate':
-    'The mix weighs {unit-weight}. The patch is {patch-depth} thick, rolled. How many pounds lie on each square yard?',
-  tons: 'A patch is {patch-length} long, {patch-width} wide and {patch-depth} deep on average, rolled. The mix weighs {unit-weight}. How many tons go in?',
+    'The mix weighs {unit-weight}. The patch is {patch-depth} thick, rolled. How many [pounds|kilograms] lie on each square [yard|meter]?',
+  tons: 'A patch is {patch-length} long, {patch-width} wide and {patch-depth} deep on average, rolled. The mix weighs {unit-weight}. How many [tons|tonnes] go in?',
   'tons-of-area':
-    'A patch of {patch-area} is {patch-depth} deep on average, rolled. The mix weighs {unit-weight}. How many tons go in?',
+    'A patch of {patch-area} is {patch-depth} deep on average, rolled. The mix weighs {unit-weight}. How many [tons|tonnes] go in?',
   order:
-    '{premix-mass} go in the patch, and nothing is dumped past its ends. You add {waste} for waste. How many tons do you order?',
+    '{premix-mass} go in the patch, and nothing is dumped past its ends. You add {waste} for waste. How many [tons|tonnes] do you order?',
   'yield-check':
     '{placed-mass} went down on {patch-area}. The mix weighs {unit-weight}, rolled. How thick is the patch on average?',
   'tons-left':
-    'The patch needs {premix-mass}. {loads-placed} loads of {truck-payload} each are down. How many more tons are needed?',
+    'The patch needs {premix-mass}. {loads-placed} loads of {truck-payload} each are down. How many more [tons|tonnes] are needed?',
   'load-length':
-    'A truck carries {truck-payload}. The patch is {patch-width} wide and {patch-depth} deep, and the mix weighs {unit-weight}. How many feet of patch does one load cover?',
+    'A truck carries {truck-payload}. The patch is {patch-width} wide and {patch-depth} deep, and the mix weighs {unit-weight}. How many [feet|meters] of patch does one load cover?',
   loads: 'The patch takes {premix-mass}, and a truck carries {truck-payload}. How many loads is that?',
   'legal-load':
     'A bridge is posted for {posted-weight}, the whole truck. Empty, your truck weighs {truck-tare}. How much mix may it carry over?',
@@ -23,11 +26,12 @@ export const problemStems: Readonly<Record<string, string>> = {
     'A lift is to be {lift-thickness} after rolling, and the roll-down factor is {roll-down}. How thick do you leave it behind the blade?',
   'thinnest-lift':
     'The largest stone in a cold mix is {stone-size}. What is the thinnest lift a blade can lay with it, rolled?',
-  'tons-a-lift': 'A square-cut patch takes {premix-mass} in {lift-count} equal lifts. How many tons go in each lift?',
+  'tons-a-lift':
+    'A square-cut patch takes {premix-mass} in {lift-count} equal lifts. How many [tons|tonnes] go in each lift?',
   'row-section':
-    'One lift is {patch-width} wide and {lift-thickness} thick after rolling. The roll-down factor is {roll-down}. How many square feet is the end of the row?',
+    'One lift is {patch-width} wide and {lift-thickness} thick after rolling. The roll-down factor is {roll-down}. How many square [feet|meters] is the end of the row?',
   'row-tons':
-    'One lift is {patch-width} wide and {lift-thickness} thick, rolled. The mix weighs {unit-weight}. How many tons must lie in 100 ft of row?',
+    'One lift is {patch-width} wide and {lift-thickness} thick, rolled. The mix weighs {unit-weight}. How many [tons|tonnes] must lie in 100 ft of row?',
   strips:
     'The blade covers {blade-reach} at its angle, and strips overlap by {blade-overlap}. How many strips does a width of {patch-width} take?',
   'passes-for-all-lifts':
@@ -55,9 +59,9 @@ export const problemStems: Readonly<Record<string, string>> = {
   'trucks-to-keep-up':
     'A round trip takes {cycle-time}, and one load lasts the blade {lay-time}. How many trucks keep the blade going?',
   'load-lasts': 'A truck brings {truck-payload}, and the crew lays {laying-rate}. How long does one load last?',
-  'tack-of-area': 'You spray {tack-area} at {tack-rate}, one coat. How many gallons is that?',
+  'tack-of-area': 'You spray {tack-area} at {tack-rate}, one coat. How many [gallons|liters] is that?',
   'tack-gallons':
-    'A patch is {patch-length} long and {patch-width} wide. You spray one coat at {tack-rate}. How many gallons is that?',
+    'A patch is {patch-length} long and {patch-width} wide. You spray one coat at {tack-rate}. How many [gallons|liters] is that?',
   'sprayed-rate':
     'The residual is to be {tack-residual}. The emulsion is {residue} asphalt and not diluted. What rate do you spray?',
   'sprayed-rate-diluted':
@@ -65,11 +69,11 @@ export const problemStems: Readonly<Record<string, string>> = {
   'what-stays':
     'You spray {tack-rate}. The emulsion is {residue} asphalt, and the tank holds {dilution} emulsion. How much asphalt stays on the road?',
   'water-in-tank':
-    'A tank holds {tack-volume} of diluted emulsion; {dilution} of it is emulsion as delivered. How many gallons of it are water?',
+    'A tank holds {tack-volume} of diluted emulsion; {dilution} of it is emulsion as delivered. How many [gallons|liters] of it are water?',
   'tank-run':
-    'The tank holds {tank-volume}. You spray {tack-rate}, {spray-width} wide. How many feet of road does it cover?',
+    'The tank holds {tank-volume}. You spray {tack-rate}, {spray-width} wide. How many [feet|meters] of road does it cover?',
   'distributor-speed':
-    'The pump gives {pump-rate}. You spray {tack-rate}, {spray-width} wide. How many feet a minute does the truck go?',
+    'The pump gives {pump-rate}. You spray {tack-rate}, {spray-width} wide. How many [feet|meters] a minute does the truck go?',
   'tack-used': 'You sprayed {tack-used} on {tack-area}, one coat. What rate was that?',
   'merging-taper-fast':
     'Cars go {posted-speed}, and {offset} of a multilane road is closed. How long should the merging taper be?',

@@ -63,13 +63,14 @@ export const quiz = {
   mustPassRule: 'A set with a question that must be right is failed when that one is missed, whatever the score.',
   sheetHead: (title: string, seed: string, rules: string) => `${title}\nSeed ${seed}, rules ${rules}`,
   question: (number: number, stem: string, must: string) => `${number}. ${must ? `[${must}] ` : ''}${stem}`,
+  drawing: (words: string) => `   [${words}]`,
   option: (letter: string, text: string) => `   ${letter}) ${text}`,
   blank: (unit: string) => `   Answer: ________ ${unit}`.trimEnd(),
   keyHead: 'Answer key',
   keyAnswer: (letter: string, text: string) => `${letter}) ${text}`,
   keyJoin: (inOrder: boolean) => (inOrder ? ' > ' : '; '),
   keyLine: (number: number, key: string, tolerance: string) => `${number}. ${key}${tolerance}`,
-  tolerance: (text: string) => ` (within ${text})`,
+  tolerance: (least: string, most: string) => ` (${least} to ${most} counts as right)`,
   whyLine: (why: string) => `   Why: ${why}`,
   sourceLine: (source: string) => `   Source: ${source}`,
   mistakeLine: (letter: string, mistake: string) => `   ${letter}: ${mistake}`,
@@ -84,6 +85,8 @@ export const quiz = {
     level: (asked: string, all: readonly string[]) =>
       `"${asked}" is no level. Take ${all.join(', ')}, or leave it out.`,
     kind: (asked: string, all: readonly string[]) => `"${asked}" is no kind of question. Take ${all.join(', ')}.`,
+    about: (id: string) => `There is no question on "${id}". Take the id of a fault, a rule or a step from the list.`,
+    swaps: (most: number) => `${most} questions were swapped already. Make a new set: give it another seed.`,
     tooMany: (what: string, count: number, most: number) =>
       most === 0
         ? `There are no questions like that (${what}). Leave out the level or the kind, or take another topic.`

@@ -25,6 +25,7 @@ const options = {
   count: text,
   seed: text,
   variant: text,
+  units: text,
   format: { ...text, default: 'text' },
   output: { ...text, short: 'o' },
   'no-key': flag,
@@ -38,11 +39,12 @@ export function readQuizCall(argv: readonly string[]): QuizCall | 'help' | { rea
   if ('wrong' in parsed) return parsed;
   const { values, positionals } = parsed;
   if (values.help) return 'help';
-  const { seat, seed, output, variant = 'A', count = '10' } = values;
+  const { seat, seed, output, variant = 'A', count = '10', units = 'us' } = values;
   const format = formats.find((each) => each === values.format);
   if (positionals[0] !== undefined) return { wrong: words.extra(positionals[0]) };
   if (!format) return { wrong: words.badFormat(values.format) };
   if (variant !== 'A' && variant !== 'B') return { wrong: words.badVariant(variant) };
+  if (units !== 'us' && units !== 'metric') return { wrong: words.badUnits(units) };
   if (!/^-?[0-9]{1,9}$/.test(count)) return { wrong: words.badCount(count) };
   const request: QuizRequest = {
     topics: listed(values.topic),
@@ -50,6 +52,7 @@ export function readQuizCall(argv: readonly string[]): QuizCall | 'help' | { rea
     kinds: listed(values.kind),
     count: Number(count),
     variant,
+    ...(units === 'metric' ? { units } : {}),
     ...(seat === undefined ? {} : { seat }),
     ...(seed === undefined ? {} : { seed }),
   };

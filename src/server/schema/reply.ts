@@ -78,9 +78,12 @@ const quizItem = z
     rule: text,
     source: text,
     mustPass: z.exactOptional(z.boolean()),
+    drawing: z.exactOptional(text),
   })
   .meta({ id: 'QuizItem' });
-const quiz = z.strictObject({ seed: text, title: text, items: z.array(quizItem) }).meta({ id: 'Quiz' });
+const quiz = z
+  .strictObject({ seed: text, title: text, address: z.exactOptional(text), items: z.array(quizItem) })
+  .meta({ id: 'Quiz' });
 
 const job = z
   .strictObject({

@@ -1,13 +1,14 @@
 import type { QuizItem } from '../../reply.ts';
 import { mistakeNames } from '../../wording/quiz-mistakes.en.ts';
 import type { QuizSet } from '../build.ts';
+import { drawingInWords } from '../drawing-words.ts';
 import { keyLetters } from './letters.ts';
 
 const places = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'] as const;
 
 /** Columns of the file, in order: names of the format, not for people. */
 export const columns: readonly string[] = [
-  ...['id', 'type', 'lang', 'topic', 'level', 'seat', 'must_pass', 'stem'],
+  ...['id', 'type', 'lang', 'topic', 'level', 'seat', 'must_pass', 'stem', 'drawing'],
   ...places.map((place) => `option_${place}`),
   ...['key', 'tolerance', 'unit', 'explanation'],
   ...places.map((place) => `mistake_${place}`),
@@ -41,6 +42,7 @@ function rowOf(item: QuizItem, version: string): Map<string, string> {
     ['seat', item.seat ?? ''],
     ['must_pass', item.mustPass ? 'yes' : ''],
     ['stem', item.stem],
+    ['drawing', drawingInWords(item.drawing) ?? ''],
     ...options.map(({ text }, at) => [`option_${places[at]}`, text] as const),
     ['key', kind === 'number' ? String(item.key) : keyLetters(item).join(kind === 'order' ? '>' : ' ')],
     ['tolerance', item.tolerance === undefined ? '' : String(item.tolerance)],

@@ -1,4 +1,6 @@
 import type { QuizItem } from '../../reply.ts';
+import { drawingInWords } from '../drawing-words.ts';
+import { unitInWords } from '../figures.ts';
 import { keyLetters, letterAt } from './letters.ts';
 import { type Xml, xml, xmlDocument } from './xml.ts';
 
@@ -26,6 +28,9 @@ export function qtiItem(item: QuizItem): string {
     ),
   );
 }
+
+/** Where the drawing of an item is in the package. */
+export const drawingPath = (id: string): string => `drawings/${id}.svg`;
 
 /** A short name of an item for lists. */
 const titleOf = ({ topic, level, kind }: QuizItem): string => `${topic}, ${level}, ${kind}`;
@@ -60,15 +65,21 @@ function interaction(item: QuizItem): readonly Xml[] {
   const { stem, options, kind, unit } = item;
   const choices = options.map(({ text }, at) => xml('qti-simple-choice', { identifier: letterAt(at) }, text));
   const prompt = xml('qti-prompt', {}, stem);
+  const words = drawingInWords(item.drawing);
+  const shown =
+    words === undefined ? [] : [xml('p', {}, xml('img', { src: `../${drawingPath(item.drawing!)}`, alt: words }))];
   const response = { 'response-identifier': 'RESPONSE' };
   if (kind === 'number') {
     const entry = xml('qti-text-entry-interaction', { ...response, 'expected-length': 10 });
-    return [xml('p', {}, stem), xml('p', {}, entry, unit ? ` ${unit}` : '')];
+    return [xml('p', {}, stem), xml('p', {}, entry, unit ? ` ${unitInWords(unit)}` : '')];
   }
   // Options have their places already: figures rise, and the key has its turn.
   const settings = { ...response, shuffle: false };
   if (kind === 'order') return [xml('qti-order-interaction', settings, prompt, choices)];
-  return [xml('qti-choice-interaction', { ...settings, 'max-choices': kind === 'many' ? 0 : 1 }, prompt, choices)];
+  return [
+    ...shown,
+    xml('qti-choice-interaction', { ...settings, 'max-choices': kind === 'many' ? 0 : 1 }, prompt, choices),
+  ];
 }
 
 const response = xml('qti-variable', { identifier: 'RESPONSE' });

@@ -1,5 +1,6 @@
+import { drawingFile } from '../../views/quiz/drawing.tsx';
 import type { QuizSet } from '../build.ts';
-import { qtiItem } from './qti-item.ts';
+import { drawingPath, qtiItem } from './qti-item.ts';
 import { xml, xmlDocument } from './xml.ts';
 import { type Entry, zipOf } from './zip.ts';
 
@@ -20,14 +21,22 @@ export function qtiFiles(set: QuizSet): Entry[] {
     ['imsmanifest.xml', manifest(set)],
     ['test.xml', test(set)],
     ...set.items.map((item) => [pathOf(item.id), qtiItem(item)] as const),
+    ...drawingsIn(set).map((id) => [drawingPath(id), drawingFile(id)!] as const),
   ];
   return files.map(([path, text]) => ({ path, bytes: new TextEncoder().encode(text) }));
 }
 
+const drawingsIn = ({ items }: QuizSet): string[] => [...new Set(items.flatMap(({ drawing }) => drawing ?? []))];
+
 function manifest({ items, title }: QuizSet): string {
   const metadata = xml('metadata', {}, xml('schema', {}, 'QTI Package'), xml('schemaversion', {}, '3.0.0'));
-  const resources = items.map(({ id }) =>
-    xml('resource', { identifier: id, type: itemType, href: pathOf(id) }, xml('file', { href: pathOf(id) })),
+  const resources = items.map(({ id, drawing }) =>
+    xml(
+      'resource',
+      { identifier: id, type: itemType, href: pathOf(id) },
+      xml('file', { href: pathOf(id) }),
+      drawing === undefined ? undefined : xml('file', { href: drawingPath(drawing) }),
+    ),
   );
   const needs = items.map(({ id }) => xml('dependency', { identifierref: id }));
   const testFile = xml('file', { href: 'test.xml' });

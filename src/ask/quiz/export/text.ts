@@ -1,7 +1,9 @@
 import type { QuizItem } from '../../reply.ts';
 import { quiz } from '../../wording/quiz.en.ts';
-import { mistakeNames } from '../../wording/quiz-mistakes.en.ts';
+import { mistakeNames, otherThings } from '../../wording/quiz-mistakes.en.ts';
 import type { QuizSet } from '../build.ts';
+import { drawingInWords } from '../drawing-words.ts';
+import { endsInWords, keyInWords, unitInWords } from '../figures.ts';
 import { keyLetters, letterAt } from './letters.ts';
 
 /** What of a set is wanted as text. */
@@ -24,10 +26,12 @@ function sheet(set: QuizSet): string {
 }
 
 function question(item: QuizItem, at: number): string {
-  const { stem, options, mustPass, kind } = item;
+  const { stem, options, mustPass, kind, drawing } = item;
+  const shown = drawingInWords(drawing);
+  const words = shown === undefined ? [] : [quiz.drawing(shown)];
   const answers = options.map(({ text }, place) => quiz.option(letterAt(place), text));
-  const blank = kind === 'number' ? [quiz.blank(item.unit ?? '')] : [];
-  return [quiz.question(at + 1, stem, mustPass ? quiz.mustPass : ''), ...answers, ...blank].join('\n');
+  const blank = kind === 'number' ? [quiz.blank(unitInWords(item.unit))] : [];
+  return [quiz.question(at + 1, stem, mustPass ? quiz.mustPass : ''), ...words, ...answers, ...blank].join('\n');
 }
 
 function keySheet(set: QuizSet, now: string | undefined): string {
@@ -36,16 +40,16 @@ function keySheet(set: QuizSet, now: string | undefined): string {
 }
 
 function keyOf(item: QuizItem, at: number): string {
-  const { key, unit, tolerance, options, why, source, kind } = item;
+  const { options, why, source, kind } = item;
   const letters = keyLetters(item);
-  const figure = `${String(key)}${unit ? ` ${unit}` : ''}`;
-  const within = kind === 'number' && tolerance ? quiz.tolerance(`${tolerance}${unit ? ` ${unit}` : ''}`) : '';
+  const ends = kind === 'number' ? endsInWords(item) : undefined;
+  const within = ends ? quiz.tolerance(...ends) : '';
   const answer =
     kind === 'number'
-      ? figure
+      ? keyInWords(item)
       : letters.map((letter) => quiz.keyAnswer(letter, textAt(item, letter))).join(quiz.keyJoin(kind === 'order'));
   const slips = options.flatMap(({ mistake }, place) =>
-    mistake === undefined || kind === 'true-false'
+    mistake === undefined || otherThings.has(mistake)
       ? []
       : [quiz.mistakeLine(letterAt(place), mistakeNames[mistake] ?? mistake)],
   );

@@ -34,7 +34,8 @@ export function limitForms(desk: Desk, rule: LimitRecord): Form[] {
   ];
   const [end, other] = [trial.max ?? trial.min, trial.max === undefined ? undefined : trial.min];
   const bare = Object.keys(rule.examples.holds).length === 1 && end !== undefined && other === undefined;
-  if (!bare || !isFirm(rule.sources)) return forms;
+  // A bound of the manual turned into metric is no figure that anybody gives.
+  if (!bare || desk.units === 'metric' || !isFirm(rule.sources)) return forms;
   forms.push({ id: 'which-hold', kind: 'many', level: 'medium', make: (random) => whichHold(trial, end, random) });
   if (trial.max !== undefined && figureAsked.has(rule.id)) {
     forms.push({

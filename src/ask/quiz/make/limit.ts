@@ -9,6 +9,7 @@ import type { Voice } from '../../voice.ts';
 import { quiz } from '../../wording/quiz.en.ts';
 import { limitStems } from '../../wording/quiz-stems.en.ts';
 import { isFirm, sayFact, sourcesBehind, voiceOf } from '../facts.ts';
+import { inMetric, metricStep } from '../metric.ts';
 import type { Desk, Draft } from '../shapes.ts';
 import { sayAlso } from '../topics.ts';
 
@@ -31,8 +32,14 @@ export interface Trial {
 }
 
 /** Undefined for a limit on a figure that its example does not give, or whose bound it leaves open. */
-export function trialOf({ knowledge }: Desk, rule: LimitRecord, scene: Facts = sceneOf(rule)): Trial | undefined {
-  const facts = inFeet(rule, scene);
+export function trialOf(
+  { knowledge, units }: Desk,
+  rule: LimitRecord,
+  scene: Facts = sceneOf(rule),
+): Trial | undefined {
+  // Tables by speed, and rules told in miles an hour, are asked in the units they are printed in.
+  if (units === 'metric' && ('posted-speed' in scene || 'speed-unit' in scene)) return undefined;
+  const facts = units === 'metric' ? factsInMetric(inFeet(rule, scene)) : inFeet(rule, scene);
   const given = facts[rule.on.id];
   if (given === undefined || typeof given === 'string') return undefined;
   const unit = given[1];
@@ -42,9 +49,13 @@ export function trialOf({ knowledge }: Desk, rule: LimitRecord, scene: Facts = s
     end && (isQuantity(end) ? solved.get(end.id)?.value : toBase(end.number, end.unit));
   const [min, max] = [bound(active.min), bound(active.max)];
   if (min === undefined && max === undefined) return undefined;
+  // A bound that comes to no plain figure in these units is not said in them.
+  const plain = (base: number | undefined): boolean =>
+    base === undefined || Math.abs(fromBase(base, unit) * 10 - Math.round(fromBase(base, unit) * 10)) < 1e-6;
+  if (units === 'metric' && !(plain(min) && plain(max))) return undefined;
   const judgedAt = (figure: number): Tried | undefined => {
     const at = { ...facts, [rule.on.id]: [figure, unit] as const };
-    const voice = voiceOf(knowledge, at);
+    const voice = voiceOf(knowledge, at, units);
     const { status } = judgeLimit(rule, voice.solved);
     if (status !== 'ok' && status !== 'caution' && status !== 'stop') return undefined;
     // Between the limit and the figure from which it stops lies a matter of judgement.
@@ -64,6 +75,11 @@ function inFeet(rule: LimitRecord, facts: Facts): Facts {
   if (typeof given !== 'object' || given[1] !== 'in' || rule.on.units.us !== 'ft') return facts;
   return { ...facts, [rule.on.id]: [given[0] / 12, 'ft'] };
 }
+
+const factsInMetric = (facts: Facts): Facts =>
+  Object.fromEntries(
+    Object.entries(facts).map(([id, fact]) => [id, typeof fact === 'string' ? fact : inMetric(fact)] as const),
+  );
 
 /** Speeds that a rule on a road is asked with. */
 const speeds = [35, 45, 55, 65];
@@ -182,8 +198,8 @@ export function figuresRound(trial: Trial): number[] {
 
 /** Temperatures a few degrees off; of anything else, shares of the bound. */
 const wantedRound = (end: number, unit: Unit): number[] =>
-  unit === 'degF'
-    ? [-20, -15, -10, 10, 15, 20].map((off) => end + off)
+  unit === 'degF' || unit === 'degC'
+    ? [-20, -15, -10, 10, 15, 20].map((off) => end + (unit === 'degF' ? off : off / 2))
     : [0.3, 0.5, 0.6, 0.7, 0.8, 1.2, 1.4, 1.6, 1.8, 2, 2.5].map((factor) => end * factor);
 
 /** Step that figures of this size are given in. */
@@ -193,5 +209,5 @@ function stepAt(figure: number, unit: Unit): number {
   if (unit === 'gal/yd2') return 0.01;
   if (unit === 'ton') return 0.5;
   if (unit === 'ft') return figure < 20 ? 0.5 : figure < 100 ? 5 : 10;
-  return unit === '%' || unit === 'degF' ? 5 : 1;
+  return metricStep(figure, unit) ?? (unit === '%' || unit === 'degF' ? 5 : 1);
 }

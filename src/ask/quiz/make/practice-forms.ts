@@ -111,6 +111,24 @@ function whatIsUnsafe(desk: Desk, ways: readonly Way[], random: Random): Draft |
   return oneOf(random, { stem: random.pick(quiz.unsafe), ...ground(desk, key) }, situation(desk, key), others);
 }
 
+/** How a rule is kept, in sentences: one for each way that holds. */
+export function rightWays(desk: Desk, rule: string): string[] {
+  const record = desk.knowledge.practices.get(rule);
+  const ways = record ? waysOf(desk, record) : [];
+  return ways.filter(({ status }) => status === 'ok').map((way) => situation(desk, way));
+}
+
+/** One way of a rule, with how it is judged and why; undefined for a rule or an option that there is none of. */
+export function wayOf(
+  desk: Desk,
+  rule: string,
+  option: string,
+): { readonly rule: PracticeRecord; readonly status: Way['status']; readonly why: string } | undefined {
+  const record = desk.knowledge.practices.get(rule);
+  const way = record && waysOf(desk, record).find(({ facts }) => facts[record.on.id] === option);
+  return way && { rule: way.rule, status: way.status, why: ground(desk, way).why };
+}
+
 function ground({ knowledge }: Desk, { rule, facts }: Way) {
   const { text } = checkOn(rule, voiceOf(knowledge, facts));
   return {

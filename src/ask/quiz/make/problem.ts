@@ -2,12 +2,14 @@ import { fromBase } from '../../../calc/quantity.ts';
 import { type Rounding, usualRounding } from '../../../calc/rounding.ts';
 import type { Unit } from '../../../calc/units.ts';
 import type { Facts, QuantityRecord } from '../../../rules/shapes.ts';
+import type { UnitSystem } from '../../reply.ts';
 import { capital, say, saySource } from '../../say.ts';
 import type { Voice } from '../../voice.ts';
 import { quiz } from '../../wording/quiz.en.ts';
 import { problemStems } from '../../wording/quiz-stems.en.ts';
 import { workingOf } from '../../working.ts';
 import { sayFact, sourcesBehind, voiceOf } from '../facts.ts';
+import { inMetric, metricUnit, slipsInFeet } from '../metric.ts';
 import type { Case, Problem } from '../problem.ts';
 import type { Random } from '../random.ts';
 import type { Desk, Draft, Form, Level, Point } from '../shapes.ts';
@@ -54,6 +56,8 @@ interface Worked {
   readonly voice: Voice;
   readonly at: Case;
   readonly tolerance: number;
+  /** The mistakes that are made in these units. */
+  readonly slips: Problem['mistakes'];
 }
 
 /** Tries of drawing facts that are fair. */
@@ -66,7 +70,7 @@ function withFacts(
   make: (worked: Worked) => Draft | undefined,
 ): Draft | undefined {
   for (let at = 0; at < tries; at++) {
-    const facts = drawn(problem, random);
+    const facts = drawn(desk, problem, random);
     if (!isFair(problem, facts)) continue;
     const worked = workedOut(desk, problem, facts);
     const draft = worked && make(worked);
@@ -75,8 +79,11 @@ function withFacts(
   return undefined;
 }
 
-function drawn({ draws, settled = {} }: Problem, random: Random): Facts {
-  const figures = Object.entries(draws).map(([id, [unit, from]]) => [id, [random.pick(from), unit]] as const);
+function drawn({ units }: Desk, { draws, settled = {} }: Problem, random: Random): Facts {
+  const figures = Object.entries(draws).map(([id, [unit, from]]) => {
+    const figure = [random.pick(from), unit] as const;
+    return [id, units === 'metric' ? inMetric(figure) : figure] as const;
+  });
   const options = Object.entries(settled).map(
     ([id, option]) => [id, typeof option === 'string' ? option : random.pick(option)] as const,
   );
@@ -94,17 +101,25 @@ function baseIn(facts: Facts): (id: string) => number {
   };
 }
 
+/** `[tons|tonnes]` in a stem: the US word or the metric one. */
+const unitsIn = (stem: string, metric: boolean): string =>
+  stem.replace(/\[([a-z0-9 ]{1,30})\|([a-z0-9 ]{1,30})\]/g, (_, us: string, si: string) => (metric ? si : us));
+
 /** Base units in one of a unit whose zero is zero. */
 const fromBaseSize = (unit: Unit): number => 1 / fromBase(1, unit);
 
-function workedOut({ knowledge }: Desk, problem: Problem, facts: Facts): Worked | undefined {
-  const voice = voiceOf(knowledge, facts);
+function workedOut({ knowledge, units }: Desk, problem: Problem, facts: Facts): Worked | undefined {
+  const voice = voiceOf(knowledge, facts, units);
   const found = voice.solved.get(problem.finds);
   const record = knowledge.quantities.get(problem.finds);
   if (!found?.by || !record) return undefined;
-  const unit = problem.unit ?? record.units.us;
+  const metric = units === 'metric';
+  const unit = problem.unit ? (metric ? metricUnit(problem.unit) : problem.unit) : record.units[units];
   const asked: Voice = { ...voice, unit: (id) => (id === problem.finds ? unit : voice.unit(id)) };
-  const stem = problemStems[problem.id]!.replace(/\{([a-z0-9-]{1,40})\}/g, (_, id) => sayFact(knowledge, facts, id)!);
+  const stem = unitsIn(problemStems[problem.id]!, metric).replace(
+    /\{([a-z0-9-]{1,40})\}/g,
+    (_, id) => sayFact(knowledge, facts, id)!,
+  );
   const at = { right: found.value, fact: baseIn(facts) };
   return {
     problem,
@@ -113,7 +128,10 @@ function workedOut({ knowledge }: Desk, problem: Problem, facts: Facts): Worked 
     unit,
     voice: asked,
     at,
-    tolerance: toleranceOf(record, found.value, unit),
+    tolerance: toleranceOf(record, found.value, unit, units),
+    slips: metric
+      ? Object.fromEntries(Object.entries(problem.mistakes).filter(([slip]) => !slipsInFeet.has(slip)))
+      : problem.mistakes,
   };
 }
 
@@ -127,17 +145,22 @@ const stepOf: Readonly<Record<Rounding, number>> = {
 };
 
 /** In base units: nothing for what is counted; else two in a hundred, or one step of the rounding up to four in a hundred. */
-function toleranceOf({ counted, dimension, rounding }: QuantityRecord, base: number, unit: Unit): number {
+function toleranceOf(
+  { counted, dimension, rounding }: QuantityRecord,
+  base: number,
+  unit: Unit,
+  units: UnitSystem,
+): number {
   if (counted || dimension === 'count') return 0;
   const one = Math.abs(base) * 0.02;
-  const step = stepOf[rounding?.us ?? usualRounding[unit]] * fromBaseSize(unit);
+  const step = stepOf[rounding?.[units] ?? usualRounding[unit]] * fromBaseSize(unit);
   return Math.max(one, Math.min(step, 2 * one));
 }
 
 function toChoose(worked: Worked, random: Random, place: number): Draft | undefined {
-  const { problem, record, unit, at, tolerance } = worked;
+  const { record, unit, at, tolerance, slips } = worked;
   const text = (base: number): string => oneFigure(say(record, base, unit));
-  const wrong = Object.entries(problem.mistakes).flatMap(([mistake, of]): Figured[] => {
+  const wrong = Object.entries(slips).flatMap(([mistake, of]): Figured[] => {
     const figure = of(at);
     return Number.isFinite(figure) && figure > 0 ? [{ text: text(figure), figure, mistake }] : [];
   });

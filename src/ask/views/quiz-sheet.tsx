@@ -6,6 +6,11 @@ export function QuizSheet({ quiz }: { readonly quiz: Quiz }) {
   return (
     <section class="quiz">
       <h4>{quiz.title}</h4>
+      {quiz.address && (
+        <p>
+          <a href={quiz.address}>{page.quizDesk}</a>
+        </p>
+      )}
       <ol>
         {quiz.items.map((item) => (
           <li>
