@@ -8,9 +8,8 @@ export interface KnownNames {
 
 type RecordIds = (root: string, folder: string) => string[];
 
-export declare const cardsPath: string;
 export declare function generateCards(root: string, recordIds: RecordIds): Promise<void>;
-export declare function renderCards(root: string, recordIds: RecordIds): Promise<string>;
+export declare function renderCards(root: string, recordIds: RecordIds): Promise<Readonly<Record<string, string>>>;
 export declare function readCard(name: string, text: string, known: KnownNames): Card;
 export declare function knownNames(
   root: string,

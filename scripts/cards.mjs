@@ -7,7 +7,9 @@ import { frontMatter, readFrontMatter } from './front-matter.mjs';
 import { idPattern, kinds } from './kinds.mjs';
 
 /** Where the cards are, from the root of the project: written from content/ for the code that answers. */
-export const cardsPath = 'src/ask/cards.generated.ts';
+const cardsPath = 'src/ask/cards.generated.ts';
+/** Where those are that tell of an emergency: they answer before all else, so they stand in a file that is there first. */
+const emergenciesPath = 'src/ask/emergencies.generated.ts';
 
 const fewestWords = 40;
 const mostWords = 120;
@@ -18,16 +20,17 @@ const mostWords = 120;
  */
 export async function generateCards(root, recordIds) {
   if (!existsSync(join(root, 'content'))) return;
-  const path = join(root, cardsPath);
-  const text = await renderCards(root, recordIds);
-  if (existsSync(path) && readFileSync(path, 'utf8') === text) return;
-  writeFileSync(`${path}.new`, text);
-  renameSync(`${path}.new`, path);
-  process.stderr.write(`Wrote ${cardsPath}.\n`);
+  for (const [name, text] of Object.entries(await renderCards(root, recordIds))) {
+    const path = join(root, name);
+    if (existsSync(path) && readFileSync(path, 'utf8') === text) continue;
+    writeFileSync(`${path}.new`, text);
+    renameSync(`${path}.new`, path);
+    process.stderr.write(`Wrote ${name}.\n`);
+  }
 }
 
 /**
- * The file of cards as it should be now; two machines give the same text. Beside every card stand the words it is found by,
+ * The files of cards as they should be now, by their paths; two machines give the same text. Beside every card stand the words it is found by,
  * read as a question is read: reading them all at the first question would take longer than all the rest of the answer.
  */
 export async function renderCards(root, recordIds) {
@@ -41,16 +44,33 @@ export async function renderCards(root, recordIds) {
     id,
     [title, ...asks].map((text) => reader.wordsOf(text).join(' ')),
   ]);
-  return [
+  const emergencies = cards.filter(({ emergency }) => emergency);
+  const listed = cards.map((card) =>
+    card.emergency ? `emergencies[${emergencies.indexOf(card)}]!` : JSON.stringify(card, null, 2),
+  );
+  const head = [
     '// biome-ignore-all format: written by `npm run generate`; do not edit.',
     "import type { Card } from './search/card.ts';",
-    '',
-    `export const cards: readonly Card[] = ${JSON.stringify(cards, null, 2)};`,
-    '',
-    '/** The words of the title, then of each way of asking, as a question is read. */',
-    `export const wordsOfCards: Readonly<Record<string, readonly string[]>> = ${JSON.stringify(Object.fromEntries(words), null, 1)};`,
-    '',
-  ].join('\n');
+  ];
+  return {
+    [emergenciesPath]: [
+      ...head,
+      '',
+      `export const emergencies: readonly Card[] = ${JSON.stringify(emergencies, null, 2)};`,
+      '',
+    ].join('\n'),
+    [cardsPath]: [
+      head[0],
+      "import { emergencies } from './emergencies.generated.ts';",
+      head[1],
+      '',
+      `export const cards: readonly Card[] = [\n${listed.join(',\n')},\n];`,
+      '',
+      '/** The words of the title, then of each way of asking, as a question is read. */',
+      `export const wordsOfCards: Readonly<Record<string, readonly string[]>> = ${JSON.stringify(Object.fromEntries(words), null, 1)};`,
+      '',
+    ].join('\n'),
+  };
 }
 
 /** One card from its file. `known` are the names its links and figures may use (`knownNames`). */

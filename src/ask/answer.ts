@@ -1,8 +1,7 @@
 import { restsOn } from '../calc/solve.ts';
 import { choiceOf } from '../rules/knowledge.ts';
 import { withAdded } from './added.ts';
-import { cardInstead, cardReply, isBesideThePoint } from './cards.ts';
-import { linkedCards } from './cards-linked.ts';
+import { isBesideThePoint } from './beside-the-point.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
 import { startsOf } from './engine.ts';
 import { compared } from './enough.ts';
@@ -25,8 +24,9 @@ import { asLaidOut, zoneOf } from './zone.ts';
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
   const { goal } = scene.understood;
-  const card = cardInstead(scene);
-  if (card) return cardReply(scene, card);
+  const { cards } = scene.parts;
+  const card = cards?.instead(scene);
+  if (cards && card) return cards.reply(scene, card);
   if (!goal || isBesideThePoint(scene)) return askWhat(scene);
   if (goal.kind === 'step') return stepsReply(scene, goal.id);
   if (goal.kind === 'fault') return faultReply(scene, goal.id);
@@ -146,10 +146,14 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
       scene,
       [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2),
     ),
-    cards: linkedCards(
-      [...(verdict ? [`limit/${verdict.rule}`, `practice/${verdict.rule}`] : []), ...ids.map((id) => `quantity/${id}`)],
-      voice,
-    ),
+    cards:
+      scene.parts.cards?.linked(
+        [
+          ...(verdict ? [`limit/${verdict.rule}`, `practice/${verdict.rule}`] : []),
+          ...ids.map((id) => `quantity/${id}`),
+        ],
+        voice,
+      ) ?? [],
     cautions: [...cautions, en.agencyFirst],
     next: ids
       .flatMap((id) => knowledge.quantities.get(id)?.beside ?? [])

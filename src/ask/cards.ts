@@ -1,11 +1,14 @@
+import { isBesideThePoint } from './beside-the-point.ts';
 import { cards } from './cards.generated.ts';
+import { linkedCards } from './cards-linked.ts';
 import { givenOf } from './facts.ts';
 import { blank } from './refusal.ts';
 import type { CardHit, Reply } from './reply.ts';
 import { capital } from './say.ts';
-import type { Scene } from './scene.ts';
+import type { CardPart, Scene } from './scene.ts';
 import type { Card } from './search/card.ts';
-import { basisOf, cardsById, filled, hitOf } from './search/shown.ts';
+import { cardsById } from './search/shelf.ts';
+import { basisOf, filled, hitOf } from './search/shown.ts';
 import { searchCards } from './search.ts';
 import { cardWords } from './wording/cards.ts';
 import { en } from './wording/en.ts';
@@ -59,19 +62,6 @@ export function cardInstead(scene: Scene): string | undefined {
   return !card.emergency && !bearsOn && hit.score >= thanRecord ? card.id : undefined;
 }
 
-/** Words with no figure, fact, unit or command in them are no follow-up of what was asked before. */
-export function isBesideThePoint({ understood }: Scene): boolean {
-  const { goalKept, fresh, commands, named, sentence, unbound } = understood;
-  return (
-    goalKept &&
-    fresh.length === 0 &&
-    unbound.length === 0 &&
-    commands.size === 0 &&
-    named.length === 0 &&
-    !sentence.places.has('@why')
-  );
-}
-
 /** What a record of these kinds answers is a reply of its own, told whole: the steps, or which repair. */
 const ownReply: ReadonlySet<string> = new Set(['step', 'defect', 'repair']);
 
@@ -117,3 +107,6 @@ function nextOf({ links }: Card, { engine }: Scene): string[] {
   const titles = named('card').map((id) => capital(cardsById.get(id)!.title));
   return [...figures, ...titles].slice(0, mostNext);
 }
+
+/** The cards and their search, as answers want them. */
+export const cardPart: CardPart = { instead: cardInstead, reply: cardReply, linked: linkedCards, search: searchCards };

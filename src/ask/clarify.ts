@@ -10,7 +10,6 @@ import { blank, refuse } from './refusal.ts';
 import type { CardHit, Choice, Clarify, Reason, Reply } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
-import { searchCards } from './search.ts';
 import { en } from './wording/en.ts';
 
 /** Asks for what is missing: of the smallest set that would answer, the one easiest to come by. */
@@ -119,7 +118,7 @@ export function askWhat(scene: Scene): Reply {
 
 /** Cards that come nearest to a question no card answers. */
 function nearestCards(scene: Scene): readonly CardHit[] {
-  const { hits, didYouMean } = searchCards(scene);
+  const { hits, didYouMean } = scene.parts.cards?.search(scene) ?? { hits: [], didYouMean: [] };
   return hits.length > 0 ? hits : didYouMean;
 }
 

@@ -1,14 +1,14 @@
 import { read } from '../calc/read/read.ts';
 import type { Item } from '../calc/read/reading.ts';
-import { cards } from './cards.generated.ts';
 import { type Cue, isHeard, readCue } from './cue.ts';
+import { emergencies as cards } from './emergencies.generated.ts';
 import type { Engine } from './engine.ts';
 import { longestQuestion } from './longest.ts';
 import { blank } from './refusal.ts';
 import type { Job, Reply } from './reply.ts';
 import { capital } from './say.ts';
 import type { Happening } from './search/card.ts';
-import { basisOf, cardsById, excerptOf } from './search/shown.ts';
+import { basisOf, excerptOf } from './search/shown.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { isSmall } from './token.ts';
 import { headOf, vocabularyOf } from './vocabulary.ts';
@@ -33,6 +33,7 @@ interface Emergency extends Happening {
   readonly read: readonly Cue[];
 }
 
+const cardsById = new Map(cards.map((card) => [card.id, card]));
 const head = headOf(emergencyHeads);
 const emergencies: readonly Emergency[] = cards
   .flatMap(({ id, emergency }) =>

@@ -1,17 +1,9 @@
-import type { CardHit } from './reply.ts';
-import type { Scene } from './scene.ts';
+import type { CardsFound, Scene } from './scene.ts';
 import { type CardIndex, cardIndex, type Found } from './search/card-index.ts';
-import { cardsById, hitOf } from './search/shown.ts';
+import { cardsById } from './search/shelf.ts';
+import { hitOf } from './search/shown.ts';
 import { type Term, termsOf } from './search/terms.ts';
 import { inTexts } from './search/text-index.ts';
-
-/** What a search gives: cards that answer, or, where none does, the nearest ones to ask about. */
-export interface CardsFound {
-  readonly hits: readonly CardHit[];
-  readonly didYouMean: readonly CardHit[];
-  /** How many of the words asked with the cards know as they were typed. */
-  readonly heard: number;
-}
 
 /** Words a search is asked with, at most. */
 const mostWords = 5;

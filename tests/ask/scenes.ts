@@ -1,3 +1,4 @@
+import { allParts } from '../../src/ask/ask.ts';
 import { type Engine, engine as shipped } from '../../src/ask/engine.ts';
 import { jobFacts, knownFrom } from '../../src/ask/facts.ts';
 import { emptyJob } from '../../src/ask/job.ts';
@@ -16,5 +17,5 @@ export function sceneOf(question: string, units?: UnitSystem, engine: Engine = s
   const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
   const isGiven = (id: string): boolean => facts.some(({ quantity }) => quantity === id);
   const voice = { knowledge: engine.knowledge, solved, unit: unitsOf(engine, understood), isGiven };
-  return { engine, understood, voice, job: { v: 1, turn, facts: jobFacts(facts) }, request };
+  return { engine, understood, voice, job: { v: 1, turn, facts: jobFacts(facts) }, request, parts: allParts };
 }

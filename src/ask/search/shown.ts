@@ -1,15 +1,11 @@
 import { toBase } from '../../calc/quantity.ts';
 import { isQuantity, type LimitRecord, type QuantityRecord } from '../../rules/shapes.ts';
-import { cards } from '../cards.generated.ts';
 import type { CardHit } from '../reply.ts';
 import { capital, say } from '../say.ts';
 import type { Voice } from '../voice.ts';
 import { cardWords } from '../wording/cards.ts';
 import { en } from '../wording/en.ts';
 import type { Card } from './card.ts';
-
-/** Every card by its id. */
-export const cardsById: ReadonlyMap<string, Card> = new Map(cards.map((card) => [card.id, card]));
 
 /** A text with the figures of the records in it, in the units of the answer; an agency's own is named as theirs. */
 export function filled(text: string, voice: Voice): string {

@@ -1,0 +1,109 @@
+import { read } from '../calc/read/read.ts';
+import { restsOn, solve } from '../calc/solve.ts';
+import { AgencyFault } from '../rules/agency.ts';
+import { conflicts } from '../rules/conflicts.ts';
+import { startOf } from '../rules/knowledge.ts';
+import { namingAgency, withAgency } from './agency.ts';
+import { answer } from './answer.ts';
+import { commandsIn } from './commands.ts';
+import { conversion } from './convert.ts';
+import { emergencyIn } from './emergency.ts';
+import type { Engine } from './engine.ts';
+import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
+import { goalText } from './goal.ts';
+import { emptyJob, readJob } from './job.ts';
+import { longestQuestion } from './longest.ts';
+import { patchesReply } from './patches.ts';
+import { problemWith } from './problems.ts';
+import { blank, refuse } from './refusal.ts';
+import type { Job, Reply, Request } from './reply.ts';
+import type { Parts } from './scene.ts';
+import { sentenceOf } from './sentence.ts';
+import { type Understanding, understand } from './understand.ts';
+import { unitsOf } from './units.ts';
+import { en } from './wording/en.ts';
+
+/** A job as it was sent back, with only the facts that the records know. Undefined for one that cannot be read. */
+export function jobKnownTo({ knowledge }: Engine, sent: unknown): Job | undefined {
+  const job = readJob(sent);
+  return job && { ...job, facts: jobFacts(factsOfJob(job, knowledge)) };
+}
+
+/** True for a question that the quiz part will be called for, should it not be an emergency. */
+export function asksForQuiz({ vocabulary, small }: Engine, question: string): boolean {
+  return commandsIn(sentenceOf(read(question.slice(0, longestQuestion)), vocabulary, small)).has('quiz');
+}
+
+/**
+ * Answers a typed question by an engine and its parts. Pure and synchronous: the same request gives the same reply. The
+ * reply's `job` is to be sent with the next question. Never throws on what a person sends; a question that cannot be
+ * answered gets a reply that says why.
+ */
+export function askIn(engine: Engine, request: Request, parts: Parts): Reply {
+  const job = jobKnownTo(engine, request.job);
+  const emergency = emergencyIn(request.question, engine, job ?? emptyJob);
+  if (emergency) return emergency;
+  const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter(
+    (note) => note !== undefined,
+  );
+  const reply = ruledBy(engine, request, job ?? emptyJob, parts);
+  return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;
+}
+
+/** By the agency's rules where the request brings them; a file with a fault is answered with the fault alone. */
+function ruledBy(engine: Engine, request: Request, job: Job, parts: Parts): Reply {
+  if (request.agency === undefined || request.agency === null) return answered(engine, request, job, parts);
+  const own = withAgency(engine, request.agency);
+  if (own instanceof AgencyFault) return refuse('no-rule', en.agencyFault(own.place, own.message), job, engine);
+  return namingAgency(answered(own, request, job, parts), request.agency);
+}
+
+function answered(engine: Engine, request: Request, job: Job, parts: Parts): Reply {
+  const { question } = request;
+  if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
+  if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
+
+  const understood = upToDate(engine, understand(engine, request, job));
+  const { goal, facts, turn, stage, units, commands } = understood;
+  const next: Job = {
+    v: 1,
+    turn,
+    facts: jobFacts(facts),
+    ...(goal ? { goal: goalText(goal) } : {}),
+    ...(stage ? { stage } : {}),
+    ...(units ? { units } : {}),
+  };
+  if (commands.has('start-over') && understood.fresh.length === 0)
+    return {
+      ...blank,
+      kind: 'card',
+      topic: 'start-over',
+      text: en.startedOver,
+      rules: { version: engine.knowledge.version },
+      job: emptyJob,
+    };
+  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts), understood.open));
+  const voice = {
+    knowledge: engine.knowledge,
+    solved,
+    unit: unitsOf(engine, understood),
+    isGiven: (id: string) => facts.some((fact) => fact.quantity === id),
+  };
+  const scene = { engine, understood, voice, job: next, request, parts };
+  if (commands.has('quiz')) return parts.quiz(scene);
+  return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
+}
+
+/** What was said before gives way to what is said now, where the two cannot both be so: a new area takes the place of the old length and width. */
+function upToDate({ knowledge }: Engine, understood: Understanding): Understanding {
+  let { facts } = understood;
+  for (let tries = 0; tries < 3 && facts.some(({ fresh }) => !fresh) && facts.some(({ fresh }) => fresh); tries++) {
+    const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+    const [clash] = conflicts(knowledge, solved, understood.goal?.id);
+    const roots = clash && restsOn(solved, [clash.method.finds, ...clash.method.needs]);
+    const kept = facts.filter((fact) => fact.fresh || !roots?.has(fact.quantity));
+    if (!roots || kept.length === facts.length || !kept.some((fact) => fact.fresh && roots.has(fact.quantity))) break;
+    facts = kept;
+  }
+  return { ...understood, facts };
+}
