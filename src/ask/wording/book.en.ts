@@ -7,6 +7,8 @@ export const book = {
     line: 'A change must name the line it is for.',
     newer: (what: string) =>
       `"${what}" is not known here: it comes from a newer version, or is no part of a job book. Nothing was taken over; update this side first.`,
+    json: 'That is no saved job book. Take a file that Export wrote, or paste a list with headings.',
+    newerBook: 'This job was saved by a newer version of Bladehand. Update this one first; nothing was changed.',
     cell: (field: string) => `What was given for "${field}" does not fit it.`,
   },
 } as const;
