@@ -5,6 +5,8 @@ import { conflicts } from '../rules/conflicts.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer } from './answer.ts';
+import { isOfPatch, jobWith, withPatch } from './book/talk-book.ts';
+import { aboutPatch, bookReply } from './book/talk-reply.ts';
 import { commandsIn } from './commands.ts';
 import { conversion } from './convert.ts';
 import { emergencyIn } from './emergency.ts';
@@ -21,6 +23,7 @@ import type { Parts } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
 import { type Understanding, understand } from './understand.ts';
 import { unitsOf } from './units.ts';
+import { talk } from './wording/book-talk.en.ts';
 import { en } from './wording/en.ts';
 
 /** A job as it was sent back, with only the facts that the records know. Undefined for one that cannot be read. */
@@ -63,7 +66,12 @@ function answered(engine: Engine, request: Request, job: Job, parts: Parts): Rep
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 
-  const understood = upToDate(engine, understand(engine, request, job));
+  const heard = understand(engine, request, job);
+  const told = bookReply(engine, request, job, heard);
+  if (told) return told;
+  const patch = job.book && aboutPatch(engine, request, job, heard);
+  if (patch) return ofPatch(engine, patch, parts);
+  const understood = upToDate(engine, heard);
   const { goal, facts, turn, stage, units, commands } = understood;
   const next: Job = {
     v: 1,
@@ -72,15 +80,20 @@ function answered(engine: Engine, request: Request, job: Job, parts: Parts): Rep
     ...(goal ? { goal: goalText(goal) } : {}),
     ...(stage ? { stage } : {}),
     ...(units ? { units } : {}),
+    ...(job.book ? { book: job.book } : {}),
   };
-  if (commands.has('start-over') && understood.fresh.length === 0)
+  // "New patch" alone is no word on the surface, though "new" can be.
+  const bare = understood.sentence.tokens.length <= 3 && understood.fresh.every((fact) => 'choice' in fact);
+  if (commands.has('start-over') && (bare || understood.fresh.length === 0))
     return {
       ...blank,
       kind: 'card',
       topic: 'start-over',
-      text: en.startedOver,
+      text: [en.startedOver, job.book?.patches.length ? talk.kept(job.book.patches.length) : '']
+        .filter(Boolean)
+        .join('\n'),
       rules: { version: engine.knowledge.version },
-      job: emptyJob,
+      job: jobWith(emptyJob, job.book),
     };
   const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts), understood.open));
   const voice = {
@@ -92,6 +105,21 @@ function answered(engine: Engine, request: Request, job: Job, parts: Parts): Rep
   const scene = { engine, understood, voice, job: next, request, parts };
   if (commands.has('quiz')) return parts.quiz(scene);
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
+}
+
+/** A question about one patch of the job, by its number: answered from its facts, and what is said of it is kept with it. */
+function ofPatch(
+  engine: Engine,
+  { request, job, patch }: NonNullable<ReturnType<typeof aboutPatch>>,
+  parts: Parts,
+): Reply {
+  const { book, ...alone } = job;
+  const reply = answered(engine, request, alone, parts);
+  const own = reply.job.facts.filter(({ quantity }) => isOfPatch(engine.knowledge, quantity));
+  const told = reply.given.some(({ quantity }) => isOfPatch(engine.knowledge, quantity));
+  const next = told ? withPatch(book, { ...patch, facts: own }) : book;
+  const note = told ? talk.changed(patch.label) : talk.forPatch(patch.label);
+  return { ...reply, text: `${note}\n${reply.text}`, job: jobWith(reply.job, next) };
 }
 
 /** What was said before gives way to what is said now, where the two cannot both be so: a new area takes the place of the old length and width. */

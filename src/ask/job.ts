@@ -1,4 +1,5 @@
 import { isUnit } from '../calc/units.ts';
+import { readTalkBook } from './book/talk-book.ts';
 import type { Job, JobFact } from './reply.ts';
 
 /** A job with nothing in it. */
@@ -12,12 +13,14 @@ const mostFacts = 120;
 export function readJob(sent: unknown): Job | undefined {
   if (sent === undefined || sent === null) return emptyJob;
   if (typeof sent !== 'object' || Array.isArray(sent)) return undefined;
-  const { v, turn, facts, goal, asked, stage, units } = sent as Record<string, unknown>;
+  const { v, turn, facts, goal, asked, stage, units, book } = sent as Record<string, unknown>;
   if (v !== 1 || !isTurn(turn) || !Array.isArray(facts) || facts.length > mostFacts || !facts.every(isFact))
     return undefined;
   if (![goal, asked, stage].every((id) => id === undefined || isId(id))) return undefined;
   if (units !== undefined && units !== 'us' && units !== 'metric') return undefined;
   if (JSON.stringify(sent).length > most) return undefined;
+  const patches = book === undefined ? undefined : readTalkBook(book, isFact, cleaned);
+  if (book !== undefined && !patches) return undefined;
   return {
     v: 1,
     turn,
@@ -26,6 +29,7 @@ export function readJob(sent: unknown): Job | undefined {
     ...(asked === undefined ? {} : { asked: asked as string }),
     ...(stage === undefined ? {} : { stage: stage as string }),
     ...(units === undefined ? {} : { units }),
+    ...(patches ? { book: patches } : {}),
   };
 }
 

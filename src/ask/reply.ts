@@ -206,6 +206,24 @@ export interface Job {
   /** The quantity the last reply asked for. */
   readonly asked?: string;
   readonly stage?: string;
+  /** The patches put on the job. */
+  readonly book?: TalkBook;
+}
+
+/** Patches that a conversation carries, and how the last change of them is taken back. */
+export interface TalkBook {
+  readonly patches: readonly TalkPatch[];
+  /** The patch that was changed last, as it was before; without one it was not there. */
+  readonly undo?: { readonly label: string; readonly patch?: TalkPatch };
+}
+
+export interface TalkPatch {
+  readonly label: string;
+  readonly facts: readonly JobFact[];
+  /** Tons down so far, and how far along the patch they reach. */
+  readonly laid?: { readonly number: number; readonly unit: Unit };
+  readonly laidTo?: { readonly number: number; readonly unit: Unit };
+  readonly done?: true;
 }
 
 export interface Request {

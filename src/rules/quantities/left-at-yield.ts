@@ -10,4 +10,5 @@ export default quantity({
     'A patch that is laid too thick runs short at its end: what is left to lay at the same thickness shows it in time.',
   sources: [commonPractice],
   bare: false,
+  beside: ['mass-at-yield', 'placed-depth', 'premix-mass'],
 });

@@ -12,6 +12,7 @@ export default relation({
   finds: placedDepth,
   by: over(placedMass, times(patchArea, unitWeight)),
   bothWays: false,
+  plan: true,
   because: 'Weight down over area, over what an inch of it weighs.',
   sources: [virginia('ch. 9, p. 9-2')],
   examples: [

@@ -11,6 +11,7 @@ export default relation({
   finds: placedRate,
   by: over(placedMass, patchArea),
   bothWays: false,
+  plan: true,
   because: 'Weight down over area.',
   sources: [virginia('ch. 9, p. 9-2')],
   examples: [

@@ -85,6 +85,23 @@ const quiz = z
   .strictObject({ seed: text, title: text, address: z.exactOptional(text), items: z.array(quizItem) })
   .meta({ id: 'Quiz' });
 
+const said = z.strictObject(figure);
+const talkPatch = z
+  .strictObject({
+    label: text,
+    facts: z.array(fact({ ...quantity, ...turn, ...ends })),
+    laid: z.exactOptional(said).meta({ description: 'Tons down so far.' }),
+    laidTo: z.exactOptional(said).meta({ description: 'How far along the patch they reach.' }),
+    done: z.exactOptional(z.literal(true)),
+  })
+  .meta({ id: 'TalkPatch' });
+const talkBook = z
+  .strictObject({
+    patches: z.array(talkPatch),
+    undo: z.exactOptional(z.strictObject({ label: text, patch: z.exactOptional(talkPatch) })),
+  })
+  .meta({ id: 'TalkBook', description: 'The patches put on the job, and how the last change of them is taken back.' });
+
 const job = z
   .strictObject({
     v: z.literal(1),
@@ -94,6 +111,7 @@ const job = z
     asked: z.exactOptional(text),
     stage: z.exactOptional(text),
     units: z.exactOptional(z.enum(['us', 'metric'])),
+    book: z.exactOptional(talkBook),
   })
   .meta({ id: 'Job', description: 'The facts known so far. Opaque: send it back as it came.' });
 

@@ -1,0 +1,101 @@
+/** How people speak of the job book, in cue lines (see `ask/cue.ts`), and what is answered. */
+export const talkCues = {
+  clear: ['new+job', 'clear+job|list', 'empty+job|list', 'start+new+job', 'drop all+patch', 'clear all+patch'],
+  undo: ['undo', 'take+back -patch -lift'],
+  // "Take" is read as "need" everywhere else.
+  remove: ['remove|delete|drop|take|need #label job|list|off -how-many -what', 'remove|delete #label'],
+  add: [
+    'add|put|save patch|spot job|list|book -how-many -water -what',
+    'add|save patch|spot -how-many -water -waste -what -how -why -mix|premix -@check -lift',
+    'add|put job|list|book -how-many -water -waste -what -how -why -@check',
+    'new|another|next patch|spot job|list|book',
+  ],
+  done: ['done|finish|finished|complete|completed #label -#mass -load -#length'],
+  laid: [
+    'lay|laid|put|place|dump|use|used|went|down #label #mass -how-many -@check',
+    'load #label -how-many -@check -what',
+  ],
+  left: ['what|how-many|how left|remain|remaining -#mass -#length', 'what to+go', 'left to+do|lay|place', 'what+left', 'remaining -#mass -#length'],
+  list: ['show|list|read|see job|patch -how -add', 'what+on+job|list', 'which|what patch on|have'],
+  total: [
+    'total',
+    'whole|entire+job',
+    'all+patch',
+    'for+job ton|mix|tack|order|load|cost|hour',
+    'job ton|mix|tack|order|load|cost|hour',
+    'job add+up',
+  ],
+} as const;
+
+/** Words that stand before the label of a patch: "patch 3", "patch number 3". */
+export const labelWords = ['patch', 'spot'];
+export const labelFillers = ['number', 'no', 'nr', '#', 'num'];
+/** Words by which somebody reports how far it has come: "3 loads down at 140 ft of 300". */
+export const progressWords = ['down', 'laid', 'lay', 'place', 'put', 'load', 'in', 'done', 'used'];
+/** Words that say a patch is being changed, not asked about. */
+export const changeWords = ['make', 'change', 'is', 'was', 'now', 'set', 'actually', 'should'];
+
+const many = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}es`}`;
+
+export const talk = {
+  added: (label: string, size: string, tons: string) =>
+    `Patch ${label} is on the job: ${size}${tons ? `, ${tons}` : ''}.`,
+  addedOpen: (label: string, size: string, missing: string) =>
+    `Patch ${label} is on the job${size ? `: ${size}` : ''}. Still to tell for its tons: ${missing}.`,
+  soFar: (count: number, mass: string, order: string) =>
+    `On the job: ${many(count, 'patch')}, ${mass} in place, ${order} to order.`,
+  nothingToAdd: 'Give the size of the patch, then it goes on the job: add patch 300 x 12 ft at 2 in.',
+  full: (most: number) =>
+    `A talk carries ${most} patches at most, so this one was not added. Put the list into a job on the Job page: there it may be as long as it is.`,
+  noPatch: (label: string, have: readonly string[]) =>
+    have.length > 0
+      ? `There is no patch ${label} on the job. I have ${have.join(', ')}.`
+      : `There is no patch ${label} on the job yet. Give its size, then: add this patch to the job.`,
+  which: 'Which patch? Say its number.',
+  laid: (label: string, fresh: string, all: string) => `Patch ${label}: ${fresh} laid, ${all} down in all.`,
+  leftOnPatch: (need: string, left: string) => `It was figured at ${need}; ${left} still to lay.`,
+  overOnPatch: (need: string, over: string) => `It was figured at ${need}: that is ${over} more than that.`,
+  takesBack: 'If that is not right, say: undo.',
+  done: (label: string) => `Patch ${label} is done.`,
+  doneBefore: (label: string) => `Patch ${label} was done already.`,
+  removed: (label: string) => `Patch ${label} is off the job. To have it back, say: undo.`,
+  undone: (label: string) => `Taken back: what was said last of patch ${label}.`,
+  nothingToUndo: 'There is nothing to take back.',
+  cleared: (count: number) => `A new job. ${many(count, 'patch')} of the old one ${count === 1 ? 'is' : 'are'} off.`,
+  kept: (count: number) => `The job keeps its ${many(count, 'patch')}; to clear them too, say: new job.`,
+  allDone: 'Nothing is left: all patches are done.',
+  left: (count: number, labels: readonly string[], mass: string) =>
+    `Left: ${many(count, 'patch')} (${labels.join(', ')}), ${mass} to lay.`,
+  laidSoFar: (mass: string, done: number) => `Down so far: ${mass}; ${many(done, 'patch')} done.`,
+  total: (count: number, mass: string, order: string) =>
+    `The job: ${many(count, 'patch')}, ${mass} in place, ${order} to order.`,
+  also: (parts: readonly string[]) => `${parts.join('. ')}.`,
+  notIn: (labels: readonly string[]) => `Not in it, for something is still to tell: patch ${labels.join(', ')}.`,
+  line: (label: string, size: string, tons: string, state: string) =>
+    `Patch ${label}: ${[size, tons, state].filter(Boolean).join('; ')}.`,
+  stateDone: 'done',
+  stateLaid: (mass: string) => `${mass} down`,
+  needs: (missing: string) => `still to tell: ${missing}`,
+  changed: (label: string) => `Patch ${label} is changed on the job.`,
+  forPatch: (label: string) => `For patch ${label}.`,
+  loads: (count: string) => `Loads: ${count}`,
+  short: (by: string) => `You run short: at this yield the patch takes ${by} more than was figured.`,
+  over: (by: string) => `You do not run short: at this yield ${by} of what was figured stay over.`,
+  even: 'You do not run short: at this yield it comes out as figured.',
+  goingBy: (placed: string, whole: string, left: string) =>
+    `${placed} down: at this yield the whole patch takes ${whole}, so ${left} more.`,
+  moreLoads: (count: string, payload: string) => `That is ${count} more at ${payload} a load.`,
+  laidAt: (depth: string, meant: string) => `Laid so far ${depth} on average, where ${meant} was meant.`,
+  thick:
+    'It is going down too thick: check the depth behind the blade, and bring the rest down to size, or order the difference now.',
+  thin: 'It is going down too thin: check the depth behind the blade before the low part is rolled.',
+  right: 'That is right.',
+  giveDepth: 'Give width and depth as well, and the thickness is checked too.',
+  next: {
+    left: "What's left?",
+    total: 'Total for the job',
+    list: 'Show the job',
+    undo: 'Undo',
+    add: 'Add this patch to the job',
+  },
+} as const;
