@@ -15,7 +15,13 @@ export const talkCues = {
     'lay|laid|put|place|dump|use|used|went|down #label #mass -how-many -@check',
     'load #label -how-many -@check -what',
   ],
-  left: ['what|how-many|how left|remain|remaining -#mass -#length', 'what to+go', 'left to+do|lay|place', 'what+left', 'remaining -#mass -#length'],
+  left: [
+    'what|how-many|how left|remain|remaining -#mass -#length',
+    'what to+go',
+    'left to+do|lay|place',
+    'what+left',
+    'remaining -#mass -#length',
+  ],
   list: ['show|list|read|see job|patch -how -add', 'what+on+job|list', 'which|what patch on|have'],
   total: [
     'total',
