@@ -23,7 +23,7 @@ export function createApp(needs: Needs): App {
   askRoute(app, doors);
   healthRoute(app, doors);
   openApiRoute(app, doors);
-  quizRoutes(app);
+  quizRoutes(app, doors);
   assetRoutes(app);
   app.notFound((c) => answerNothingHere(c));
   app.onError((fault, c) => answerFault(fault, c, doors.report));

@@ -7,6 +7,9 @@ import { quizApi as words } from './wording/quiz.en.ts';
 const page = { description: words.page, content: { 'text/html': {} } };
 const pages = { 200: page, 422: { ...page, description: words.none } };
 
+const kept = { ...pages, 404: { ...page, description: words.noClass }, 503: { ...page, description: words.noStore } };
+const key = { name: 'key', in: 'path', required: true, schema: { type: 'string' } };
+
 const among = (name: string, values: readonly string[], several: boolean) => ({
   name,
   in: 'query',
@@ -46,6 +49,29 @@ export const quizPaths = {
   [screens.signOff]: get('quizSignOff', words.signOff, [among('seat', Object.keys(seats), false)]),
   [screens.practice]: get('quizPractice', words.practice, []),
   [screens.kept]: { post: { operationId: 'quizKept', summary: words.kept, responses: pages } },
+  [screens.classes]: {
+    ...get('quizClassNew', words.classNew),
+    post: {
+      operationId: 'quizClassStart',
+      summary: words.classStart,
+      responses: { 303: { description: words.classStart }, ...kept },
+    },
+  },
+  [`${screens.classes}/{key}`]: {
+    get: { operationId: 'quizClass', summary: words.classSeen, parameters: [key], responses: kept },
+    post: { operationId: 'quizClassAnswer', summary: words.classAnswer, parameters: [key], responses: kept },
+  },
+  [`${screens.classes}/{key}/file`]: {
+    get: {
+      operationId: 'quizClassFile',
+      summary: words.classFile,
+      parameters: [key, among('format', ['csv', 'json'], false)],
+      responses: kept,
+    },
+  },
+  [`${screens.classes}/{key}/erase`]: {
+    post: { operationId: 'quizClassErase', summary: words.classErase, parameters: [key], responses: kept },
+  },
   [screens.file]: {
     get: {
       operationId: 'quizFile',

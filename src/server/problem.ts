@@ -5,7 +5,7 @@ import type { Env } from './env.ts';
 import { describe } from './fault.ts';
 import { en } from './wording/en.ts';
 
-type Status = 400 | 404 | 405 | 413 | 415 | 422 | 500;
+type Status = 400 | 404 | 405 | 413 | 415 | 422 | 500 | 503;
 
 /** One thing wrong with a request, and where it stands in it (a JSON Pointer, as a fragment). */
 export interface Wrong {

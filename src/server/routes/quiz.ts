@@ -13,18 +13,20 @@ import {
   takeScreen,
 } from '../../ask/quiz/desk/screen.tsx';
 import { knowledge } from '../../rules/knowledge.ts';
+import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App, Env } from '../env.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
 import { problemPage } from '../problem.ts';
 import { en } from '../wording/en.ts';
+import { quizClassRoutes } from './quiz-class.ts';
 import { quizFileRoute } from './quiz-file.ts';
 
 const around: Around = { knowledge, dress };
 
 /** The trainer's desk: every screen is an address, and a set stands whole in its own. */
-export function quizRoutes(app: App): void {
+export function quizRoutes(app: App, doors: Doors): void {
   const get = (path: string, show: (fields: URLSearchParams) => Shown): void => {
     app.get(path, (c) => page(c, show(new URL(c.req.url).searchParams)));
   };
@@ -47,6 +49,7 @@ export function quizRoutes(app: App): void {
   onlyThese(app, screens.take, ['GET', 'POST']);
   onlyThese(app, screens.kept, ['POST']);
   quizFileRoute(app);
+  quizClassRoutes(app, doors, around);
 }
 
 const page = (c: Context<Env>, { html, ok }: Shown) => c.html(html, ok ? 200 : 422, { 'Content-Language': 'en' });

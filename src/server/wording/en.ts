@@ -17,6 +17,7 @@ export const en = {
     415: 'The content type is not one that is read here',
     422: 'The request does not fit',
     500: 'A fault of ours',
+    503: 'Not kept: the store cannot be had',
   },
   detail: {
     400: 'The body is not well-formed JSON. Check its brackets, quotes and commas, and send it again.',

@@ -60,10 +60,12 @@ function rowOf(item: QuizItem, version: string): Map<string, string> {
 /** Signs by which a spreadsheet takes a cell for a formula. */
 const formula = /^[=+\-@\t\r]/;
 
-function guarded(column: string, text: string): string {
+/** A cell with an apostrophe before what a spreadsheet would take for a formula. */
+export function guarded(column: string, text: string): string {
   const isNumber =
     (column === 'key' || numeric.has(column)) && /^-?[0-9.e+-]{1,40}$/.test(text) && Number.isFinite(Number(text));
   return formula.test(text) && !isNumber ? `'${text}` : text;
 }
 
-const cell = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+/** A cell by RFC 4180. */
+export const cell = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
