@@ -1,5 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { choiceOf } from '../rules/knowledge.ts';
+import type { PracticeRecord } from '../rules/shapes.ts';
 import { withAdded } from './added.ts';
 import { isBesideThePoint } from './beside-the-point.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
@@ -7,14 +8,17 @@ import { startsOf } from './engine.ts';
 import { compared } from './enough.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
+import { type Goal, goalText } from './goal.ts';
 import { ignoredIn } from './ignored.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
+import { lookAlike } from './look-alike.ts';
 import { needOf } from './need.ts';
 import { blank } from './refusal.ts';
 import { repairReply } from './repairs.ts';
 import type { AssumedFact, Check, Reply, Value, Verdict, Working } from './reply.ts';
 import { capital, say, sayEnds } from './say.ts';
 import type { Scene } from './scene.ts';
+import { isStatement } from './stated.ts';
 import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
 import { en } from './wording/en.ts';
@@ -24,14 +28,16 @@ import { asLaidOut, zoneOf } from './zone.ts';
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
   const { goal } = scene.understood;
+  if (goal && isRule(goal) && scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
   const { cards } = scene.parts;
   const card = cards?.instead(scene);
   if (cards && card) return cards.reply(scene, card);
-  if (!goal || isBesideThePoint(scene)) return askWhat(scene);
+  if (!goal || isBesideThePoint(scene)) {
+    const near = lookAlike(scene);
+    return near ? workReply({ ...scene, job: { ...scene.job, goal: goalText(near) } }, near) : askWhat(scene);
+  }
   if (goal.kind === 'step') return stepsReply(scene, goal.id);
-  if (goal.kind === 'fault') return faultReply(scene, goal.id);
-  if (goal.kind === 'defect' || goal.kind === 'repair') return repairReply(scene, { kind: goal.kind, id: goal.id });
-  if (scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
+  if (goal.kind === 'fault' || goal.kind === 'defect' || goal.kind === 'repair') return workReply(scene, goal);
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
   const laidOut = asLaidOut(scene, goal.id);
   const ruled = ruledBy(scene, goal.id);
@@ -59,15 +65,38 @@ export function answer(scene: Scene): Reply {
     scene.understood.sentence.places.has('@check') &&
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
   if (scene.voice.solved.has(laidOut) && !own) return valueReply(scene, laidOut);
-  return askFor(scene, laidOut);
+  return (
+    (isStatement(scene.understood.sentence) ? toldAbout(scene, `quantity/${goal.id}`) : undefined) ??
+    askFor(scene, laidOut)
+  );
 }
+
+const workReply = (scene: Scene, { kind, id }: Goal): Reply =>
+  kind === 'fault' ? faultReply(scene, id) : repairReply(scene, { kind: kind === 'defect' ? 'defect' : 'repair', id });
+
+/** The card about a record, where one tells more than a question back would. */
+function toldAbout(scene: Scene, record: string): Reply | undefined {
+  const { cards } = scene.parts;
+  const card = cards?.about(scene, record);
+  return cards && card ? cards.reply(scene, card) : undefined;
+}
+
+/** True where something was said that decides which way a practice is judged: then the rest is asked for. */
+const isNarrowed = ({ understood }: Scene, { when = [], cases = [] }: PracticeRecord): boolean =>
+  [...when, ...cases.flatMap((each) => each.when)].some(({ choice }) =>
+    understood.fresh.some(({ quantity }) => quantity === choice.id),
+  );
+
+/** What has a reason of its own: a rule, or a quantity with its figure. */
+const isRule = ({ kind }: Goal): boolean => kind === 'limit' || kind === 'practice' || kind === 'quantity';
 
 /**
  * The limit that judges the asker's own figure where nothing but a usual figure stands against it: "bar at .08, 60 %
  * residue, are we good" is held against what the surface takes, not against the one rate taken when nobody says.
  */
 function ruledBy({ understood, engine, voice }: Scene, id: string): string | undefined {
-  if (!understood.fresh.some(({ quantity }) => quantity === id)) return undefined;
+  const { places } = understood.sentence;
+  if (!understood.fresh.some(({ quantity }) => quantity === id) || places.has('@enough')) return undefined;
   const target = needOf(engine, understood.facts, id)?.need.assumed.find((each) => voice.solved.get(each)?.by);
   return target && [...engine.knowledge.limits.values()].find(({ on }) => on.id === target)?.id;
 }
@@ -109,12 +138,15 @@ function verdictReply(scene: Scene, id: string): Reply {
     verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check')
       ? askNeed(scene, rule, verdict.needs)
       : undefined;
-  if (open) return open;
   const about =
+    open && rule.kind === 'practice' && !isNarrowed(scene, rule) ? toldAbout(scene, `practice/${id}`) : undefined;
+  if (about) return about;
+  if (open) return open;
+  const figures =
     rule.kind === 'limit'
       ? startsOf(knowledge, { kind: 'limit', id }).filter((each) => scene.voice.solved.has(each))
       : [];
-  return { ...body(scene, about, verdict), kind: 'verdict', topic: id, verdict };
+  return { ...body(scene, figures, verdict), kind: 'verdict', topic: id, verdict };
 }
 
 /** What a value and a verdict have in common: the figures, what they rest on, and every rule that bears on them. */

@@ -11,8 +11,8 @@ import { commandsIn } from './commands.ts';
 import { conversion } from './convert.ts';
 import { emergencyIn } from './emergency.ts';
 import type { Engine } from './engine.ts';
-import { factsOfJob, jobFacts, knownFrom } from './facts.ts';
-import { goalText } from './goal.ts';
+import { type Fact, factsOfJob, jobFacts, knownFrom } from './facts.ts';
+import { type Goal, goalText } from './goal.ts';
 import { emptyJob, readJob } from './job.ts';
 import { longestQuestion } from './longest.ts';
 import { patchesReply } from './patches.ts';
@@ -76,7 +76,7 @@ function answered(engine: Engine, request: Request, job: Job, parts: Parts): Rep
   const next: Job = {
     v: 1,
     turn,
-    facts: jobFacts(facts),
+    facts: jobFacts(withoutSupposed(engine, goal, facts)),
     ...(goal ? { goal: goalText(goal) } : {}),
     ...(stage ? { stage } : {}),
     ...(units ? { units } : {}),
@@ -120,6 +120,12 @@ function ofPatch(
   const next = told ? withPatch(book, { ...patch, facts: own }) : book;
   const note = told ? talk.changed(patch.label) : talk.forPatch(patch.label);
   return { ...reply, text: `${note}\n${reply.text}`, job: jobWith(reply.job, next) };
+}
+
+/** The facts without what a question about a limit only supposes. */
+function withoutSupposed({ knowledge }: Engine, goal: Goal | undefined, facts: readonly Fact[]): readonly Fact[] {
+  const supposed = goal?.kind === 'limit' ? knowledge.limits.get(goal.id)?.supposes?.map(({ id }) => id) : undefined;
+  return supposed ? facts.filter(({ quantity, fresh }) => !(fresh && supposed.includes(quantity))) : facts;
 }
 
 /** What was said before gives way to what is said now, where the two cannot both be so: a new area takes the place of the old length and width. */

@@ -8,6 +8,8 @@ export interface Words {
   readonly after: readonly string[];
   /** A word that does not count between others, where it stands right before: "from 800 to 650". */
   readonly right: string | undefined;
+  /** The word right after, nothing between: a "15 ton truck" is no "15 tons on a truck". */
+  readonly next: string | undefined;
 }
 
 /** Words looked at on either side. */
@@ -51,5 +53,7 @@ export function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<n
   };
   const last = sentence.tokens[at - 1];
   const right = last?.kind === 'word' && isSmall(last, sentence.small) ? last.head : undefined;
-  return { before: collect(-1), after: collect(1), right };
+  const first = sentence.tokens[at + 1];
+  const next = first?.kind === 'word' && !isSmall(first, sentence.small) ? first.head : undefined;
+  return { before: collect(-1), after: collect(1), right, next };
 }

@@ -66,16 +66,22 @@ function assign(options: readonly Option[][], figures: readonly Figure[]): (Opti
       return;
     }
     for (const option of [...options[i]!, undefined]) {
-      if (option && taken.has(option.record.id)) continue;
+      if (option && taken.has(option.record.id) && !isOneMore(option, chosen)) continue;
+      chosen.length = i;
       chosen[i] = option;
+      const isFirst = option && !taken.has(option.record.id);
       if (option) taken.add(option.record.id);
       walk(i + 1, score + (option?.score ?? 0));
-      if (option) taken.delete(option.record.id);
+      if (option && isFirst) taken.delete(option.record.id);
     }
   };
   walk(0, 0);
   return best;
 }
+
+/** True for one of several figures that are added up, each of them named. */
+const isOneMore = (option: Option, chosen: readonly (Option | undefined)[]): boolean =>
+  [option, ...chosen.filter((each) => each?.record === option.record)].every((each) => each?.isOneMore);
 
 /** Where nothing tells two lengths apart, the longer is the length of the patch. */
 function order(chosen: readonly (Option | undefined)[], figures: readonly Figure[]): number {

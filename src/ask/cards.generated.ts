@@ -3898,7 +3898,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "between wheel",
   "articulat hing",
   "off grader",
-  "swung swing blad"
+  "swing blad"
  ],
  "backing": [
   "back truck machin",
@@ -3933,7 +3933,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "bees-and-snakes": [
   "wasp snak",
   "wasp nest",
-  "bee str sting",
+  "bee sting",
   "hornet",
   "snak",
   "swung sting",
@@ -3944,7 +3944,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "bikes-and-walkers": [
   "bike person foot",
   "bike",
-  "bik rider",
+  "bik river rider",
   "pedestrian",
   "walker",
   "kid walk",
@@ -4377,8 +4377,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "leak tank"
  ],
  "emergency-sting": [
-  "str sting bit allergy",
-  "bee str sting reaction",
+  "sting bit allergy",
+  "bee sting reaction",
   "allergic reaction",
   "snak bit"
  ],
@@ -4676,7 +4676,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "near miss",
   "nearly hurt",
   "somebody kill",
-  "noth happen but",
+  "noth happen",
   "almost back over",
   "truck nearly him"
  ],
@@ -4868,7 +4868,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "row-over-the-line": [
   "blad windrow row over center lin",
-  "swung swing over yellow",
+  "swing over yellow",
   "grader over center lin",
   "machin open lan",
   "insid pass next traffic",
@@ -5308,7 +5308,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "car insid between flagger"
  ],
  "yield-check": [
-  "yield",
+  "check yield",
   "yield",
   "ton against area",
   "lay thick",

@@ -52,7 +52,8 @@ export function cardInstead(scene: Scene): string | undefined {
   const { goal, facts, sentence, isAnswer } = scene.understood;
   const open = !goal || isBesideThePoint(scene);
   const isFigured = facts.some((fact) => 'unit' in fact) || figureAsks.some((word) => sentence.places.has(word));
-  if (!open && (isAnswer || isFigured || ownReply.has(goal.kind))) return undefined;
+  const isJudged = !open && sentence.places.has('@check') && (goal.kind === 'limit' || goal.kind === 'quantity');
+  if (!open && (isAnswer || isFigured || isJudged || ownReply.has(goal.kind))) return undefined;
   const { hits, heard } = searchCards(scene, 1);
   const [hit] = hits;
   if (!hit) return undefined;
@@ -61,6 +62,31 @@ export function cardInstead(scene: Scene): string | undefined {
   const bearsOn = card.links.some((link) => link.endsWith(`/${goal.id}`));
   return !card.emergency && !bearsOn && hit.score >= thanRecord ? card.id : undefined;
 }
+
+/**
+ * The card that tells about a record, where a question about it gives nothing to judge or to work with: "who backs the
+ * trucks" wants to hear the rule, not a question back. Of the cards that bear on it the one found best; else one that is
+ * about nothing before it.
+ */
+export function cardAbout(scene: Scene, record: string): string | undefined {
+  const { sentence, facts } = scene.understood;
+  const told = sentence.tokens.filter((token) => token.kind === 'word' && !sentence.small.has(token.head));
+  if (told.length < fewestTold || sentence.places.has('@check') || facts.some((fact) => fact.fresh && 'unit' in fact))
+    return undefined;
+  const bearing = new Set(
+    cards.flatMap(({ id, kind, links }) => (kind !== 'emergency' && links.includes(record) ? [id] : [])),
+  );
+  const own = record.slice(record.indexOf('/') + 1);
+  if (bearing.has(own)) return own;
+  if (bearing.size === 0) return undefined;
+  const found = searchCards(scene, cards.length).hits.find(({ id, score }) => bearing.has(id) && score >= bearsOn);
+  return found?.id ?? cards.find(({ id, links }) => bearing.has(id) && links[0] === record)?.id;
+}
+
+/** Fewer words than this only name what they ask for. */
+const fewestTold = 3;
+/** How well a card that bears on a record must answer to be told where nothing can be worked out. */
+const bearsOn = 0.35;
 
 /** What a record of these kinds answers is a reply of its own, told whole: the steps, or which repair. */
 const ownReply: ReadonlySet<string> = new Set(['step', 'defect', 'repair']);
@@ -109,4 +135,10 @@ function nextOf({ links }: Card, { engine }: Scene): string[] {
 }
 
 /** The cards and their search, as answers want them. */
-export const cardPart: CardPart = { instead: cardInstead, reply: cardReply, linked: linkedCards, search: searchCards };
+export const cardPart: CardPart = {
+  instead: cardInstead,
+  about: cardAbout,
+  reply: cardReply,
+  linked: linkedCards,
+  search: searchCards,
+};

@@ -30,7 +30,7 @@ export const emergencies: readonly Card[] = [
       "first": "Cool the burn at once with cool running water, 20 minutes or more. Do not peel the asphalt off.",
       "cues": [
         "burn|burning person|body -fumes -smoke",
-        "hot liquid|hot-mix person|body -track|tracks",
+        "hot liquid|hot-mix person|body -track|tracks -getting -cold -cool -quicker -faster",
         "liquid|hot-mix splash|blew person|body",
         "quemado",
         "hot-mix|liquid fell|dropped|landed+on+person|body",
@@ -73,7 +73,10 @@ export const emergencies: readonly Card[] = [
         "vehicle|drunk in+zone -park -picks|pick -stop",
         "drunk driver|person|vehicle",
         "wont-stop person|vehicle|truck -bleed|bleeding",
-        "vehicle+hit"
+        "vehicle+hit",
+        "vehicle|truck went+into|through zone|machine|truck|worker",
+        "vehicle|truck drove|went through|into zone",
+        "vehicle smashed|slammed machine|truck|vehicle"
       ]
     }
   },
@@ -288,7 +291,8 @@ export const emergencies: readonly Card[] = [
         "need|call|send|get+ambulance",
         "man|person+down",
         "choking person",
-        "drowning"
+        "drowning",
+        "not+moving person -traffic -truck -car"
       ]
     }
   },
@@ -325,7 +329,9 @@ export const emergencies: readonly Card[] = [
         "truck|machine|bed|boom in|on|into|against|touching+wire",
         "bed|truck|boom touch|touched|hit wire",
         "wire spark|sparking|arc|arcing|buzzing",
-        "electrocuted"
+        "electrocuted",
+        "bed|truck|boom|bucket touch|touched|hit|against|touching line -center|centerline|yellow|white|paint|string|edge|fog|stop",
+        "cable cut|broke|down|hit spark|sparks|sparking"
       ]
     }
   },
@@ -366,7 +372,8 @@ export const emergencies: readonly Card[] = [
         "machine|truck in|into+water",
         "machine rolled person",
         "volcado",
-        "machine|truck went+over+sideways|side"
+        "machine|truck went+over+sideways|side",
+        "machine|truck rolled|slid|ran|went+down|off|over bank|hill|embankment|slope|ravine|cliff -patch -mat -lift -joint"
       ]
     }
   },
@@ -477,7 +484,8 @@ export const emergencies: readonly Card[] = [
         "person under machine|truck|drum|wheel|tire -fix -grease -check",
         "atropellado",
         "fell|dropped|slammed|landed|rolled+on|onto+person|body -hot -hot-mix -liquid",
-        "caught+body"
+        "caught+body",
+        "backed|rolled|drove|swung|hit|ran|knocked not+moving|breathing person"
       ]
     }
   }

@@ -15,6 +15,7 @@ import { headOf, vocabularyOf } from './vocabulary.ts';
 import { cardWords } from './wording/cards.ts';
 import {
   asking,
+  askingLeave,
   doubtHeads,
   emergencyHeads,
   emergencyPlain,
@@ -44,7 +45,7 @@ const emergencies: readonly Emergency[] = cards
 const small = new Set(emergencySmall);
 const vocabulary = vocabularyOf({ ...doubtHeads, ...emergencyHeads }, [
   ...emergencies.flatMap(({ read }) => read.flatMap(({ needs, bars }) => [...needs, ...bars].flat(2))),
-  ...[emergencyPlain, supposing, asking, somebodyKnown, emergencySmall].flat(),
+  ...[emergencyPlain, supposing, asking, askingLeave, somebodyKnown, emergencySmall].flat(),
 ]);
 
 /**
@@ -122,6 +123,7 @@ function isSo(cue: Cue, clause: Clause): boolean {
 function isQuestion({ tokens }: Sentence): boolean {
   const words = tokens.flatMap((token) => (token.kind === 'word' && !isSmall(token, small) ? [token.head] : []));
   const from = words[0] === 'what-do' ? 1 : 0;
+  if (askingLeave.includes(words.at(-1) ?? '')) return true;
   return asking.includes(words[from] ?? '') || (from === 1 && ['with', 'about'].includes(words[1] ?? ''));
 }
 

@@ -2,10 +2,12 @@ import { type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { heads, plainWords, smallWords, weakWords } from '../rules/words.ts';
 import { spanish } from '../rules/words-es.ts';
+import { work } from '../rules/work.ts';
 import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex, goalText } from './goal.ts';
+import { type NearIndex, nearIndex } from './near-goal.ts';
 import { openWords, type WordFigure, wordFigures } from './said-as.ts';
 import { type Titles, titlesOf } from './titles.ts';
 import { tradeCue } from './trade-cue.ts';
@@ -32,6 +34,8 @@ export interface Engine {
   readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
   /** Steps from every quantity to those a goal is about. */
   readonly near: (goal: Goal | undefined) => ReadonlyMap<string, number>;
+  /** Records by all the words they are asked by; made when first asked for. */
+  readonly nearest: () => NearIndex;
 }
 
 /** Farthest a quantity may lie from what is asked and still count as having to do with it. */
@@ -80,6 +84,7 @@ export function engineOf(knowledge: Knowledge): Engine {
     options,
     inWords,
     open,
+    nearest: once(() => nearIndex(goals, (goal) => titleWords(knowledge, goal, vocabulary), small)),
     near: (goal) => {
       const key = goal ? `${goal.kind}/${goal.id}` : '';
       const before = distances.get(key);
@@ -89,6 +94,30 @@ export function engineOf(knowledge: Knowledge): Engine {
       return map;
     },
   };
+}
+
+const once = <T>(make: () => T): (() => T) => {
+  let made: T | undefined;
+  return () => (made ??= make());
+};
+
+/** The words of a rule's title and, of a fault, of what is seen. */
+function titleWords(knowledge: Knowledge, { kind, id }: Goal, { head }: Vocabulary): string[] {
+  const record =
+    kind === 'limit'
+      ? knowledge.limits.get(id)
+      : kind === 'practice'
+        ? knowledge.practices.get(id)
+        : kind === 'quantity'
+          ? knowledge.quantities.get(id)
+          : undefined;
+  const fault = kind === 'fault' ? work.faults.get(id) : undefined;
+  const text = `${record?.title ?? ''} ${fault ? `${fault.title} ${fault.seen}` : ''}`;
+  return text
+    .toLowerCase()
+    .split(/[^a-z0-9'-]+/)
+    .filter(Boolean)
+    .map(head);
 }
 
 /** Quantities that a goal asks for: itself, and where it stands in for others, each of those. */
@@ -118,7 +147,11 @@ export function startsOf(knowledge: Knowledge, goal: Goal | undefined): string[]
 function roleIndex({ quantities }: Knowledge): Map<string, QuantityRecord[]> {
   const index = new Map<string, QuantityRecord[]>();
   for (const record of quantities.values()) {
-    for (const word of new Set([...(record.roles?.before ?? []), ...(record.roles?.after ?? [])])) {
+    for (const word of new Set([
+      ...(record.roles?.before ?? []),
+      ...(record.roles?.after ?? []),
+      ...(record.roles?.beside ?? []),
+    ])) {
       index.set(word, [...(index.get(word) ?? []), record]);
     }
   }

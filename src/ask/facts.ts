@@ -61,10 +61,14 @@ export function factsOfJob({ facts }: Job, { quantities, choices }: Knowledge): 
   });
 }
 
-/** Beyond this no figure of a road job lies, in base units. */
+/** Beyond these no figure of a road job lies, in base units; nothing at all is one. */
 const farBeyond = 1e12;
+const farBelow = 1e-9;
 
-const isSane = (number: number, unit: Unit): boolean => Math.abs(toBase(number, unit)) < farBeyond;
+const isSane = (number: number, unit: Unit): boolean => {
+  const size = Math.abs(toBase(number, unit));
+  return number === 0 || (size < farBeyond && size > farBelow);
+};
 
 /** Facts as the next job carries them. */
 export const jobFacts = (facts: readonly Fact[]): JobFact[] =>

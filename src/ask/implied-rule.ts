@@ -1,9 +1,12 @@
-import type { Knowledge } from '../rules/knowledge.ts';
+import { solve } from '../calc/solve.ts';
+import { type Knowledge, startOf } from '../rules/knowledge.ts';
 import type { PracticeRecord } from '../rules/shapes.ts';
-import type { Fact } from './facts.ts';
-import type { Goal } from './goal.ts';
+import type { Engine } from './engine.ts';
+import { type Fact, knownFrom } from './facts.ts';
+import type { Goal, Scored } from './goal.ts';
 import type { Sentence } from './sentence.ts';
-import { isStatement } from './stated.ts';
+import { isSettled, isStatement } from './stated.ts';
+import { asksNext } from './step-stage.ts';
 import type { Taken } from './taken.ts';
 
 /** The gravest first: where one way of working breaks two rules, the one that can hurt is told. */
@@ -40,6 +43,40 @@ export function impliedLimit(
   if (!asks(sentence) && (goesOn || !isStatement(sentence))) return undefined;
   const [meant, ...others] = [...limits.values()].filter(({ on, cues }) => cues && told.has(on.id));
   return meant && others.length === 0 ? { kind: 'limit', id: meant.id } : undefined;
+}
+
+/**
+ * "Emulsion is still runny, put the mix down?" says what is done, and what is heard of a step or of a quantity in it is only
+ * its setting: the rule is meant that judges what was said. So it is where a fault is heard in what somebody asks leave for,
+ * and where the figure given is judged by a rule, and leads to nothing else. Undefined where what was found stands.
+ */
+export function judgedInstead(
+  engine: Engine,
+  sentence: Sentence,
+  found: Scored | undefined,
+  take: (goal: Goal | undefined) => Taken,
+  goesOn: boolean,
+): Goal | undefined {
+  const isTold = !goesOn && found?.kind === 'quantity' && isStatement(sentence);
+  if (!found || !(isTold || asks(sentence)) || asksNext(sentence)) return undefined;
+  const { knowledge } = engine;
+  const isChecked = sentence.places.has('@check');
+  if (found.kind === 'step' || (found.kind === 'fault' && isChecked))
+    return impliedPractice(knowledge, sentence, take(undefined).fresh);
+  if (!isChecked && !isTold) return undefined;
+  if ((found.kind === 'limit' && sentence.figures.length === 0) || found.kind === 'practice') {
+    const { fresh } = take(found);
+    const on = knowledge.practices.get(found.id)?.on.id;
+    return fresh.some(({ quantity }) => quantity === on) ? undefined : impliedPractice(knowledge, sentence, fresh);
+  }
+  if (found.kind !== 'quantity') return undefined;
+  const taken = take(found);
+  if (!taken.fresh.some((fact) => 'unit' in fact))
+    return isTold ? undefined : impliedPractice(knowledge, sentence, taken.fresh);
+  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(taken.facts)));
+  const meant = solved.has(found.id) ? undefined : impliedLimit(knowledge, sentence, take(undefined));
+  const rule = meant && knowledge.limits.get(meant.id);
+  return rule && isTold && !isSettled(engine, rule, take(meant)) ? undefined : meant;
 }
 
 const asks = ({ places, tokens }: Sentence): boolean =>

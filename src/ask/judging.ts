@@ -52,7 +52,7 @@ function checkOf(judged: Judgement, voice: Voice, owner?: Owner, general?: strin
   const said = !owner ? text : en.byRuleOf(text, owner.asker ? en.yourRule : en.agencyFigure(owner.name, general));
   const { sources } = rule.kind === 'limit' && rule.agency ? rule.agency.general : rule;
   const source = !owner ? saySource(sources[0]) : owner.asker ? en.yourRule : saySource(owner.source);
-  const id = (rule.kind === 'limit' ? rule.underRule : undefined) ?? rule.id;
+  const id = rule.underRule ?? rule.id;
   return { rule: id, status, text: said, source, ...(needs.length ? { needs } : {}) };
 }
 

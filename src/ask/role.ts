@@ -4,6 +4,7 @@ import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { asRole, isPlausible, shareIn } from './as-role.ts';
 import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
+import { placeInGroup } from './group-place.ts';
 import type { UnitSystem } from './reply.ts';
 import { unitFor } from './role-unit.ts';
 import type { Sentence } from './sentence.ts';
@@ -48,6 +49,8 @@ export interface Option {
   readonly score: number;
   /** True when a word or the group says so, not only what is asked. */
   readonly told: boolean;
+  /** True where it may be one of several that are added up. */
+  readonly isOneMore?: boolean;
 }
 
 /** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
@@ -55,6 +58,8 @@ const weights = {
   /** For the whole title of a quantity right before the figure. */
   title: 30,
   after: 10,
+  /** For a word right after, nothing between. */
+  beside: 12,
   before: 8,
   /** That a word or the group says so at all: it settles a tie. */
   told: 0.5,
@@ -66,6 +71,10 @@ const weights = {
   beyondWeak: 8,
   /** For a quantity with a field of its own that is spoken of. */
   setting: 5,
+  /** For one whose own field is not spoken of. */
+  outOfSetting: -1.5,
+  /** For one of several that are added up, by its own name. */
+  named: 4,
   group: 6,
   outOfGroup: -6,
   asked: 9,
@@ -140,7 +149,8 @@ function optionOf(
   )
     return undefined;
   const { word, weak } = wordScore(figure, words, record, context.weak);
-  const group = groupScore(figure, all, record, context.sides);
+  const place = placeInGroup(figure, all, record, context.sides);
+  const group = place > 0 ? weights.group : place < 0 ? weights.outOfGroup : 0;
   const told =
     word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
   if (!told && !asked && figure.form !== 'ratio' && context.inWords?.has(record.id)) return undefined;
@@ -161,8 +171,10 @@ function optionOf(
     )
   )
     return undefined;
+  const isOneMore = record.summed?.some((each) => words.before.includes(each)) ?? false;
   const score =
     word +
+    (isOneMore ? weights.named : 0) +
     (told ? weights.told : 0) +
     weak +
     group +
@@ -173,6 +185,7 @@ function optionOf(
     (had === undefined ? 0 : likeness(toBase(figure.number, unit), toBase(had.number, had.unit))) +
     (record.plain && (near ?? 0) <= 2 ? weights.plain : 0) +
     (figure.unit === undefined && record.dimension === 'count' && word > 0 ? weights.count : 0) +
+    (!told && !asked && had === undefined && !isInSetting(record, sentence) ? weights.outOfSetting : 0) +
     (record.default && !told && !asked ? weights.untold * (record.setting ? 1.5 : 1) : 0);
   return {
     record,
@@ -181,6 +194,7 @@ function optionOf(
     unitAssumed: figure.unit === undefined && unit !== '1',
     score,
     told,
+    isOneMore,
   };
 }
 
@@ -250,43 +264,12 @@ function wordScore(
     best(words.after, roles?.after, weights.after),
     best(words.before, roles?.before, weights.before),
     words.right && roles?.before?.includes(words.right) ? weights.before : 0,
+    words.next && roles?.beside?.includes(words.next) ? weights.beside : 0,
   );
   if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };
   const [next] = words.before;
   return { word, weak: next && weakWords.has(next) && roles?.before?.includes(next) ? weights.weak : 0 };
 }
 
-/** In 12 x 300 x 2 the longest is the length, the next the width, and a third the depth; the third stands last where it can. */
-function groupScore(
-  figure: Figure,
-  all: readonly Figure[],
-  { inGroup }: QuantityRecord,
-  sides: readonly QuantityRecord[],
-): number {
-  if (figure.group === undefined) return 0;
-  if (!inGroup) return weights.outOfGroup;
-  const size = (f: Figure): number => (f.unit ? toBase(f.number, f.unit) : f.number * 12);
-  const group = all.filter((f) => f.group === figure.group);
-  const last = group.length === 3 && isThin(group[2]!, group) ? group[2] : undefined;
-  const sorted = group.filter((f) => f !== last).sort((a, b) => size(b) - size(a));
-  const depth = sides.find((side) => side.inGroup === 'thinnest');
-  if (group.length === 2 && isInThin(group[1]!) && depth && isPlausible(group[1]!, group[1]!.unit!, depth))
-    return figure === group[1] ? (inGroup === 'thinnest' ? weights.group : weights.outOfGroup) : 0;
-  const place = (last ? [...sorted, last] : sorted).indexOf(figure);
-  return place === { longest: 0, next: 1, thinnest: 2 }[inGroup] ? weights.group : weights.outOfGroup;
-}
-
-/** True when the last of three can be the depth: in inches or millimetres, or the smallest, or a bare one that is no length of the other two. */
-function isThin(last: Figure, group: readonly Figure[]): boolean {
-  if (last.unit) return isInThin(last);
-  return (
-    group.every((f) => f === last || f.number >= last.number) ||
-    group.some((f) => f !== last && !Number.isInteger(f.number) && f.number < last.number)
-  );
-}
-
 /** "One load", "one tank": one that counts, and measures nothing. */
 const isArticle = ({ form, number, unit }: Figure): boolean => form === 'spelled' && number === 1 && unit === undefined;
-
-/** True for a figure in a unit that depths are given in. */
-const isInThin = ({ unit }: Figure): boolean => unit === 'in' || unit === 'mm' || unit === 'cm';

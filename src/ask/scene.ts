@@ -25,6 +25,8 @@ export interface Parts {
 export interface CardPart {
   /** The card that answers a question better than what it was taken to be after. */
   readonly instead: (scene: Scene) => string | undefined;
+  /** The card that tells about a record, given as `kind/id`, where a question about it gives nothing to judge or to work with. */
+  readonly about: (scene: Scene, record: string) => string | undefined;
   /** Answers with a card. */
   readonly reply: (scene: Scene, id: string) => Reply;
   /** The cards that bear on records given as `kind/id`. */

@@ -1,4 +1,4 @@
-import type { Item } from '../calc/read/reading.ts';
+import type { Figure, Item } from '../calc/read/reading.ts';
 import { unitRow } from '../calc/units.ts';
 import { placesAfterRight } from '../rules/words-crew.ts';
 import type { Heard } from './cue.ts';
@@ -32,6 +32,7 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
       put('#figure', at);
       const counted = token.figure.unit ? undefined : countWords[token.figure.number];
       if (counted) put(counted, at);
+      if (isThin(token.figure)) put('#thin', at);
       if (token.figure.trend) put(token.figure.trend, at);
       if (token.figure.unit) put(`#${unitRow(token.figure.unit).dimension}`, at);
       else if (token.figure.form === 'ratio') put('#parts', at);
@@ -40,6 +41,7 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
   });
   if (isYesOrNo(tokens, places, small)) put('@check', -1);
   if (places.has('why')) put('@why', -1);
+  if (enoughWords.some((word) => typed(items, word))) put('@enough', -1);
   const after = (position: number): number => {
     let at = position + 1;
     while (isSmall(tokens[at], small)) at++;
@@ -69,6 +71,17 @@ const opens = new Set([
   'check',
 ]);
 
+/** True for a figure such as lifts have: inches or millimetres, or a bare one that is small and no count. */
+const isThin = ({ unit, number, form }: Figure): boolean =>
+  form !== 'ratio' &&
+  (unit === 'in' || unit === 'mm' || unit === 'cm' || (unit === undefined && number < 4 && !Number.isInteger(number)));
+
+/** Words that ask whether it will do for the need. */
+const enoughWords = ['enough', 'enuf', 'enuff', 'short', 'cover', 'reach'];
+
+const typed = (items: readonly Item[], word: string): boolean =>
+  items.some((item) => item.kind === 'word' && item.text === word);
+
 /** Small counts are words too: "all in one go", "1 lift". */
 const countWords: Readonly<Record<number, string>> = {
   1: 'one',
@@ -78,6 +91,10 @@ const countWords: Readonly<Record<number, string>> = {
   5: 'five',
   6: 'six',
 };
+
+/** Words that ask whether something will do, where they stand last: "rolled from the center out, bad?" */
+const tags = new Set('bad wrong pass problem trouble deal over go work close short'.split(' '));
+const asking = ['what', 'how', 'which', 'where', 'when', 'why', 'who', 'next'];
 
 /** A question for yes or no: it opens with a verb, or asks whether something is allowed, right, or enough. */
 function isYesOrNo(
@@ -91,8 +108,17 @@ function isYesOrNo(
       !(places.has('what') || places.has('how')) ||
       (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!
     );
+  if (isTagged(tokens) && !asking.some((word) => places.has(word))) return true;
   const first = tokens.find((token) => token.kind === 'word');
   return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
+}
+
+function isTagged(tokens: readonly Token[]): boolean {
+  const at = tokens.findLastIndex((token) => token.kind !== 'mark');
+  const last = tokens[at];
+  if (last?.kind !== 'word' || !tags.has(last.head)) return false;
+  const [before, after] = [tokens[at - 1], tokens[at + 1]];
+  return (after?.kind === 'mark' && after.text === '?') || (before?.kind === 'mark' && before.text === ',');
 }
 
 /** Words read into heads; an alias of several words becomes one token. */

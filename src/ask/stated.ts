@@ -1,6 +1,7 @@
 import { solve } from '../calc/solve.ts';
 import { boundsOf, judgeLimit } from '../rules/judge.ts';
 import { startOf } from '../rules/knowledge.ts';
+import type { LimitRecord } from '../rules/shapes.ts';
 
 import { type Engine, soughtBy } from './engine.ts';
 import { knownFrom } from './facts.ts';
@@ -10,6 +11,13 @@ import type { Sentence } from './sentence.ts';
 import type { Taken } from './taken.ts';
 
 const settles = new Set(['ok', 'caution', 'stop']);
+
+/** True where what was taken settles a limit. */
+export function isSettled(engine: Engine, rule: LimitRecord, taken: Taken): boolean {
+  const { facts } = withJudged(engine, { kind: 'limit', id: rule.id }, taken);
+  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
+  return settles.has(judgeLimit(rule, solved).status);
+}
 
 /** Words that ask for a figure or an account. */
 const asking =
@@ -46,9 +54,7 @@ export function statedLimit(
     const { told } = taken;
     if (!told.has(rule.on.id) && !bounds.some((id) => isMeant(id) && told.has(id) && !quantities.get(id)?.default))
       return false;
-    const { facts } = withJudged(engine, meant, taken);
-    const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
-    return settles.has(judgeLimit(rule, solved).status);
+    return isSettled(engine, rule, taken);
   });
   return meant && { kind: 'limit', id: meant.id };
 }

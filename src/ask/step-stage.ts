@@ -45,14 +45,31 @@ const shippedCues = cuesOf(shipped);
 
 /** The farthest stage that a sentence says is done, or else being done. */
 export function stageSaid(sentence: Sentence, work?: Work): Said | undefined {
-  const stages = [...(work ? cuesOf(work) : shippedCues)].reverse();
-  return farthest(stages, sentence, true) ?? farthest(stages, sentence, false) ?? spokenOf(stages, sentence);
+  return work ? stageIn(sentence, work) : heardOnce(stages, sentence, () => stageIn(sentence));
+}
+
+/** What was heard in sentences: a question is held against these cues again for each goal found in it. */
+const stages = new WeakMap<Sentence, { readonly is: Said | undefined }>();
+const nexts = new WeakMap<Sentence, { readonly is: boolean }>();
+
+function heardOnce<T>(heard: WeakMap<Sentence, { readonly is: T }>, sentence: Sentence, hear: () => T): T {
+  const before = heard.get(sentence);
+  if (before) return before.is;
+  const is = hear();
+  heard.set(sentence, { is });
+  return is;
+}
+
+function stageIn(sentence: Sentence, work?: Work): Said | undefined {
+  const all = [...(work ? cuesOf(work) : shippedCues)].reverse();
+  return farthest(all, sentence, true) ?? farthest(all, sentence, false) ?? spokenOf(all, sentence);
 }
 
 const nextCues = stepAsks.next.map((text) => tradeCue(text));
 
 /** True for a question what comes next. */
-export const asksNext = (sentence: Sentence): boolean => nextCues.some((cue) => isHeard(cue, sentence));
+export const asksNext = (sentence: Sentence): boolean =>
+  heardOnce(nexts, sentence, () => nextCues.some((cue) => isHeard(cue, sentence)));
 
 /** "Just got through sweeping, what's up next": of who asks what comes next, what they speak of is behind them, unless they deny it. */
 function spokenOf(stages: readonly StageCues[], sentence: Sentence): Said | undefined {

@@ -2,7 +2,7 @@ import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
-import { bind } from './bind.ts';
+import { type Bound, bind } from './bind.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Cue, placesOf } from './cue.ts';
@@ -11,7 +11,7 @@ import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
-import { impliedLimit, impliedPractice } from './implied-rule.ts';
+import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts';
 import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
@@ -21,6 +21,7 @@ import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
 import { assigned } from './titles.ts';
+import { whyGoal } from './why-goal.ts';
 import { suits } from './work-goals.ts';
 
 /** What a question was taken to mean. */
@@ -67,13 +68,21 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
   const take = (goal: Goal | undefined, cue?: Cue): Taken =>
     takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn });
   const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
-  const sought = only ? undefined : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
+  const sought =
+    only || (past.goal !== undefined && isSameAgain(sentence, found[0]))
+      ? undefined
+      : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
   const named = namedUnits(items);
   const old = engine.goalsByText.get(past.goal ?? '');
-  const stated = only ? undefined : statedLimit(engine, sentence, sought, take);
+  const why =
+    only || !sentence.places.has('@why') ? undefined : whyGoal(engine, sentence, goalsOf(engine.goals, sentence));
+  const stated = only || why ? undefined : statedLimit(engine, sentence, sought, take);
+  const judged = why || stated ? undefined : judgedInstead(engine, sentence, sought, take, past.goal !== undefined);
   const goal = only
     ? old
-    : (stated ??
+    : (why ??
+      judged ??
+      stated ??
       sought ??
       checkedGoal(engine, sentence, take) ??
       impliedGoal(engine, named, take) ??
@@ -130,6 +139,17 @@ function notYetSaid(
 function isGivenTo({ knowledge }: Engine, { kind, id }: Scored, take: (goal: undefined) => Taken): boolean {
   const on = kind === 'limit' ? knowledge.limits.get(id)?.on.id : undefined;
   return on !== undefined && take(undefined).told.has(on);
+}
+
+/** A cue this light is heard in the words that only tell what a figure is of. */
+const light = 6;
+
+/** "What about a 1/2 inch lift": another figure for what was asked before, with no more than the word of its role. */
+function isSameAgain({ places, tokens, figures }: Sentence, best: Scored | undefined): boolean {
+  const opens =
+    tokens.slice(0, 4).some((token) => token.kind === 'word' && token.head === 'about') &&
+    (places.has('what') || places.has('how'));
+  return opens && figures.length > 0 && best?.kind === 'quantity' && best.score < light && !places.has('how-many');
 }
 
 /** "No, .05 is the residual", "I meant 12 wide". */
@@ -201,7 +221,7 @@ function takeFigures(
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
   });
-  const typed = [...bound.map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
+  const typed = [...added(bound).map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
   if (assigned(sentence, engine.titles))
     return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
   // One that was also given as a figure is not taken from words.
@@ -218,6 +238,18 @@ function takeFigures(
   ];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: (takesBack(sentence) ? corrected : merge)(kept, fresh) };
+}
+
+/** Figures of one quantity that are to be added up, each as one: "grader 145 an hour, roller 80 an hour". */
+function added(bound: readonly Bound[]): Bound[] {
+  return bound.flatMap((each) => {
+    if (!each.record.summed) return [each];
+    const all = bound.filter(({ record, unit }) => record === each.record && unit === each.unit);
+    if (all.length < 2) return [each];
+    if (all[0] !== each) return [];
+    const number = all.reduce((sum, { figure }) => sum + figure.number, 0);
+    return [{ ...each, figure: { ...each.figure, number } }];
+  });
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */

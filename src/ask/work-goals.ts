@@ -59,6 +59,8 @@ const figureNames = [
   'size',
   ...amounts,
 ];
+/** Who asks for the steps of something has not done it. */
+const tellHow = ['step', 'checklist', 'procedure', 'how', 'why', 'who'];
 const whatFigure = tradeCue(`what+${figureNames.join('|')}`);
 
 /**
@@ -84,6 +86,11 @@ export function suits(
     id.startsWith('done-') &&
     !asksNext(sentence) &&
     figureNames.some((word) => !amounts.includes(word) && places.has(word) && !needs.includes(word))
+  )
+    return false;
+  if (
+    id.startsWith('done-') &&
+    (places.has('before') || (tellHow.some((word) => places.has(word)) && !asksNext(sentence)))
   )
     return false;
   if (id === 'next' && isHeard(whatFigure, sentence)) return false;

@@ -15,10 +15,11 @@ export type Choice =
 
 /**
  * The first line of the table whose findings all hold. A line that cannot be told yet stands in the way, unless it comes to
- * the same repair: then what is missing is asked for.
+ * the same repair; several that all come to the same leave nothing to ask.
  */
 export function decide(defect: DefectRecord, facts: Facts): Choice {
   const assumed = new Set<string>();
+  let last: Decision | undefined;
   let open: { decision: Decision; missing: ChoiceRecord | QuantityRecord } | undefined;
   for (const decision of defect.decisions) {
     if (!(decision.ifSaid ?? []).every((finding) => holds(finding, facts) === true)) continue;
@@ -33,9 +34,11 @@ export function decide(defect: DefectRecord, facts: Facts): Choice {
         ? { missing: open.missing }
         : { decision, rests: restsOf(decision, facts), assumed: [...assumed] };
     if (open && open.decision.repair !== decision.repair) return { missing: open.missing };
+    if (open) last = decision;
     open ??= { decision, missing: 'choice' in unknown ? unknown.choice : unknown.of[0] };
   }
-  return open ? { missing: open.missing } : { decision: undefined };
+  if (!open) return { decision: undefined };
+  return last ? { decision: last, rests: [], assumed: [...assumed] } : { missing: open.missing };
 }
 
 /** The option a choice is settled to. */

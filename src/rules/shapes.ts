@@ -37,9 +37,11 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   /** Counted in whole ones: where a range leads here, the high end is the figure. */
   readonly counted?: boolean;
   /** Words beside a figure that give it this role, nearest wins: `after` follow it (12 ft wide), `before` precede it (width 12). */
-  readonly roles?: { readonly after?: readonly string[]; readonly before?: readonly string[] };
+  readonly roles?: Roles;
   /** Head words of its own field: its roles count only where one of them stands, and there before those of other quantities. */
   readonly setting?: readonly string[];
+  /** Several in one sentence are added up, each named by one of these words: the rates of three machines. */
+  readonly summed?: readonly string[];
   /** What a figure of this kind is of when nothing tells: the patch itself. */
   readonly plain?: true;
   /** Words that stand for a figure: "no waste", "undiluted", "both wheel paths", "per ton". */
@@ -138,6 +140,9 @@ export interface RelationExample {
   readonly source: string;
 }
 
+/** Head words near a figure that give it its role; those beside it count only right after, nothing between. */
+export type Roles = Readonly<Partial<Record<'after' | 'before' | 'beside', readonly string[]>>>;
+
 export interface Condition {
   readonly choice: ChoiceRecord;
   readonly is: readonly string[];
@@ -174,6 +179,8 @@ export interface LimitRecord<D extends Dimension = Dimension> extends Base {
   readonly cases?: readonly LimitCase<D>[];
   /** The rule it is part of, where one name covers several bounds: verdicts are given under that name. */
   readonly underRule?: string;
+  /** What a question about it supposes, as "in one lift" does: it is what is asked about, and not kept for the next. */
+  readonly supposes?: readonly QuantityRecord[];
   /** A rule shown beside another one, which gives the verdict. */
   readonly besideRule?: string;
   /** Sentences with `{quantity-id}` for the figures at hand, `{limit}` for the bound and `{on}` for the figure judged. */
@@ -218,6 +225,8 @@ export interface LimitCase<D extends Dimension = Dimension> {
 export interface PracticeRecord extends Base {
   readonly kind: 'practice';
   readonly on: ChoiceRecord;
+  /** The rule it is part of, under whose name verdicts are given. */
+  readonly underRule?: string;
   /** What each option means; an option not named here holds. */
   readonly judged: Judged;
   readonly when?: readonly Condition[];
@@ -267,21 +276,15 @@ export function quantity<const D extends Dimension>(record: Omit<QuantityRecord<
   return { kind: 'quantity', ...record };
 }
 /** A fact with a few possible words. */
-export function choice(record: Omit<ChoiceRecord, 'kind'>): ChoiceRecord {
-  return { kind: 'choice', ...record };
-}
+export const choice = (record: Omit<ChoiceRecord, 'kind'>): ChoiceRecord => ({ kind: 'choice', ...record });
 /** A formula that joins quantities. */
-export function relation(record: Omit<RelationRecord, 'kind'>): RelationRecord {
-  return { kind: 'relation', ...record };
-}
+export const relation = (record: Omit<RelationRecord, 'kind'>): RelationRecord => ({ kind: 'relation', ...record });
 /** A limit on a quantity; a bound of another dimension does not compile. */
 export function limit<D extends Dimension>(record: Omit<LimitRecord<D>, 'kind'>): LimitRecord<D> {
   return { kind: 'limit', ...record };
 }
 /** A rule on how something is done. */
-export function practice(record: Omit<PracticeRecord, 'kind'>): PracticeRecord {
-  return { kind: 'practice', ...record };
-}
+export const practice = (record: Omit<PracticeRecord, 'kind'>): PracticeRecord => ({ kind: 'practice', ...record });
 /** A published table read by one figure. */
 export function table<const D extends Dimension, const V extends Dimension>(
   record: Omit<FigureTable<D, V>, 'kind'>,
@@ -289,9 +292,7 @@ export function table<const D extends Dimension, const V extends Dimension>(
   return { kind: 'table', ...record };
 }
 /** A published table read by a choice. */
-export function choiceTable(record: Omit<ChoiceTable, 'kind'>): ChoiceTable {
-  return { kind: 'choice-table', ...record };
-}
+export const choiceTable = (record: Omit<ChoiceTable, 'kind'>): ChoiceTable => ({ kind: 'choice-table', ...record });
 
 /** True for a quantity that stands as a bound, false for a figure written in the limit itself. */
 export function isQuantity<D extends Dimension>(bound: QuantityRecord<D> | Figure<D>): bound is QuantityRecord<D> {

@@ -257,7 +257,7 @@ function joined(...lists: readonly Readonly<Record<string, readonly string[]>>[]
 
 /** Words that do not count between others. */
 export const smallWords: readonly string[] =
-  'a an the of is are am was were be been it its this that these those to i we you he they my our your me us do does did will would for with on by so then just got get have has had if and or as el la los las un una de del para con que es al en y'.split(
+  'a an the but of is are am was were be been it its this that these those to i we you he they my our your me us do does did will would for with on by so then just got get have has had if and or as el la los las un una de del para con que es al en y'.split(
     ' ',
   );
 

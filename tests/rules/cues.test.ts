@@ -17,6 +17,8 @@ const marks = new Set([
   '@check',
   '@why',
   '#figure',
+  '#thin',
+  '@enough',
   '#number',
   '#name',
   '#parts',

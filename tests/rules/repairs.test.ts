@@ -45,7 +45,7 @@ describe('which repair', () => {
   test.each<[string, Given, string]>([
     ['alligator-cracking', {}, '? base-state'],
     ['alligator-cracking', { 'base-state': 'firm' }, '? water-state'],
-    ['alligator-cracking', { 'base-state': 'firm', 'water-state': 'drained' }, '? crack-state'],
+    ['alligator-cracking', { 'base-state': 'firm', 'water-state': 'drained' }, 'blade-patch'],
     ['alligator-cracking', { 'base-state': 'firm', 'water-state': 'drained', 'crack-state': 'network' }, 'blade-patch'],
     ['alligator-cracking', { 'base-state': 'firm', 'water-state': 'drained', 'crack-state': 'loose' }, 'dig-out'],
     ['alligator-cracking', { 'base-state': 'firm', 'water-state': 'standing' }, 'fix-drainage-first'],
@@ -66,7 +66,7 @@ describe('which repair', () => {
     ['shoving', { 'traffic-level': 'braking' }, 'cut-then-blade'],
     ['pothole', { 'defect-extent': 'one-spot' }, 'hand-patch'],
     ['pothole', { 'base-state': 'soft', 'defect-extent': 'one-spot' }, 'dig-out'],
-    ['pothole', {}, '? base-state'],
+    ['pothole', {}, '? defect-extent'],
     ['pothole', { 'base-state': 'firm', 'defect-extent': 'one-spot' }, 'hand-patch'],
     ['pothole', { 'base-state': 'firm', 'defect-extent': 'several' }, 'blade-patch'],
     ['pothole', { 'base-state': 'firm' }, '? defect-extent'],

@@ -8,7 +8,7 @@ export const talkCues = {
     'add|put|save patch|spot job|list|book -how-many -water -what',
     'add|save patch|spot -how-many -water -waste -what -how -why -mix|premix -@check -lift',
     'add|put job|list|book -how-many -water -waste -what -how -why -@check',
-    'new|another|next patch|spot job|list|book',
+    'new|another|next+patch|spot job|list|book',
   ],
   done: ['done|finish|finished|complete|completed #label -#mass -load -#length'],
   laid: [

@@ -56,8 +56,7 @@ export const emergencyHeads = listed({
   water: 'creek|river|stream|pond|lake|canal|wetland|bay|arroyo|río',
   drain: 'ditch|inlet|sewer|storm drain|stormdrain|drains|culvert|gutter|catch basin|alcantarilla|cuneta',
   leak: 'leaking|leaks|spill|spilled|spilling|spilt|washed|washing|drained|draining|flowing|pouring|heading|derrame',
-  crash:
-    'crashed|wreck|wrecked|collision|collided|rear ended|rear-ended|rear end|choque|chocó|accident|accidente|fender bender',
+  crash: 'crashed|wreck|wrecked|collision|collided|rear ended|rear-ended|choque|chocó|accident|accidente|fender bender',
   zone: 'work zone|workzone|closure|cone|cones|barrel|barrels|taper|barricade|barricades|closed lane|work area|buffer',
   'wont-stop':
     "wont stop|won't stop|will not stop|not stopping|didn't stop|didnt stop|refuses to stop|ran the paddle|ran the stop|blew past|blew by",
@@ -66,6 +65,7 @@ export const emergencyHeads = listed({
   threaten:
     'threatening|threatened|attacking|attacked|assaulting|assaulted|punched|shoved|swinging at|spitting on|amenaza',
   weapon: 'gun|pistol|rifle|knife|machete|bat',
+  through: 'thru',
   angry: 'cussing|cursing|screaming|yelling|raging|mad|pissed|enojado',
   ambulance: 'medic|medics|paramedic|paramedics|ambulancia|911',
 });
@@ -98,6 +98,9 @@ export const doubtHeads = listed({
 export const asking = words(
   'is are was were do does did can could should would may must who whose how which why where what when will shall has have puedo puede cómo como quién quien',
 );
+
+/** A part that ends with one of these asks leave for something; it tells of nothing. */
+export const askingLeave = words('ok okay alright allowed fine legal');
 
 /** Somebody known is in it: "do i move him". */
 export const somebodyKnown = words("he him she her his he's she's hes shes");

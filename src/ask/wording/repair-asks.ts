@@ -1,9 +1,13 @@
 /** How people ask which repair suits, in cue lines (see `ask/cue.ts`). */
 export const repairAsks = {
   which: [
-    'which|what repair|fix|patch -next -first -lift -rate',
+    'which|what+repair|fix|patch -next -first -lift -rate -tons -blade+patch',
+    'which|what|whats check+repair|fix',
+    'fix|repair it|this -how-many',
     'how fix|repair road|spot|it|this',
-    'blade+patch job|candidate|it|this|or',
+    'blade+patch candidate|it|or -what',
+    'is blade+patch+job',
+    'blade+patch+job check',
     'patch or dig|mill|cut|seal|leave',
     'is blade+patch check',
     'deep+patch or blade',

@@ -5,7 +5,7 @@ export const stepAsks = {
     'check+list',
     'all|every+step',
     'step+step',
-    'start+finish',
+    'start+finish -lift -mix -when',
     'whole+procedure|process|job -long',
     'procedure patch|blade|job',
     'miss|missed|forget|forgot anything|something',

@@ -10,7 +10,18 @@ export default choice({
     {
       id: 'none',
       title: 'none',
-      cues: ['no+vest', 'without vest', 'vest off', 'skip vest', 'forgot vest', 't-shirt'],
+      cues: [
+        'no+vest',
+        'without vest',
+        'vest off',
+        'skip vest',
+        'forgot vest',
+        't-shirt',
+        'must|need vest|wear -what -which -class',
+        'shirt vest',
+        't+shirt',
+        'no|without|off vest',
+      ],
     },
     {
       id: 'class-2-night-flagger',

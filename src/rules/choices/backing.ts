@@ -12,7 +12,7 @@ export default choice({
     {
       id: 'lost-sight',
       title: 'backing with the spotter out of sight',
-      cues: ['spotter lost|lose|unseen|gone'],
+      cues: ['spotter lost|lose|unseen|gone', 'spotter not|unseen|lost see|driver|mirror|sight'],
     },
     {
       id: 'no-spotter',
@@ -24,12 +24,19 @@ export default choice({
         'nobody|no|without spotter',
         'nobody watch|behind|back truck|back',
         'spotter not|gone|left|lunch',
+        'back alone|self|himself truck',
+        'nobody|no|without spotter|watch',
+        'spotter lunch|gone|left|not',
       ],
     },
     {
       id: 'spotter',
       title: 'one spotter in sight, one set of signals',
-      cues: ['spotter truck|back -need -who -no -without -nobody -not -gone'],
+      cues: [
+        'spotter truck|back -need -who -no -without -nobody -not -gone',
+        'one spotter -no -not -lost',
+        'spotter in+view|sight each|truck',
+      ],
     },
   ],
   question: { text: 'Does one spotter, in sight of the driver, back each truck?', ease: 1 },

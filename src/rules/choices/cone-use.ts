@@ -1,4 +1,5 @@
 import { manual } from '../manual.ts';
+import postedSpeed from '../quantities/posted-speed.ts';
 import { choice } from '../shapes.ts';
 
 export default choice({
@@ -10,12 +11,14 @@ export default choice({
     {
       id: 'night-or-fast',
       title: 'at night, or on a freeway or other high-speed road',
-      cues: ['cone night', 'cone expressway', 'cone high+speed'],
+      cues: ['cone night', 'cone expressway', 'cone high+speed', 'cone dark|dusk|night'],
+      within: { cues: ['cone'], of: postedSpeed, min: { number: 50, unit: 'mph' } },
     },
     {
       id: 'day-and-slow',
       title: 'by day on a low-speed road',
-      cues: ['cone low+speed', 'cone day residential|street|urban'],
+      cues: ['cone low+speed', 'cone day|daytime|daylight residential|street|urban'],
+      within: { cues: ['cone day|daytime|daylight'], of: postedSpeed, max: { number: 40, unit: 'mph' } },
     },
   ],
   question: { text: 'Are the cones used at night or on a high-speed road, or by day on a low-speed one?', ease: 1 },

@@ -11,7 +11,16 @@ export default choice({
     {
       id: 'static',
       title: 'static',
-      cues: ['static', 'vibration|vibrate|vibrator|vibe+off', 'no+vibration', 'without+vibration', 'not+vibrate'],
+      cues: [
+        'static',
+        'vibration|vibrate|vibrator|vibe+off',
+        'no+vibration',
+        'without+vibration',
+        'not+vibrate',
+        'vibration|vibrator|vibe off|out',
+        'off+vibration|vibe',
+        'roll|rolled static',
+      ],
     },
     {
       id: 'vibrating',

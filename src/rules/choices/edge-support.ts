@@ -16,6 +16,8 @@ export default choice({
         'roller|drum|roll|rolled over|past+drop|dropoff',
         'roller|drum ditch',
         'roller|drum hang|overhang drop|ditch',
+        'roll|rolled|roller|drum lip|drop|dropoff|ditch',
+        'lip drop+off roll|rolled|roller',
       ],
     },
     {
@@ -24,8 +26,18 @@ export default choice({
       cues: [
         'roller|drum|roll|rolled soft|muddy|loose edge|shoulder',
         'roller|drum|roll|rolled shoulder soft|wet|muddy',
+        'soft|muddy|loose edge|shoulder roll|rolled|drum|roller',
+        'shoulder soft',
       ],
     },
-    { id: 'firm', title: 'firm and level', cues: ['roller|drum|roll|rolled firm|solid|level|paved edge|shoulder'] },
+    {
+      id: 'firm',
+      title: 'firm and level',
+      cues: [
+        'roller|drum|roll|rolled firm|solid|level|paved edge|shoulder',
+        'shoulder firm|solid|level|hard|paved',
+        'firm|solid|level|hard|paved+shoulder|edge',
+      ],
+    },
   ],
 });

@@ -10,7 +10,11 @@ export default choice({
     {
       id: 'out-of-sight',
       title: 'where drivers cannot see him in time to stop',
-      cues: ['flagger unseen|blind', 'flagger over|behind hill|crest|curve'],
+      cues: [
+        'flagger unseen|blind',
+        'flagger over|behind hill|crest|curve',
+        'flagger hill|crest|curve|blind behind|over|around|past',
+      ],
     },
     {
       id: 'in-live-lane',
@@ -21,6 +25,8 @@ export default choice({
         'flagger live|open+lane',
         'flagger standing middle',
         'flagger stand|standing in+lane|road',
+        'flagger middle|live|road stand|standing|in -shoulder -of+road',
+        'flagger back traffic',
       ],
     },
     {
@@ -40,7 +46,7 @@ export default choice({
     {
       id: 'shoulder',
       title: 'on the shoulder, in sight, alone, with a way out',
-      cues: ['flagger stand shoulder', 'flagger on+shoulder'],
+      cues: ['flagger stand shoulder', 'flagger on+shoulder', 'flagger shoulder -middle'],
     },
   ],
   question: { text: 'Where does the flagger stand, and can drivers see him in time to stop?', ease: 1 },

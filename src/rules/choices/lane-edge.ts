@@ -14,6 +14,8 @@ export default choice({
       cues: [
         'blade|wheel|drum|windrow|grader|roller|machine over|across|past|cross line|center|centerline|yellow -held -hold -stop -stopped',
         'blade|wheel|drum|windrow|grader|roller|machine other|live|open+lane -held -hold -stop -stopped',
+        'blade|wheel|tire|drum|windrow|grader|roller|machine|end|tail over|across|past|in|into|hang|swing yellow|centerline|other|open|live -held -hold -stop -stopped -inside',
+        'straddle windrow other|tire|wheel|lane',
       ],
     },
     {
@@ -23,7 +25,15 @@ export default choice({
         'blade|wheel|drum|windrow|grader|roller|machine over|across|past|cross line|center|centerline|yellow held|hold|stop|stopped',
       ],
     },
-    { id: 'inside', title: 'inside the closed lane', cues: ['blade|grader|roller|machine stay|inside+inside|lane'] },
+    {
+      id: 'inside',
+      title: 'inside the closed lane',
+      cues: [
+        'blade|grader|roller|machine stay|inside+inside|lane',
+        'stay|stays|keep|kept inside|in lane|line',
+        'everything+inside|in lane|line',
+      ],
+    },
   ],
   question: {
     text: 'Does any wheel, blade end, drum or row cross the line while the other lane carries traffic?',

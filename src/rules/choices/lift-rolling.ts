@@ -21,13 +21,17 @@ export default choice({
         'stack lift roll|rolled',
         'stack all|both|two|three+lift',
         'roll|rolled just|only+once lift',
+        'must|need roll|rolled each|every+lift',
+        'lift roll|rolled then',
+        'only|just roll|rolled top|last|final+lift',
+        'two|three|both|all lift then+roll',
       ],
     },
     {
       id: 'each',
       title: 'each lift rolled before the next',
       cues: [
-        'roll|rolled each|every+lift -not -skip',
+        'roll|rolled each|every+lift -not -skip -must -need',
         'roll|rolled between+lift -not -skip',
         'roll|rolled between lift -not -skip',
       ],

@@ -18,17 +18,28 @@ export default choice({
         'open|traffic unrolled',
         'skip roll|rolled open|traffic',
         'open|traffic|let before roll|rolled',
+        'not+rolled|roll traffic|car|open|through',
+        'car|traffic want|let|on|through not+rolled',
       ],
     },
     {
       id: 'hot',
       title: 'still hot',
-      cues: ['open|traffic|car|let hot|warm mat|mix|lift|patch', 'open|traffic still+hot|warm|soft'],
+      cues: [
+        'open|traffic|car|let hot|warm mat|mix|lift|patch',
+        'open|traffic still+hot|warm|soft',
+        'mat|mix|patch hot|smoking|warm open|traffic|car|let',
+        'hot traffic|car|open -cold+mix',
+      ],
     },
     {
       id: 'loose-stone',
       title: 'loose stone on it',
-      cues: ['open|traffic|car|let loose+stone|gravel', 'open|traffic|let stone loose|all+over'],
+      cues: [
+        'open|traffic|car|let loose+stone|gravel',
+        'open|traffic|let stone loose|all+over',
+        'loose stone open|traffic|lane|road',
+      ],
     },
     {
       id: 'open-tack',
@@ -37,6 +48,8 @@ export default choice({
         'open|traffic|car|let tack bare|open|exposed|uncovered|wet',
         'traffic|car|drive on+tack',
         'car|traffic|let on tack',
+        'bare|open|exposed+tack',
+        'tack showing|bare|exposed open|traffic',
       ],
     },
     {
@@ -53,6 +66,17 @@ export default choice({
       title: 'line covered, no sign',
       cues: ['open|traffic|let no|without line|stripe|marking', 'cover center+line open|traffic'],
     },
-    { id: 'ready', title: 'ready', cues: ['open|traffic rolled cool|cold', 'rolled swept cool', 'ready+open'] },
+    {
+      id: 'ready',
+      title: 'ready',
+      cues: [
+        'open|traffic rolled cool|cold',
+        'rolled swept cool',
+        'ready+open',
+        'rolled cool|cold|cooled open|traffic|let|car -not',
+        'cooled rolled',
+        'swept rolled cooled|cool',
+      ],
+    },
   ],
 });

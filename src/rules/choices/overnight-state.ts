@@ -15,6 +15,7 @@ export default choice({
         'windrow overnight|night|tonight|tomorrow',
         'leave|left windrow lane|road',
         'leave|left mix|pile lane|road overnight|night|tonight',
+        'windrow leave|left|sit overnight|night|tonight|morning|tomorrow lane|road',
       ],
     },
     {
@@ -25,6 +26,8 @@ export default choice({
         'lip|step overnight -ramp -ramped -sign -signed',
         'no|without+ramp lip|step|edge|end',
         'no|without+sign lip|step|edge|end',
+        'edge|lip|end no|without|not ramp|ramped overnight|night|tonight',
+        'lip overnight|night|tonight|open no|without',
       ],
     },
     {
@@ -34,6 +37,8 @@ export default choice({
         'ramp|ramped overnight|night|tonight -no -without -not',
         'leave|left ramp|ramped -no -without -not',
         'ramped signed',
+        'ramp|ramped rolled|sign|signed|end -no -without -not',
+        'end ramp|ramped',
       ],
     },
     {

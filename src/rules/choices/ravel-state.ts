@@ -16,7 +16,18 @@ export default choice({
     {
       id: 'light',
       title: 'only the fines gone',
-      cues: ['only|just+fines', 'fines gone', 'light|lightly ravel|worn', 'surface gray|grey|dull'],
+      cues: [
+        'only|just+fines',
+        'fines gone',
+        'light|lightly ravel|worn',
+        'surface gray|grey|dull',
+        'little|bit|light|lightly ravel|lose|losing|fines|stone',
+        'surface|road dry gray|grey',
+        'lose|losing|lost fines',
+        'ravel sound otherwise',
+        'weathered|oxidized',
+        'road|surface weathered|dry|dried',
+      ],
     },
   ],
 });

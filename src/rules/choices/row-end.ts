@@ -14,12 +14,20 @@ export default choice({
         'drag mix|windrow|pile|rest|left+over down+road',
         'drag|carry left|rest|extra|pile down|along+road',
         'string out+road',
+        'drag left|leftover|rest|pile|mix down|along|road',
+        'drag down+road',
       ],
     },
     {
       id: 'pile-left',
       title: 'a pile left at the end',
-      cues: ['pile left|end|over', 'left+over mix end', 'mix left end -foot -feet -past', 'heap end'],
+      cues: [
+        'pile left|end|over',
+        'left+over mix end',
+        'mix left end -foot -feet -past',
+        'heap end',
+        'pile|heap|glob end|left',
+      ],
     },
     {
       id: 'short',
@@ -29,7 +37,12 @@ export default choice({
     {
       id: 'even',
       title: 'gave out just before the end',
-      cues: ['windrow|mix ran|run|gave|give+out check|just end|before', 'came|come+out+even', 'nothing left end'],
+      cues: [
+        'windrow|mix ran|run|gave|give+out check|just end|before',
+        'came|come+out+even',
+        'nothing left end',
+        'mix|windrow ran|gave|run|gone+out end no|nothing|without|just',
+      ],
     },
   ],
 });

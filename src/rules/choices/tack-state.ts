@@ -35,7 +35,7 @@ export default choice({
       id: 'brown',
       title: 'still brown',
       cues: [
-        'tack brown',
+        'tack brown -black -turn',
         'still+brown',
         "tack not|hasn't|ain't|isn't|didn't|wont|won't broke|broken|break|set|cure|black|tacky|dry|ready",
         'tack still wet|runny|liquid',
@@ -57,6 +57,8 @@ export default choice({
         'tack black sticky',
         'black sticky|tacky',
         'tack|spray|shot turn|went|gone|all+black',
+        'tack brown black turn|went|gone -not -still -before -until',
+        'turn+black',
       ],
     },
   ],

@@ -17,6 +17,8 @@ export default choice({
         'cool+down|off #temperature',
         'frost tonight',
         'go+down #temperature',
+        '#number+fall|drop|dropping|falling',
+        '#number drop|dropping|falling fast|quick',
       ],
     },
     {
@@ -29,6 +31,7 @@ export default choice({
         'go+up #temperature',
         '#temperature rising|climb|rise|warmer',
         'rising|climb #number',
+        '#number+rising|climb|rise|climbing|up',
       ],
     },
     { id: 'steady', title: 'steady', cues: ['steady temperature|#temperature', 'hold|holding #temperature'] },

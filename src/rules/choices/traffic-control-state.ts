@@ -26,6 +26,9 @@ export default choice({
         'no+one sign|cone put|set',
         'sign|cone|control still|while+set|put|hang|place',
         'still|while set+out|up sign|cone',
+        'flagger|sign|cone not+here|up|out|set|there',
+        'before flagger|sign|cone set|up|out|here|ready|place -what',
+        'mix|work|start|cut|sweep before flagger|sign|cone',
       ],
     },
     {
@@ -36,6 +39,8 @@ export default choice({
         "sign|cone up|out -down -going -still -while -not -isn't -ain't -aren't -before -no -when -how -pick -pull -far -come -which -what -blow",
         'lane closed|shut -not -before -no -how -when',
         'flagger place|station -not -before -no -how -where -when -far',
+        'sign|cone|flagger up|out|place|posted let|get|start -not -before -until',
+        'flagger posted|place -not -before',
       ],
     },
     {

@@ -19,6 +19,9 @@ export default choice({
         'in|down+drain',
         'dump|push|throw|put drain',
         'in+ditch',
+        'chunk|waste|sweeping|millings|mix|broken|busted|old ditch|drain|creek|woods|bank|river|inlet|sewer|field',
+        'push|throw|dump|kick|toss|leave ditch|drain|creek|woods|bank|river|inlet|sewer|field',
+        'down drain|bank|hill',
       ],
     },
     {
@@ -29,7 +32,14 @@ export default choice({
     {
       id: 'hauled',
       title: 'hauled off',
-      cues: ['haul chunk|waste|sweeping|trimming|spoil|millings|off|away', 'load out waste|chunk', 'back+yard'],
+      cues: [
+        'haul chunk|waste|sweeping|trimming|spoil|millings|off|away',
+        'load out waste|chunk',
+        'back+yard',
+        'haul|hauled|load chunk|waste|busted|broken|old|millings|sweeping',
+        'haul+it+off',
+        'haul off|away|yard',
+      ],
     },
   ],
 });

@@ -15,7 +15,11 @@ export default choice({
       title: 'over the center line',
       cues: ['windrow over|across+center|line', 'windrow on+center|yellow'],
     },
-    { id: 'shoulder-side', title: 'shoulder side', cues: ['windrow shoulder|outside|edge|ditch -center'] },
+    {
+      id: 'shoulder-side',
+      title: 'shoulder side',
+      cues: ['windrow shoulder|outside|edge|ditch -center', 'windrow shoulder|outside|edge|ditch -center -inside'],
+    },
     {
       id: 'middle',
       title: 'middle of the patch',

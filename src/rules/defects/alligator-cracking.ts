@@ -58,7 +58,8 @@ export default defect({
       source: fm5436('ch. 7, paras 7-1 to 7-4'),
     },
     {
-      when: [{ choice: crackState, is: ['loose'] }],
+      when: [],
+      ifSaid: [{ choice: crackState, is: ['loose'] }],
       repair: 'dig-out',
       because: 'loose pieces carry nothing: near failure it is removed and replaced',
       source: texasDistress,
@@ -73,11 +74,11 @@ export default defect({
       when: [
         { choice: baseState, is: ['firm'] },
         { choice: water, is: ['drained'] },
-        { choice: crackState, is: ['hairline', 'network'] },
       ],
       repair: 'blade-patch',
       holding: true,
-      because: 'the base is firm, dry and drained, so a patch holds for a while; the cracks come through it in time',
+      because:
+        'the base is firm, dry and drained, so a patch holds for a while; the cracks come through it in time, and loose pieces are dug out first',
       source: ufcRepair('ch. 7, p. 39: stop-gap only'),
     },
   ],

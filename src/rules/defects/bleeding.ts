@@ -15,6 +15,9 @@ export default defect({
     'road|pavement|wheelpath|surface black|shiny|slick|sticky|fat|tar -patch -mat -fresh -new -tack',
     'old+road slick|greasy|black|shiny|sticky tire|greasy|july|summer|hot|track -new -fresh -mat -patch',
     'fat|slick+road|pavement|surface',
+    'tar|oil|liquid come|coming|bubble up old|road|pavement|wheelpath -new -fresh -mat -my',
+    'fat spot old|road|pavement -new -fresh -mat -my',
+    'bleed road|pavement|summer|old|mix patch|cover|fix over|how|which -new -fresh -mat -my',
   ],
   decisions: [
     {

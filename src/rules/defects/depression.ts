@@ -23,6 +23,10 @@ export default defect({
     'low+spot|place|area road|lane|old|repair|fix',
     'dip|sag -stick -toe -patch',
     'settle|settlement pipe|culvert|bridge|over',
+    'road|lane|pavement sinking|settling',
+    'bridge+end|approach settle|sunk|dip|low',
+    'dip|sag|sink over|at culvert|pipe',
+    'settlement',
   ],
   decisions: [
     {

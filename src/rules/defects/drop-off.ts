@@ -19,6 +19,7 @@ export default defect({
     'edge drop|drops|lip|high shoulder|inch|deep|off -taper',
     'edge+drop',
     'shoulder #length low|lower|below|drop',
+    'edge drop slope|gravel|fix|repair',
   ],
   decisions: [
     {

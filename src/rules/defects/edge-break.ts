@@ -20,6 +20,10 @@ export default defect({
     'edge crack road|pavement|shoulder|along|old|lane',
     'pavement|road narrower|narrow edge|broke|broken',
     'edge+crack|break',
+    'edge crumble|go|falling piece|apart|away',
+    'edge go to+piece',
+    'pavement+edge crumble|broken|break',
+    'edge break|broke|broken|crumble|breaking off|away|shoulder wash|low|gone|below',
   ],
   decisions: [
     {

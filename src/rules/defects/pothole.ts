@@ -30,6 +30,9 @@ export default defect({
     'hole blade|hand+patch',
     'hole repair|fix #length|big|deep -same -again -back',
     'hole shovel|hand grader|blade|or|patch',
+    'hole road|lane|pavement -same -again -back -nail',
+    'shallow|small+hole',
+    'hole #length -same -again -back -dig',
   ],
   decisions: [
     {
@@ -60,6 +63,14 @@ export default defect({
     },
     {
       when: [],
+      ifSaid: [{ choice: extent, is: ['several', 'long'] }],
+      repair: 'blade-patch',
+      with: ['hand-patch'],
+      because: 'fill and pack the holes first, in level layers; then one patch over the stretch',
+      source: ufcRepair('ch. 7, p. 40'),
+    },
+    {
+      when: [],
       ifSaid: [
         { of: [patchArea], under: { number: 50, unit: 'ft2' } },
         { choice: extent, is: ['one-spot'] },
@@ -70,17 +81,24 @@ export default defect({
     },
     {
       when: [],
-      ifSaid: [{ choice: extent, is: ['one-spot'] }],
+      ifSaid: [{ of: [potholeWidth], under: { number: 7, unit: 'ft' } }],
+      repair: 'hand-patch',
+      because: 'under about 50 square feet a grader is not worth bringing; square it, and look that the bottom is firm',
+      source: taught,
+    },
+    {
+      when: [],
+      ifSaid: [{ of: [patchArea], under: { number: 50, unit: 'ft2' } }],
+      repair: 'hand-patch',
+      because: 'under about 50 square feet a grader is not worth bringing; square it, and look that the bottom is firm',
+      source: taught,
+    },
+    {
+      when: [{ choice: extent, is: ['one-spot'] }],
       repair: 'hand-patch',
       because:
         'one hole is filled by hand sooner than a grader can be brought; square it, look that the bottom is firm, and fill it in thin packed layers',
       source: commonPractice,
-    },
-    {
-      when: [{ choice: baseState, is: ['soft'] }],
-      repair: 'dig-out',
-      because: 'the hole goes on growing over a base that moves',
-      source: texasDistress,
     },
     {
       when: [{ choice: extent, is: ['several', 'long'] }],

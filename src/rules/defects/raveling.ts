@@ -19,6 +19,9 @@ export default defect({
     'road|surface losing|lose|lost|shed stone -new -fresh -mat -patch -crack+over',
     'road lose|lost|throw stone -patch -mat',
     'surface|road gray|grey|brittle|dried old|repair|fix|seal -new -fresh -mat -lump -chunk -piece -tack -base',
+    'surface|road lose|losing fines|stone|gravel -new -fresh -mat',
+    'old+road|pavement weathered|dry|gray|dried|brittle -rut -dip -hole -sag -alligator -new -mat -lump -chunk -piece -fresh -mixed',
+    'road|pavement weathered|oxidized',
   ],
   decisions: [
     {

@@ -22,7 +22,7 @@ export default defect({
   cues: [
     'rut|rutted -tire -grader -back -again -fill',
     'rut ?repair ?fix',
-    'groove|trough|track wheelpath|road',
+    'groove|trough|track wheelpath|road -tack -tire',
     'wheelpath worn|wore #length -hole',
     'wheelpath low|sunk|deep|dip|dished',
   ],

@@ -18,6 +18,10 @@ export default defect({
     'road|pavement|lane move|give|spongy|pump|flex -mat -patch',
     'soft+base|subgrade',
     'soft+spot road|base|old',
+    'mud|fines|silt come|coming|squirt|pump|up crack',
+    'piece loose wet|soft|mud underneath|under',
+    'road|pavement go|going+soft',
+    'crack mud',
   ],
   decisions: [
     {

@@ -16,6 +16,10 @@ export default fault({
     'bare|missed+strip|spot|streak|stripe tack|spray -tire -wheel -pull -pick',
     'zebra tack|spray|stripe',
     'stripe shot|sprayed|spray|tack|distributor|truck -tire -wheel -pull -pick',
+    'tack stripe|strip|streak|zebra|bare|gap between|line|on',
+    'bare+line tack',
+    'nozzle',
+    'spray uneven|streak|stripe|gap',
   ],
   causes: [
     {

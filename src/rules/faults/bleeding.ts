@@ -12,7 +12,7 @@ export default fault({
     bladeSpreading('fat clusters'),
   ],
   cues: [
-    'bleed|bled -water',
+    'bleed|bled -water -old',
     'flushing patch|mat|black|tar|spot|up|slick -edge -old -wheelpath -road',
     'flush black|tar|slick|shiny -edge -finish -old -wheelpath -road',
     'fat+spot|patch|streak|place',
@@ -20,6 +20,8 @@ export default fault({
     'tar|oil|liquid come|coming|bubble up|through|out',
     'sticky|gooey|shiny mat|patch|surface',
     'patch shine|shiny|slick',
+    'oil|tar|liquid sweat|seep|ooze|come mat|patch|mix|out|up -tack -old -road',
+    'sweat mat|patch',
   ],
   causes: [
     {

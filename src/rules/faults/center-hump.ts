@@ -13,6 +13,7 @@ export default fault({
     'middle|center lane|patch|mat high|higher|hump|proud|bulge|up|thick',
     'high down+middle|center',
     'patch|mat rounded|hump|arched',
+    'center|middle high|hump|proud -shoulder -roll -rolled -windrow',
   ],
   causes: [
     {

@@ -9,7 +9,7 @@ export default fault({
   because: 'A lump does not pack: the mix round it stays loose, and the lump works out.',
   sources: [commonPractice],
   cues: [
-    'chunk -dig -haul -waste -where -what -go -cut+out',
+    'chunk -dig -haul -hauling -yard -ditch -throw -push -woods -waste -where -what -go -cut+out',
     'lump|clod|clump|ball mix|mat|patch|lift|windrow|hard|cold -left -edge -clean',
     'hard+lump|piece|spot mix|mat|windrow',
     'piece|chunk|bit old+road|pavement|mix|surface mix|mixed|mat|windrow|patch|new|fresh -crack',
@@ -17,6 +17,12 @@ export default fault({
     'lumpy',
     'blade|grader cut|dig|gouge old+road|pavement|surface|mix',
     'fist size',
+    'lump come|coming|show|turn|keep -left -edge',
+    'chunk under|in|up',
+    'clump|clod',
+    'piece mixed',
+    'ball cold+mix',
+    'hard+piece|bit blade|mix|mat',
   ],
   causes: [
     {

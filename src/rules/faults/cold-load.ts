@@ -23,6 +23,10 @@ export default fault({
     'mix lost heat',
     'load sat|wait long|hour|cold',
     'steam no|not load|mix',
+    'mix was|at #number|#temperature got|when|here',
+    'truck|load cold|crust|stiff show|showed|came|up',
+    'load cold -cold+mix',
+    'mix|load not spread|roll stiff|cold',
   ],
   causes: [
     {

@@ -17,6 +17,11 @@ export default fault({
     'line|gouge|track long|thin behind blade|finish',
     'score mat|surface|finish|patch',
     'gouge mat|finish|patch|lift|mix',
+    'gouge -where -old -road',
+    'groove behind|blade',
+    'scratch lane|mat|lengthwise',
+    'mark lengthwise',
+    'stone drag|dragging',
   ],
   causes: [
     {

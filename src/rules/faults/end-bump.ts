@@ -16,6 +16,10 @@ export default fault({
     'step|lip|jolt|thump end|start|begin|where',
     'patch|mat sit|sits high|proud',
     'transition|tie-in rough|bump|bumpy',
+    'jolt|thump|bump patch|on|onto',
+    'bounce|thump|jolt where|end|start',
+    'car bounce patch -mat',
+    'lip feel',
   ],
   causes: [
     {

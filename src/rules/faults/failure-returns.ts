@@ -16,6 +16,12 @@ export default fault({
     "patch not|wont|won't|doesn't last|hold|stay",
     'crack come|came|reflect|back through patch|mat',
     'every+spring|year patch|hole|spot|same',
+    'keep come|coming|fail|failing|break|breaking back|again|spot|patch',
+    'back|again last+year|spring|summer|fall',
+    'third|second|fourth+patch|time spot|place|hole|year',
+    'patch spot|place|hole #number|times|twice year|month|week',
+    'patch this|same+spot|place|hole times|again',
+    'fail again|keep|same',
   ],
   causes: [
     {

@@ -17,6 +17,9 @@ export default fault({
     'patch|mat gone|went+down',
     'rut back|again patch|fill|after|week',
     'patch|mat pack+down traffic|wheel|more',
+    'patch|mat low now|already|after|again|than',
+    'pack+down below|low|under',
+    'settle low|below patch|mat|it -pipe -culvert -bridge -road',
   ],
   causes: [
     {

@@ -15,6 +15,9 @@ export default fault({
     'roller|drum pull mix|mat|chunk|piece|hole|up',
     'mix stick everything|drum',
     'stick',
+    'drum|roller peel|pull|lift|pick mix|mat|patch|it|up',
+    'stick|stuck steel|wheel|drum|roller',
+    'peel steel|wheel|drum|roller',
   ],
   causes: [
     { text: 'a dry drum', remedy: 'wet it just enough: fill the tank, clear the spray', source: armyPaving('rolling') },

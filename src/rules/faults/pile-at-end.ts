@@ -15,6 +15,9 @@ export default fault({
     'leftover|extra mix|windrow|ton|pile -order -haul',
     'push pile|heap end',
     'windrow check+big|much',
+    'glob|gob end|left|where',
+    'heap|pile finish|end',
+    'extra+mix end',
   ],
   causes: [
     {

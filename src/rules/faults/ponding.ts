@@ -16,6 +16,9 @@ export default fault({
     'patch|mat hold|holding water',
     "water not|wont|won't|doesn't run|drain|get off|patch|mat",
     'low+spot patch|mat|water|finish',
+    'mat|patch not+drain',
+    'water full|stand|sit|hold mat|patch|place|spot -base -ditch -tack -edge',
+    'hold+water -ditch -base -road',
   ],
   causes: [
     {

@@ -16,6 +16,11 @@ export default fault({
     'mix|mat tender -base',
     "cold+mix not|wont|won't set|firm|pack|quit|tighten|stay",
     'roller sink mat|mix|patch',
+    'mat|mix|patch move when|as roll|roller|drum',
+    'squirm',
+    'roll+up drum|roller|front',
+    'bow+wave',
+    'push instead|ahead|front roll|roller|drum|pack',
   ],
   causes: [
     {

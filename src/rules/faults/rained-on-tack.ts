@@ -14,6 +14,8 @@ export default fault({
     'tack wash|running off|away|ditch|gutter -how',
     'brown+water|runoff',
     'rain before broke|break|broken',
+    'rain hit|got|caught|wash|fell tack',
+    'tack wash',
   ],
   causes: [
     {

@@ -16,6 +16,10 @@ export default fault({
     'patch|mat shed|lose|losing|lost stone',
     'loose+stone patch|mat|surface|traffic',
     'surface|patch|edge unravel|crumble -thin -feather',
+    'shed stone|gravel',
+    'stone loose|coming|popping|flying patch|mat|traffic|tire',
+    'lose stone patch|mat',
+    'patch|mat gravel',
   ],
   causes: [
     {

@@ -19,6 +19,9 @@ export default fault({
     'bead mix|toe|edge',
     'pick-up|pickup+line',
     'pick+up+line',
+    'windrow toe -old',
+    'left+proud toe',
+    'string mix toe|pass',
   ],
   causes: [
     {

@@ -15,6 +15,8 @@ export default fault({
     'roller|drum|roll leave|left|make|made crack',
     'new|fresh+mat|patch crack -half-moon -slid -slide',
     'crack mat -old -base -road',
+    'check|hairline|hair crack roller|drum|roll|rolled|behind',
+    'checking drum|roller|behind',
   ],
   causes: [
     { text: 'mat too hot and tender', remedy: 'wait a little, then roll', source: pavingHandbook('section 18') },

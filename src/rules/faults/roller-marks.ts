@@ -15,6 +15,8 @@ export default fault({
     "line|mark wont|won't|not come|roll|go out|away",
     'dent mat|patch|where roller|stop|park|parked',
     'roller turn|twist mark|mat|scuff',
+    'drum|roller edge mark|line',
+    'mark mat drum|roller',
   ],
   causes: [
     {

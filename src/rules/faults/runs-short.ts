@@ -20,6 +20,9 @@ export default fault({
     'windrow|mix quit -grader -roller -machine -engine',
     'windrow|mix #length bare|uncovered|empty -roller -tack',
     'still+bare #length -tack -roller -truck',
+    'not make end|far',
+    'mix|windrow died|quit|gone #length|end|short -grader -roller',
+    'not check mix finish|end|reach',
   ],
   causes: [
     {

@@ -12,7 +12,7 @@ export default fault({
   cues: [
     'scallop -across',
     'edge in+out',
-    'edge wavy|waver|wander|snake|crooked|uneven|ragged|starved',
+    'edge wavy|waver|wander|snake|crooked|uneven|ragged',
     'outer|outside edge wave|waver|wander|gap|bay',
     'edge shell|scallop',
     "edge straight not|isn't|ain't|won't|wont",

@@ -22,6 +22,10 @@ export default fault({
     'look|looks open|dry|bony|boney|rocky|hungry',
     'fines gone|missing|left|settle',
     'big+stone all|one side|edge|end|streak',
+    'no+fines',
+    'stone rolled edge|side',
+    'coarse|big|stone side|edge no+fines',
+    'all+stone',
   ],
   causes: [
     {

@@ -16,9 +16,9 @@ export default fault({
     'half-moon new|fresh|mat|patch|mix|lift|slid|slide',
     'patch|mat|lift slide|slid|moved road|old|under|brake|stop|loose|off -roller -back -hill -bank -ground',
     "patch|mat|mix|lift not|isn't|wont|won't|doesn't stick|bond|hold -drum -roller",
-    'peel patch|mat|lift|sheet|up',
+    'peel patch|mat|lift|sheet -drum -roller -wheel',
     'patch|mat|lift peel|delaminate',
-    'patch|mat|lift come|came+loose',
+    'patch|mat|lift come|came+loose -stone',
     "wont|won't|not|doesn't|didn't+stick|bond old|road|pavement",
   ],
   causes: [

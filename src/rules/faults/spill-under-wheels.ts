@@ -15,6 +15,10 @@ export default fault({
     'mix|windrow come|coming|spill off end|heel tire|wheel|tandem',
     'tandem mix|windrow|spill|over',
     'run|running over|own mix|windrow grader|wheel|tire',
+    'windrow|mix spill',
+    'tandem',
+    'mix come|fall|spill|roll off heel|end tire|wheel',
+    'drive on+mix grader|wheel|tire',
   ],
   causes: [
     {

@@ -17,6 +17,9 @@ export default fault({
     'tire|wheel tack pull|pick|carry up|off|down|away|bare',
     'tire|wheel leave bare tack|strip|stripe|spot',
     'tack come|coming|peel+up|off',
+    'tack track|tracking -rate',
+    'tire|wheel track tack|black|road',
+    'tack tire+track',
   ],
   causes: [
     {

@@ -21,6 +21,8 @@ export default fault({
     'edge|outside|outer half|less|barely thick|thickness|deep -check -rut',
     'shoulder+side half|less|barely thick|thickness|deep -check -rut',
     'mat|patch|lift run|goes nothing edge|outside',
+    'edge starved+out|thin',
+    'starved+out',
   ],
   causes: [
     {

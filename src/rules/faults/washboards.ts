@@ -17,7 +17,7 @@ export default fault({
     'ripple|wave|washboard blade|grader|left|leave|make -stop-sign -intersection -old -pass+by',
     'corrugation|corrugated',
     'grader|machine|blade bounce|hop|chatter -truck',
-    'bounce mat|mark|wave|ridge|pass|lay',
+    'bounce mat|mark|wave|ridge|pass|lay -end -car',
     'wave|wavy across mat|patch|lane|lift',
     'wave|ridge|bump every+foot|few',
     'scallop across',
@@ -26,6 +26,10 @@ export default fault({
     'bump|hump|wave|ridge blade|grader fast|speed -end',
     'chatter mark',
     'little|small+ridge|wave|hump across|crosswise',
+    'wavy crosswise|crossways',
+    'wave crosswise|crossways',
+    'machine|grader buck|bucking|hop',
+    'corrugate',
   ],
   causes: [
     {

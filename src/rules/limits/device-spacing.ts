@@ -26,7 +26,7 @@ export default limit({
     'drum spacing|apart @check',
     'drum|cone|device #length apart taper|tangent @check',
     'cone|device|drum every #length @check',
-    'cone #length straight|tangent|taper|merge @check',
+    'cone #length straight|tangent|taper|merge @check -long -angled -angle',
     'between+cone|device|drum #length',
     'cone|device #length between|apart @check',
   ],

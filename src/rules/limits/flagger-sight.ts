@@ -6,6 +6,7 @@ import { limit } from '../shapes.ts';
 export default limit({
   id: 'flagger-sight',
   title: 'flagger seen in time',
+  underRule: 'flagger-station',
   on: flaggerSight,
   min: bufferLength,
   breaks: 'caution',

@@ -16,7 +16,7 @@ export default limit({
     'high|proud #length @check',
     'patch stand|sit high|above|proud',
     'how+high patch @check',
-    'edge|patch|mat sit|stand|finish|above|proud|high @check -roller -drum -windrow -cone',
+    'edge|patch|mat sit|stand|above|proud|high @check -roller -drum -windrow -cone',
     'high|proud|above|low edge|patch|mat|road #number @check -windrow',
     'edge above|proud old|road|patch',
   ],

@@ -5,6 +5,7 @@ import { commonPractice, limit } from '../shapes.ts';
 export default limit({
   id: 'hot-section',
   title: 'hot lift laid no farther than it can be rolled',
+  underRule: 'roller-keeps-up',
   on: laidAhead,
   max: hotSectionLength,
   breaks: 'caution',

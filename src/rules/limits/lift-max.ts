@@ -1,3 +1,4 @@
+import liftCount from '../quantities/lift-count.ts';
 import liftMax from '../quantities/lift-max.ts';
 import liftThickness from '../quantities/lift-thickness.ts';
 import { commonPractice, limit } from '../shapes.ts';
@@ -8,6 +9,7 @@ export default limit({
   title: 'thickest lift',
   on: liftThickness,
   max: liftMax,
+  supposes: [liftCount],
   breaks: 'caution',
   stopFrom: { number: 1.5, unit: 'in' },
   because:
@@ -30,6 +32,14 @@ export default limit({
     '@check #length lift thick|rolled|compacted -stone',
     'check+thick #length -tack -stone',
     'check+thick lift',
+    '@check #thin single|one go|shot|pop|pass|time',
+    '@check #thin lay|laid -stone -tack -residual -rut -edge -gap -overlap -drum -cone -sign',
+    'one heavy|thick|big pass|lift #thin',
+    'drop|put #thin all+one|once -stone',
+    '#thin all+at+once',
+    '#thin single|one+go|shot|pop|pass|lift -stone',
+    'lift come|came #thin rolled|roll|after',
+    '#thin rolled|compacted @check -stone',
   ],
   text: {
     ok: '{on} is within the {limit} a lift may be, rolled.',

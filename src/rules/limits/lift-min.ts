@@ -26,6 +26,9 @@ export default limit({
     '@check thin stone|biggest|largest',
     'stone #length lift will|go|fit',
     'check+thin #length stone|lift',
+    'stone #thin lay|skim|blade|put|feather|lift -thinnest -min',
+    'stone #thin @check -lay -max',
+    'top|max+size #figure lay|lift|thick',
   ],
   text: {
     ok: '{on} is at least the {limit} that {stone-size} stone needs.',

@@ -5,6 +5,7 @@ import { fromMemory } from '../sources-craft.ts';
 export default limit({
   id: 'open-cool',
   title: 'cool enough for traffic',
+  underRule: 'open-to-traffic',
   on: matTemperature,
   max: { number: 140, unit: 'degF' },
   breaks: 'caution',

@@ -6,6 +6,7 @@ import { everett } from '../sources-craft.ts';
 export default limit({
   id: 'overnight-ramp',
   title: 'slope of a ramp left for the night',
+  underRule: 'overnight',
   on: endTaperRatio,
   // 20 to 1 is 20 in a run for each inch.
   min: { number: 20 / 12, unit: 'ft/in' },

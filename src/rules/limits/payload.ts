@@ -28,6 +28,9 @@ export default limit({
     'post|posted #mass load|cross|truck|haul',
     'overload ?load ?truck',
     '#mass truck|load overload',
+    '#mass truck rated',
+    '#mass rated',
+    'haul|hauling|carry #mass|#number truck|load @check -#length',
   ],
   text: {
     ok: '{on} is within the {limit} this truck may carry.',

@@ -41,6 +41,9 @@ export default limit({
     'roller @check time|cool|cold|hot roll|rolled',
     'fast roller check',
     'roller behind @check',
+    '#time roll|rolled truck|load every|come|show|only|till|til|left',
+    '#time roll|rolled check+cold|cool',
+    'hot cold|cool quick|quicker|fast|faster|before roll|rolled -tack',
   ],
   text: {
     ok: 'Rolling what one load covers takes {on}, and the next one comes after {limit}: it keeps up.',

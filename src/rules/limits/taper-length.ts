@@ -48,6 +48,9 @@ export default limit({
     'taper check+short|long',
     'short taper @check',
     'two-lane|two-way|one-lane|multilane|lane-drop|alternate #length taper @check -cone -device',
+    'cone #length angled|angle|slant|across @check',
+    'angled|angle|slant cone #length',
+    'why taper long',
   ],
   text: {
     ok: '{on} is at least the recommended length, {limit}.',

@@ -5,6 +5,7 @@ import { practice } from '../shapes.ts';
 export default practice({
   id: 'advance-sign',
   title: 'advance signs before a flagger or a taper',
+  underRule: 'sign-spacing',
   on: signs,
   because: 'A driver who has read nothing meets the flagger, the taper and the queue unready.',
   sources: [manual('section 6D.06, a standard')],

@@ -16,6 +16,9 @@ export default practice({
     'class vest',
     'class-2|class-3 @check',
     'class-2|class-3 night',
+    'must|need vest',
+    'what gear|ppe|clothes|wear',
+    'gear|ppe need|wear|bring',
   ],
   judged: {
     none: {

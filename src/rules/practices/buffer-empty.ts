@@ -5,6 +5,7 @@ import { practice } from '../shapes.ts';
 export default practice({
   id: 'buffer-empty',
   title: 'nothing in the buffer',
+  underRule: 'buffer-length',
   on: use,
   because: 'The buffer is where a car that went through the cones comes to a stop; whatever stands there is hit.',
   sources: [manual('section 6B.06, paragraph 7')],
@@ -16,6 +17,8 @@ export default practice({
     'park|store|stage|set|leave empty|open|clear between taper',
     'park|store|stage|leave between taper crew|work',
     'park|truck|pickup empty+stretch|space|part taper|cone',
+    'in+buffer -#length -how-many -what -why',
+    'buffer eat|lunch|crew|people|guy|porta',
   ],
   judged: {
     occupied: {

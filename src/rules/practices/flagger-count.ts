@@ -27,6 +27,8 @@ export default practice({
     'one|single flagger|flag unseen|see end',
     'one|single+man|guy|person flag',
     '#number|one guy|man|person flag @check',
+    'why two|need|second flagger',
+    'why flagger #number|one|single',
   ],
   judged: {
     none: {

@@ -17,6 +17,7 @@ export default practice({
     'flagger middle|live+lane|open+lane @check',
     'flagger standing @check',
     'flagger standing|stand lane|road|middle|truck',
+    'flagger middle|live|back|shoulder|hill|curve|truck stand|standing|sit|behind|around|next|beside',
   ],
   judged: {
     'out-of-sight': {

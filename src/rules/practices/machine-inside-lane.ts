@@ -13,6 +13,10 @@ export default practice({
     'blade|wheel|drum|windrow|grader|roller|machine over|across|past|cross line|center|centerline|yellow @check',
     'blade|wheel|drum|windrow|grader|roller|machine other|live|open+lane @check',
     'straddle windrow center|line|centerline',
+    'blade|wheel|tire|drum|windrow|grader|roller|machine|end hang|over|swing|stick centerline|center|yellow|other|open',
+    'grader|machine|tire|wheel other+lane',
+    'stay inside lane|line @check',
+    'end|tail|blade|wheel|tire|grader|roller|drum|machine|windrow hang|hangs|stick|over|swing centerline|yellow|center+line car|traffic',
   ],
   judged: {
     'over-with-traffic': {

@@ -14,6 +14,10 @@ export default practice({
     'light flagger night',
     'light need night',
     'night light how-many|what',
+    'dark|night light',
+    'no|without+light',
+    'sun down|set work|keep|go',
+    'night work light',
   ],
   judged: {
     unlit: {

@@ -31,6 +31,10 @@ export default practice({
     'open lane|road car|traffic want|wait|through',
     'open lane|road|up still|bare|tack|hot|loose',
     'let car|traffic|them through|on|over',
+    'car|traffic want through|on -gas',
+    'rolled cool|cooled open|traffic',
+    'open it @check',
+    'open+it',
   ],
   judged: {
     ready: {

@@ -15,6 +15,9 @@ export default practice({
     'cant finish tonight|today',
     'not finish tonight|today',
     'finish tomorrow',
+    'ramp|ramped end leave|till|morning|night',
+    'leave till|until morning|tomorrow|monday',
+    'end ramp|ramped sign|signed|rolled',
   ],
   judged: {
     closed: { status: 'ok', text: 'With the lane closed, lit and watched as the plan says, it may stay.' },

@@ -7,7 +7,13 @@ export default practice({
   on: visibility,
   because: 'Every distance of the layout takes for granted that the driver sees the sign, the flagger and the queue.',
   sources: [commonPractice],
-  cues: ['fog', 'fog work|keep|stop|lay', 'sun eye', 'glare driver|traffic', 'unseen road|car|driver'],
+  cues: [
+    'fog',
+    'fog work|keep|stop|lay',
+    'sun eye',
+    'glare driver|traffic',
+    'unseen road|car|driver -spotter -flagger',
+  ],
   judged: {
     poor: {
       status: 'stop',

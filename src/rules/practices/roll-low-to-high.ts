@@ -40,6 +40,9 @@ export default practice({
     'drum|roller start|begin|began yellow|center|centerline|crown|ditch|shoulder|low|high|inside|outside @check -hang -over -past',
     'drum|roller|roll|rolled start|began|begin|work down|toward|up ditch|shoulder|crown|center|centerline @check',
     'roll|rolled outside|inside begin|began|start',
+    'start|begin|began yellow|centerline|crown -windrow -sign -cone',
+    'roll|rolled ditch|gutter|curb side|edge',
+    'start low|high|ditch|shoulder @check -windrow -blade -sign -cone',
   ],
   judged: {
     'low-to-high': { status: 'ok', text: 'From the low edge up is right.' },

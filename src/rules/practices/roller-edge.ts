@@ -19,6 +19,10 @@ export default practice({
     'shoulder soft drum|roller|roll|rolled @check',
     'drum|roller over|past|off soft|shoulder #length',
     'soft shoulder drum|roller over|out|past|keep|close',
+    'roll|rolled edge|lip soft|drop|dropoff|ditch|shoulder',
+    'overhang #length solid|firm|soft|shoulder @check',
+    'drum|roller hang|overhang|half over|edge',
+    'roll|rolled soft+shoulder|edge',
   ],
   judged: {
     firm: { status: 'ok', text: 'Firm, level and supported: the drum may go past it a little. Belt on.' },

@@ -29,6 +29,10 @@ export default practice({
     'surface|road|pavement damp|wet|dirty|dusty tack|spray|shoot|shot',
     'why clean|dry|sweep',
     'puddle|mud|muddy|frost|standing|soak tack|spray|shoot|shot -how-many -black -broke',
+    'dirt|dirty|dust|mud|puddle|damp|dew|frost|wet spray|shoot|tack @check',
+    'dirt|dust|mud spot|road spray|shoot|tack',
+    'not+sweep|swept tack|spray|shoot',
+    'swept|broomed|clean dry tack|spray|shoot @check',
   ],
   judged: {
     'clean-dry': { status: 'ok', text: 'Clean and dry: the tack can go down.' },

@@ -28,6 +28,9 @@ export default practice({
     'tack black|sticky|tacky touch|mix|lay|put @check',
     'chocolate|brown|milk|coffee spray|shot|tack',
     'spray|shot look brown|chocolate|milk|wet @check',
+    'spray|shot|sprayed minute|ago|just truck|drive|dump|lay @check',
+    'runny dump|lay|mix|put',
+    'tack|it broke|set|black|tacky|sticky start|check|go dump|lay|put|mix @check',
   ],
   judged: {
     broken: { status: 'ok', text: 'Black and tacky: the mix can go on.' },

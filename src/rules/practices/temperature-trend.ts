@@ -4,6 +4,7 @@ import { commonPractice, practice } from '../shapes.ts';
 export default practice({
   id: 'temperature-trend',
   title: 'warming, not cooling',
+  underRule: 'air-temperature',
   on: temperatureTrend,
   because: 'Tack and cold mix need the hours after they are laid; a falling temperature takes them away.',
   sources: [commonPractice],

@@ -20,6 +20,12 @@ export default practice({
     'sign nobody|no+one put|set up|out start|begin|go',
     'broom|sweep start|begin|go while|before sign|cone',
     'start|begin|go crew|guy still set sign|cone',
+    'before|without flagger|sign|cone|control set|up|out|place|ready|here @check',
+    'flagger|sign|cone not+here|up|out @check',
+    'sign|cone|flagger out|up|place let|get|check|start|work|people @check -down -pull -pick',
+    'start|work|begin while|before set|sign|cone|flagger',
+    'why sign|control|cone first|before',
+    'why sign before anything|all',
   ],
   judged: {
     none: { status: 'stop', text: 'Nobody is on the road, not even to measure, before traffic control is up.' },

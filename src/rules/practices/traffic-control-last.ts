@@ -28,6 +28,9 @@ export default practice({
     'flagger|crew|guy pick|pull|need|grab sign|cone while|before|still @check',
     'start+pick|pull sign|cone',
     'sign|cone pick|pull|need|grab while roller|roll|rolled|grader',
+    'send flagger home|early',
+    'flagger home|leave before',
+    'why sign last|end|till',
   ],
   judged: {
     'signs-first': {

@@ -15,7 +15,11 @@ export default quantity({
     'what payload limit',
     'check truck carry how-many|what',
   ],
-  roles: { after: ['payload'], before: ['payload', 'limit', 'license', 'rated', 'capacity', 'licensed', 'carry'] },
+  roles: {
+    after: ['payload'],
+    beside: ['truck'],
+    before: ['payload', 'limit', 'license', 'rated', 'capacity', 'licensed', 'carry'],
+  },
   bare: { us: 'ton', metric: 't' },
   question: {
     text: 'What load may the truck legally carry?',

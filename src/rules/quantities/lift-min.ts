@@ -10,7 +10,14 @@ export default quantity({
   because:
     'A stone needs room above and below to turn flat; in a thinner lift the blade drags it and tears the mat behind it.',
   sources: [bladeSpreading('spreading of cold mix by blade')],
-  cues: ['min|thinnest lift', 'how+thin', 'min thick|thickness', 'lift stone ?min how'],
+  cues: [
+    'min|thinnest lift',
+    'how+thin',
+    'min thick|thickness',
+    'lift stone ?min how',
+    'thinnest stone|mix|lift|go',
+    'min lift stone',
+  ],
   bare: false,
   asks: 'How thin can the lift be?',
   beside: ['stone-size', 'lift-max'],

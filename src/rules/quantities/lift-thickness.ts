@@ -9,7 +9,10 @@ export default quantity({
   because: 'Equal lifts share the depth evenly, so that none is thicker than it has to be.',
   sources: [commonPractice],
   cues: ['lift+thick|thickness', 'how+thick lift', 'thick each+lift', 'lift how+thick each'],
-  roles: { after: ['lift', 'mat', 'rolled', 'compacted', 'finished'], before: ['lift', 'lay', 'put'] },
+  roles: {
+    after: ['lift', 'mat', 'rolled', 'compacted', 'finished'],
+    before: ['lift', 'lay', 'laid', 'put', 'skim', 'blade', 'single'],
+  },
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How thick is the lift, rolled?',

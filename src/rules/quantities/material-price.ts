@@ -9,7 +9,7 @@ export default quantity({
   because: 'What the plant bills; prices differ by place and season, so none is assumed.',
   sources: [commonPractice],
   roles: { after: ['ton'], before: ['price', 'at', 'cost', 'costs', 'pay'] },
-  setting: ['cost', 'costs', 'price', 'pay', 'total', 'bill', 'spent', 'budget'],
+  setting: ['cost', 'costs', 'price', 'pay', 'total', 'bill', 'spent', 'budget', 'run', 'job'],
   bare: { us: 'USD/ton', metric: 'USD/t' },
   question: { text: 'What does the mix cost a ton?', ease: 3, choices: [] },
   plausible: { min: { number: 1, unit: 'USD/ton' }, max: { number: 2000, unit: 'USD/ton' } },

@@ -11,6 +11,10 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['down', 'place', 'laid', 'mix'], before: ['place', 'down', 'share'] },
   setting: ['finish', 'final', 'last'],
+  saidAs: [
+    { cues: ['half mix|it|down|place|in -#length', 'half finish|final -#length'], number: 50, unit: '%' },
+    { cues: ['quarter mix|down|place -three -#length'], number: 25, unit: '%' },
+  ],
   bare: false,
   question: {
     text: 'What share of the mix is down before the finish lift?',

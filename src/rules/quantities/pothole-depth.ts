@@ -9,7 +9,7 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'Measured at the deepest, below the road round it: the deeper, the likelier that the base has gone too.',
   sources: [ltpp('potholes')],
-  roles: { after: ['deep', 'depth', 'pothole'], before: ['pothole', 'depth', 'deep'] },
+  roles: { after: ['deep', 'depth'], before: ['depth', 'deep'] },
   setting: ['pothole'],
   bare: { us: 'in', metric: 'mm' },
   question: {

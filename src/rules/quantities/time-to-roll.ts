@@ -36,6 +36,8 @@ export default quantity({
     'time|minute roll|roller|rolled surface|base|ground|pavement #number|#temperature -air',
   ],
   alsoCalled: ['cooling time', 'time available for compaction'],
+  roles: { after: ['cold', 'cool', 'left', 'hot'], before: ['hot'] },
+  setting: ['hot', 'cold', 'cool'],
   bare: false,
   plausible: { min: { number: 0.25, unit: 'min' }, max: { number: 300, unit: 'min' } },
   asks: 'How long before a hot lift is too cold to roll?',

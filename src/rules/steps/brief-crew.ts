@@ -23,6 +23,7 @@ export default step({
     'crew brief',
     'had talk|meeting|briefing -not -before',
     'talk|meeting|briefing done|over|finished -not -before',
+    'talk|talked crew|guy',
   ],
   cues: ['tailgate+talk|meeting', 'safety+talk|meeting', 'how|what brief|briefing', 'toolbox+talk', 'what tell crew'],
 });

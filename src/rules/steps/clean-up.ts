@@ -21,7 +21,8 @@ export default step({
   doneCues: [
     'tool|shovel|rake|lute load|loaded|stowed|away -not -how -before',
     'clean-up done|finished|over -not',
-    'all|everything|everybody clean|clean-up -not -before',
+    'all|everything|everybody+clean|clean-up -not -before',
+    'site|place|patch clean -swept -sweep -broom -blew -not -before',
     'clean-up roll|rolled|swept|patch -not -before -how',
     'all|everything pick+up -sign -cone -not',
     'lump|chunk|leftover haul|gone|load|pick -not -where -how -check -what+do',

@@ -29,7 +29,7 @@ export default step({
   ],
   good: 'Nothing loose, nothing proud, square ends, and water runs off.',
   rules: ['traffic-control-first', 'machine-inside-lane', 'waste-disposal'],
-  named: ['cut', 'trim', 'mill', 'dig loose|hole|chunk', 'square+up'],
+  named: ['cut', 'milled', 'trim', 'mill', 'dig loose|hole|chunk', 'square+up'],
   doneCues: ['cut swept|clean|out -how', 'hump|high gone|off|milled|blade -not', 'cut+out -not -how', 'trim'],
   cues: ['how cut|trim|clean hump|hole|spot|patch|end|edge|high', 'how clean hole', 'cut|trim|mill before patch'],
 });

@@ -29,7 +29,7 @@ export default step({
   ],
   good: 'Ends that cannot be felt, no roller marks, one texture.',
   rules: ['flush-finish', 'straightedge', 'roll-low-to-high', 'roller-speed', 'roller-edge', 'static-thin-lift'],
-  named: ['final|finish+roll|rolling', 'last+roll|rolling'],
+  named: ['final|finish+roll', 'last+roll'],
   doneCues: [
     'done|finished|through+last|final|finish+roll -not',
     'final|finish+roll done|finished|over|through -not',

@@ -41,5 +41,8 @@ export default step({
     'start day|shift checklist',
     'checklist start|morning',
     'who call before shut|close',
+    'morning before head|leave|roll|start',
+    'before head|leave+out|yard',
+    'what do|check morning yard|shop|out',
   ],
 });

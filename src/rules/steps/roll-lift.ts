@@ -45,7 +45,7 @@ export default step({
     'drum-bridges-rut',
     'roller-edge',
   ],
-  named: ['roll|rolling+lift', 'roll|rolling -final -finish -down', 'compact|compaction'],
+  named: ['roll+lift', 'roll -final -finish -down', 'compact|compaction'],
   doneCues: [
     'lift rolled|compacted -not -before',
     'rolled+lift -not -before',

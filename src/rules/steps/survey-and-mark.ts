@@ -19,13 +19,14 @@ export default step({
   cautions: ['Measuring is when people get hit: protect yourselves before the first step onto the road.'],
   good: 'Every spot is painted, sized, and figured for mix before the crew moves.',
   rules: ['traffic-control-first', 'drop-off'],
-  named: ['survey', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
-  doneCues: ['patch|spot|limit mark|paint -not', 'mark+out', 'all mark|paint|measure'],
+  named: ['survey', 'mark|marked -line', 'paint -line', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
+  doneCues: ['patch|spot|limit mark|paint -not -roller -drum -tire -scratch', 'mark+out', 'all+mark|paint|measure'],
   cues: [
     'first+thing|step job|patch|do -lift -sign',
     'how survey',
     'how mark|measure patch|spot|limit|bad',
     'how-many|where|how depth reading',
     'measure hit',
+    'what first job|patch -lift -sign -load -now',
   ],
 });

@@ -35,7 +35,7 @@ export default step({
   ],
   good: 'Old stone still shows through an even brown film, edge to edge.',
   rules: ['tack-clean-dry', 'tack-rate', 'air-temperature', 'no-rain'],
-  named: ['tack', 'shoot|spray'],
+  named: ['tack', 'shoot|spray', 'sprayed|shot'],
   doneCues: [
     'tack+down -not -how-many',
     'tack on -not -how-many -before -rain -rate -gallon -temperature -residual',

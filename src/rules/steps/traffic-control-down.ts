@@ -29,6 +29,7 @@ export default step({
     'sign|cone pick+up -not -when -check -before -first',
     'everything|everybody|all off|out road|lane -shoulder -not -check -when -before',
     'road|lane open -not -check -when',
+    'sign|cone loaded|stacked|put+away -not',
   ],
   cues: [
     'how need|pick down|up sign|cone|control',
