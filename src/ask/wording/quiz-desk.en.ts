@@ -91,6 +91,10 @@ export const desk = {
   level: (topic: string, level: string, kind: string) => `${topic}, ${level.toLowerCase()}, ${kind.toLowerCase()}`,
   answer: 'Answer and why',
   error: 'No such set',
+  waiting: {
+    kept: 'No signal. Your answers are kept on this phone and are sent when there is signal.',
+    sent: 'Your answers were sent to the class.',
+  },
   keep: {
     heading: 'Open a saved set',
     label: 'File that was saved here (JSON)',
@@ -173,8 +177,10 @@ export const desk = {
       'Practice keeps its list on this phone and needs script for it. Without script, take a set from the desk.',
     start: 'Start',
     due: (due: number, known: number) => `${due} to come back today, ${known} known so far.`,
-    none: 'Nothing has to come back today. Here are new ones.',
     doneToday: 'Done for today.',
+    end: 'End of the round',
+    sure: 'Yes, erase it',
+    notKept: 'This browser keeps nothing: the list is gone when the page is closed.',
     erase: 'Erase my list',
     erased: 'The list on this phone is erased.',
   },

@@ -77,7 +77,8 @@ const Hint = ({ kind }: Pick<QuizItem, 'kind'>) => {
   return hint ? <p class="hint-line">{hint}</p> : null;
 };
 
-const Question = ({
+/** A question to be answered on the screen. */
+export const Question = ({
   item,
   number,
   given,
