@@ -1,4 +1,4 @@
-import { toBase } from '../calc/quantity.ts';
+import { fromBase, toBase } from '../calc/quantity.ts';
 import { byGravity, type Judgement, judgeLimit, judgePractice } from '../rules/judge.ts';
 import { isQuantity, type LimitRecord, type PracticeRecord } from '../rules/shapes.ts';
 import type { Check, Verdict } from './reply.ts';
@@ -103,8 +103,14 @@ const inWordsOf = ({ on }: LimitRecord, base: number | undefined, voice: Voice):
 
 /** The bound a limit was held against; of one that could not be judged, its first. */
 function boundInWords({ rule, bound }: Judgement, voice: Voice): string | undefined {
-  return rule.kind === 'limit' ? inWordsOf(rule, bound ?? firstBound(rule, voice), voice) : undefined;
+  const base = rule.kind === 'limit' ? (bound ?? firstBound(rule, voice)) : undefined;
+  if (rule.kind !== 'limit' || base === undefined) return undefined;
+  const unit = voice.unit(rule.on.id);
+  return say(rule.on, base, unit, voice.isGiven(rule.on.id) && isPlain(fromBase(base, unit)));
 }
+
+/** True for a figure that people say as it stands: two thirds in percent is none, nor 55 degrees turned into metric. */
+const isPlain = (number: number): boolean => Math.abs(number * 100 - Math.round(number * 100)) < 1e-6;
 
 /** The bound of a rule that could not be judged, when it is known all the same. */
 function firstBound({ max, min }: LimitRecord, { solved }: Voice): number | undefined {

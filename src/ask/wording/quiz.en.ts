@@ -1,3 +1,12 @@
+/** Who sits in a seat. */
+const seatNames: Readonly<Record<string, string>> = {
+  'new-hand': 'new hand',
+  roller: 'roller operator',
+  tack: 'tack truck',
+  truck: 'truck driver',
+  blade: 'blade operator',
+};
+
 /** Every sentence of a quiz that no record holds. */
 export const quiz = {
   yes: 'Yes',
@@ -48,7 +57,7 @@ export const quiz = {
   orderWhy: (titles: readonly string[]) => `In order: ${titles.join(', then ')}.`,
   title: (topics: readonly string[], count: number, levels: readonly string[], variant: string) =>
     `${capitalOf(topics.join(', '))}: ${count} question${count === 1 ? '' : 's'}${levels.length ? `, ${levels.join(' and ')}` : ''}${variant === 'A' ? '' : `, set ${variant}`}`,
-  seatTitle: (seat: string) => `for the ${seat}`,
+  seatTitle: (seat: string) => `for the ${seatNames[seat] ?? seat}`,
   everything: 'everything',
   levels: { easy: 'easy', medium: 'medium', hard: 'hard' },
   kinds: {
