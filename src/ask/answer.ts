@@ -28,7 +28,7 @@ import { asLaidOut, zoneOf } from './zone.ts';
 /** Answers what a question was taken to mean. */
 export function answer(scene: Scene): Reply {
   const { goal } = scene.understood;
-  if (goal && isRule(goal) && scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
+  if (goal && hasReason(goal) && scene.understood.sentence.places.has('@why')) return whyReply(scene, goal);
   const { cards } = scene.parts;
   const card = cards?.instead(scene);
   if (cards && card) return cards.reply(scene, card);
@@ -88,7 +88,7 @@ const isNarrowed = ({ understood }: Scene, { when = [], cases = [] }: PracticeRe
   );
 
 /** What has a reason of its own: a rule, or a quantity with its figure. */
-const isRule = ({ kind }: Goal): boolean => kind === 'limit' || kind === 'practice' || kind === 'quantity';
+export const hasReason = ({ kind }: Goal): boolean => kind === 'limit' || kind === 'practice' || kind === 'quantity';
 
 /**
  * The limit that judges the asker's own figure where nothing but a usual figure stands against it: "bar at .08, 60 %

@@ -4,7 +4,7 @@ import { AgencyFault } from '../rules/agency.ts';
 import { conflicts } from '../rules/conflicts.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { namingAgency, withAgency } from './agency.ts';
-import { answer } from './answer.ts';
+import { answer, hasReason } from './answer.ts';
 import { isOfPatch, jobWith, withPatch } from './book/talk-book.ts';
 import { aboutPatch, bookReply } from './book/talk-reply.ts';
 import { commandsIn } from './commands.ts';
@@ -104,6 +104,7 @@ function answered(engine: Engine, request: Request, job: Job, parts: Parts): Rep
   };
   const scene = { engine, understood, voice, job: next, request, parts };
   if (commands.has('quiz')) return parts.quiz(scene);
+  if (understood.sentence.places.has('@why') && goal && hasReason(goal)) return answer(scene);
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
 }
 

@@ -16,8 +16,10 @@ export function shareIn(figure: Figure, names: Names, { shareOf }: QuantityRecor
 
 type Names = (Token & { kind: 'figure' })['names'];
 
-/** The figure as its role has it: a ratio becomes the one number it stands for. */
-export function asRole(figure: Figure, { parts: reading }: QuantityRecord): Figure {
+/** The figure as its role has it: a ratio becomes the one number it stands for, two thirds a share in per cent. */
+export function asRole(figure: Figure, { parts: reading, units }: QuantityRecord): Figure {
+  if (units.us === '%' && figure.unit === undefined && figure.number > 0 && figure.number < 1)
+    return { ...figure, number: figure.number * 100 };
   const { parts } = figure;
   if (figure.form !== 'ratio' || !parts || !reading) return figure;
   return { ...figure, number: reading === 'share' ? (100 * parts[0]) / (parts[0] + parts[1]) : parts[0] / parts[1] };

@@ -203,7 +203,11 @@ export const cards: readonly Card[] = [
     "motor grader dead",
     "no grader and mix in the lane",
     "row is down and the machine died",
-    "cutting edge broke"
+    "cutting edge broke",
+    "grader broke down",
+    "grader died",
+    "grader will not start",
+    "grader dead"
   ],
   "links": [
     "practice/overnight",
@@ -227,7 +231,11 @@ export const cards: readonly Card[] = [
     "no roller",
     "nothing to roll with",
     "roller will not start",
-    "loads waiting and no roller"
+    "loads waiting and no roller",
+    "roller broke down",
+    "roller died",
+    "roller will not run",
+    "roller dead"
   ],
   "links": [
     "practice/roll-each-lift",
@@ -1028,7 +1036,10 @@ export const cards: readonly Card[] = [
     "morning talk topics",
     "what to tell everybody first",
     "what to tell the men",
-    "before we start"
+    "before we start",
+    "safety talk",
+    "morning meeting",
+    "tailgate topics"
   ],
   "links": [
     "step/brief-crew",
@@ -1079,7 +1090,9 @@ export const cards: readonly Card[] = [
     "gutter",
     "curb and gutter",
     "patch against the curb",
-    "overlay fills the gutter"
+    "overlay fills the gutter",
+    "next to a curb",
+    "curb on one side"
   ],
   "links": [
     "repair/cut-then-blade",
@@ -1108,7 +1121,11 @@ export const cards: readonly Card[] = [
     "will cutback catch fire",
     "cut the rc with water",
     "heating cutback",
-    "smoking near tack"
+    "smoking near tack",
+    "cutback dangerous",
+    "rc dangerous",
+    "rc hazards",
+    "danger of cutback"
   ],
   "links": [
     "practice/no-water-in-cutback",
@@ -1535,7 +1552,10 @@ emergencies[12]!,
     "cold mix or hot mix",
     "hma or cold patch",
     "plant is closed",
-    "winter mix"
+    "winter mix",
+    "hot mix or cold mix better",
+    "use cold mix or hot",
+    "hot or cold for a small spot"
   ],
   "links": [
     "choice/mix-kind",
@@ -1716,7 +1736,9 @@ emergencies[12]!,
     "blade is waiting",
     "trucks held up",
     "gap between loads",
-    "mix is late"
+    "mix is late",
+    "trucks are not showing up",
+    "where are the trucks"
   ],
   "links": [
     "quantity/truck-spacing",
@@ -1802,7 +1824,10 @@ emergencies[12]!,
     "too much mix",
     "what to do with leftover",
     "half a load left",
-    "mix to spare"
+    "mix to spare",
+    "leftover mix",
+    "tons left over",
+    "what to do with extra mix"
   ],
   "links": [
     "quantity/premix-order",
@@ -1980,7 +2005,9 @@ emergencies[12]!,
     "casting",
     "lid in the patch",
     "utility cover",
-    "water valve"
+    "water valve",
+    "manhole lid",
+    "manhole cover"
   ],
   "links": [
     "step/first-lift",
@@ -2361,7 +2388,10 @@ emergencies[12]!,
     "boots and gloves",
     "class 2 or class 3",
     "long sleeves",
-    "ppe"
+    "ppe",
+    "what to wear tomorrow",
+    "what gear to bring",
+    "what should i wear"
   ],
   "links": [
     "practice/apparel",
@@ -2445,7 +2475,11 @@ emergencies[12]!,
     "stacked up cars",
     "queue past the first sign",
     "waiting cars",
-    "how far will they stack up"
+    "how far will they stack up",
+    "traffic backed up",
+    "cars backed up",
+    "traffic stacking up",
+    "line too long"
   ],
   "links": [
     "practice/queue-end",
@@ -2852,7 +2886,11 @@ emergencies[12]!,
     "milling dust",
     "respirator",
     "dust mask",
-    "dry cutting"
+    "dry cutting",
+    "breathing dust",
+    "concrete dust",
+    "dust from grinding",
+    "dust from cutting"
   ],
   "links": [
     "step/cut-and-clean",
@@ -2907,7 +2945,8 @@ emergencies[12]!,
     "uphill or downhill",
     "roller on a grade",
     "roller will not climb",
-    "mix runs downhill"
+    "mix runs downhill",
+    "blading up a hill"
   ],
   "links": [
     "step/first-lift",
@@ -3128,7 +3167,9 @@ emergencies[12]!,
     "oil truck",
     "boot truck",
     "spray bar truck",
-    "what sprays the tack"
+    "what sprays the tack",
+    "what is a distributor",
+    "distributor truck"
   ],
   "links": [
     "quantity/distributor-speed",
@@ -3336,7 +3377,9 @@ emergencies[12]!,
     "turn at the end of the pass",
     "how far past the end to turn",
     "leave the patch and turn",
-    "turn sharp toward the row"
+    "turn sharp toward the row",
+    "what is turning out",
+    "turning out at the end of a pass"
   ],
   "links": [
     "limit/turnout-distance",
@@ -3677,7 +3720,11 @@ emergencies[12]!,
     "patching with a grader",
     "why a grader and not a paver",
     "blade laying mix",
-    "how does the job go from start to end"
+    "how does the job go from start to end",
+    "explain blade patching",
+    "what is this job",
+    "patching blacktop with a grader",
+    "what is this blade patch"
   ],
   "links": [
     "repair/blade-patch",
@@ -3708,7 +3755,9 @@ emergencies[12]!,
     "first day",
     "stay out of the way",
     "blind spots",
-    "where not to walk"
+    "where not to walk",
+    "where to stand by the machines",
+    "safe to stand by the grader"
   ],
   "links": [
     "step/brief-crew",
@@ -3959,7 +4008,11 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "motor grader dead",
   "grader mix lan",
   "windrow row down machin died",
-  "cut edg break"
+  "cut edg break",
+  "grader break down",
+  "grader died",
+  "grader start",
+  "grader dead"
  ],
  "breakdown-roller": [
   "roller break down",
@@ -3968,7 +4021,11 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "roller",
   "noth roll",
   "roller start",
-  "load wait roller"
+  "load wait roller",
+  "roller break down",
+  "roller died",
+  "roller run",
+  "roller dead"
  ],
  "bridge-deck": [
   "patch run bridg",
@@ -4249,7 +4306,10 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "morn talk topic",
   "everybody first",
   "man",
-  "befor start"
+  "befor start",
+  "safety talk",
+  "morn meet",
+  "tailgat topic"
  ],
  "cross-roll-ends": [
   "roll end crosswis",
@@ -4265,7 +4325,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "gutter",
   "curb gutter",
   "patch against curb",
-  "overlay fill gutter"
+  "overlay fill gutter",
+  "next curb",
+  "curb one sid"
  ],
  "cutback-hazard": [
   "cutback fuel",
@@ -4277,7 +4339,11 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "cutback catch fir",
   "cut rc water",
   "heat cutback",
-  "smok near tack"
+  "smok near tack",
+  "cutback dangerous",
+  "rc dangerous",
+  "rc hazard",
+  "danger cutback"
  ],
  "day-record": [
   "go report",
@@ -4505,7 +4571,10 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "cold mix hot",
   "mix hma cold patch",
   "plant clos",
-  "winter mix"
+  "winter mix",
+  "hot mix cold better",
+  "cold mix hot",
+  "hot cold small spot"
  ],
  "hot-stuff": [
   "handl hot tack mix",
@@ -4569,7 +4638,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "blad wait",
   "truck held",
   "gap between load",
-  "mix lat"
+  "mix lat",
+  "truck show",
+  "truck"
  ],
  "leave-overnight": [
   "leav night",
@@ -4596,7 +4667,10 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "much mix",
   "left",
   "half load left",
-  "mix spar"
+  "mix spar",
+  "left mix",
+  "ton left over",
+  "extra mix"
  ],
  "load-limits": [
   "post bridg frost law",
@@ -4658,7 +4732,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "cast",
   "lid patch",
   "utility cover",
-  "water valv"
+  "water valv",
+  "manhol lid",
+  "manhol cover"
  ],
  "mixing-emulsions": [
   "mix two tack emulsion tank",
@@ -4790,7 +4866,10 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "boot glov",
   "class 2 class 3",
   "long sleev",
-  "ppe"
+  "ppe",
+  "wear tomorrow",
+  "gear bring",
+  "wear"
  ],
  "preshift-grader": [
   "look over grader start shift",
@@ -4819,7 +4898,11 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "queu stacked-up car",
   "queu past first sign",
   "wait car",
-  "queu stack-up"
+  "queu stack-up",
+  "traffic queu backed-up",
+  "car queu backed-up",
+  "traffic queu stacking-up",
+  "lin long"
  ],
  "railroad": [
   "railroad railroad-track near work",
@@ -4954,7 +5037,11 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "mill dust",
   "respirator",
   "dust mask",
-  "dry cut"
+  "dry cut",
+  "breath dust",
+  "concret dust",
+  "dust from grind",
+  "dust from cut"
  ],
  "spill-plan": [
   "ready spill",
@@ -4973,7 +5060,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "uphill downhill",
   "roller grad",
   "roller climb",
-  "mix run downhill"
+  "mix run downhill",
+  "blad hill"
  ],
  "stone-and-lift": [
   "big ston thin lift",
@@ -5049,7 +5137,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "oil truck",
   "boot truck",
   "spray bar truck",
-  "spray tack"
+  "spray tack",
+  "distributor",
+  "distributor truck"
  ],
  "term-emulsion": [
   "tack emulsion cutback",
@@ -5128,7 +5218,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "turn end pass",
   "past end turn",
   "leav patch turn",
-  "turn shar sharp toward windrow row"
+  "turn shar sharp toward windrow row",
+  "turn",
+  "turn end pass"
  ],
  "term-windrow": [
   "windrow",
@@ -5248,7 +5340,11 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "patch grader",
   "grader pav paver",
   "blad lay mix",
-  "job from start end"
+  "job from start end",
+  "explain blad patch",
+  "job",
+  "patch mix blacktop grader",
+  "blad patch"
  ],
  "where-to-stand": [
   "stand",
@@ -5260,7 +5356,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "first day",
   "stay",
   "blind spot",
-  "walk"
+  "walk",
+  "stand machin",
+  "stand grader"
  ],
  "which-taper": [
   "taper",

@@ -71,7 +71,11 @@ export function cardInstead(scene: Scene): string | undefined {
 export function cardAbout(scene: Scene, record: string): string | undefined {
   const { sentence, facts } = scene.understood;
   const told = sentence.tokens.filter((token) => token.kind === 'word' && !sentence.small.has(token.head));
-  if (told.length < fewestTold || sentence.places.has('@check') || facts.some((fact) => fact.fresh && 'unit' in fact))
+  if (
+    told.length < (record.startsWith('quantity/') ? fewestTold : fewestTold - 1) ||
+    sentence.places.has('@check') ||
+    facts.some((fact) => fact.fresh && 'unit' in fact)
+  )
     return undefined;
   const bearing = new Set(
     cards.flatMap(({ id, kind, links }) => (kind !== 'emergency' && links.includes(record) ? [id] : [])),
@@ -83,7 +87,7 @@ export function cardAbout(scene: Scene, record: string): string | undefined {
   return found?.id ?? cards.find(({ id, links }) => bearing.has(id) && links[0] === record)?.id;
 }
 
-/** Fewer words than this only name what they ask for. */
+/** Fewer words than this only name the quantity they ask for. */
 const fewestTold = 3;
 /** How well a card that bears on a record must answer to be told where nothing can be worked out. */
 const bearsOn = 0.35;

@@ -32,6 +32,8 @@ export interface Context {
   readonly spent: ReadonlySet<number>;
   /** Figures the job carries: one said without a word of its role takes the place of the likest. */
   readonly kept: ReadonlyMap<string, { readonly number: number; readonly unit: Unit }>;
+  /** Quantities whose title before a figure means another: the bound that a limit works out, and the figure it judges. */
+  readonly meant?: ReadonlyMap<string, QuantityRecord> | undefined;
   /** What the last reply asked for. */
   readonly asked?: string | undefined;
   /** Quantities that words give a figure for: an untold figure is not one of them. */
@@ -103,10 +105,11 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   if (isDenied(sentence, at)) return [];
   const counted = countedAt(sentence, at, figure);
   const words = wordsBeside(sentence, counted ?? at, context.spent);
-  const named = titledBefore(sentence, at, context.titles);
+  const titled = titledBefore(sentence, at, context.titles);
+  const named = (titled && context.meant?.get(titled.id)) ?? titled;
   const unit =
     named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
-  if (named && unit && !context.sought.has(named.id) && isPlausible(asRole(figure, named), unit, named))
+  if (named && titled && unit && !context.sought.has(named.id) && isPlausible(asRole(figure, titled), unit, titled))
     return [
       {
         record: named,

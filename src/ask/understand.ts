@@ -2,6 +2,8 @@ import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
+import { boundsOf } from '../rules/judge.ts';
+import type { QuantityRecord } from '../rules/shapes.ts';
 import { type Bound, bind } from './bind.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
@@ -103,7 +105,7 @@ export function understand(engine: Engine, request: Request, job: Job): Understa
     named,
     commands,
     open: new Set(Array.from(heardIn(engine.open, sentence), ({ of }) => of)),
-    ...(stated || sentence.places.has('@check') ? withJudged(engine, goal, taken) : taken),
+    ...withJudged(engine, goal, taken),
   };
 }
 
@@ -217,6 +219,7 @@ function takeFigures(
     near: engine.near(goal),
     sought: new Set(sentence.places.has('@check') ? [] : soughtBy(engine.knowledge, goal)),
     spent: new Set(cue && goal?.kind === 'quantity' ? spentBy(cue, sentence) : []),
+    meant: meantBy(engine, goal),
     asked: past.asked,
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
@@ -250,6 +253,13 @@ function added(bound: readonly Bound[]): Bound[] {
     const number = all.reduce((sum, { figure }) => sum + figure.number, 0);
     return [{ ...each, figure: { ...each.figure, number } }];
   });
+}
+
+/** Of a limit, the bounds that are worked out: their names before a figure mean the one that is judged. */
+function meantBy({ knowledge }: Engine, goal: Goal | undefined): ReadonlyMap<string, QuantityRecord> | undefined {
+  const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
+  const bounds = rule && boundsOf(rule).filter((id) => !knowledge.quantities.get(id)?.default);
+  return bounds?.length ? new Map(bounds.map((id) => [id, rule!.on])) : undefined;
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */

@@ -85,6 +85,7 @@ export const crewTalk: Readonly<Record<string, readonly string[]>> = {
     'oke',
     'k to',
   ],
+  few: ['fewer', 'fewest'],
   permit: [
     'permits',
     'allows',

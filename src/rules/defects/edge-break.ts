@@ -24,6 +24,7 @@ export default defect({
     'edge go to+piece',
     'pavement+edge crumble|broken|break',
     'edge break|broke|broken|crumble|breaking off|away|shoulder wash|low|gone|below',
+    'edge break|broke|crumble off shoulder|road|along',
   ],
   decisions: [
     {

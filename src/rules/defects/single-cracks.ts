@@ -16,6 +16,8 @@ export default defect({
     'long|single|straight+crack',
     'crack repair|fix|seal|fill -alligator -edge -slip -network -mat -half-moon',
     'thermal|transverse|longitudinal|block+crack',
+    'thermal|transverse|longitudinal crack',
+    'crack every #length',
   ],
   decisions: [
     {

@@ -11,7 +11,7 @@ export default fault({
   cues: [
     'birdbath',
     'pond',
-    'puddle|water stand|stands|sit|sits|stay|hold|collect|puddle patch|mat|low|edge -base -ditch -tack -before -spray -shoot -shot',
+    'puddle|water stand|stands|sit|sits|stay|hold|collect|puddle patch|mat|low -base -ditch -tack -before -spray -shoot -shot',
     'puddle patch|mat|after|rain -tack',
     'patch|mat hold|holding water',
     "water not|wont|won't|doesn't run|drain|get off|patch|mat",

@@ -64,6 +64,8 @@ export default limit({
     'cold|warm tack|patch|lay|shoot|pave|start -better -cold+hot -hot+cold -how-many -mat -load -roll|rolled',
     '#number+sunny|cloudy|overcast|windy|outside|out|dropping|falling|rising|climb|morning -roll-down -measure',
     '#number|#temperature drop|dropping|fall|falling|rise|rising|climb still|go|lay|patch|tack|work|start|keep',
+    'why cold|warm|temperature|degree|temp',
+    'why temp|temperature matter',
   ],
   text: {
     ok: '{on} is warm enough, {limit} and up, while it is not falling.',

@@ -29,6 +29,7 @@ export default limit({
     'cone #length straight|tangent|taper|merge @check -long -angled -angle',
     'between+cone|device|drum #length',
     'cone|device #length between|apart @check',
+    'cone|device|drum every #length taper|tangent|merge -how-many',
   ],
   text: {
     ok: '{on} is at most the recommended spacing, {limit}.',

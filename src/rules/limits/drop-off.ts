@@ -28,6 +28,7 @@ export default limit({
     'edge drop #length dirt|gravel|shoulder|ground',
     'edge|pavement drop #length leave @check',
     'edge #length drop|lower|down leave|check',
+    'drop+off|edge|lip|drop #length leave|wait|open overnight|tonight|monday|morning|till|tomorrow|weekend',
   ],
   text: {
     ok: '{on} is not over the {limit} from which a drop-off is flagged. A patch adds its own thickness: measure again after laying.',

@@ -18,6 +18,7 @@ export default limit({
     'dump|mix|spread past|beyond spray|shot|tack|glue|oil #length -turn -turnout',
     'dump|mix|spread #length past|beyond end|tack|patch|spray -turn -turnout -blade -carry @check',
     'dump|spread #length extra|more end @check',
+    'dump|mix|spread #length|zero|no past|beyond tack|end -ton -order -how-many -what',
   ],
   text: {
     ok: '{on} past each end is right.',

@@ -17,7 +17,7 @@ export default limit({
     'pass many @check -roller -roll|rolled',
     'work over|again mix @check',
     'why few pass',
-    'fewest+pass',
+    'few+pass',
     'blade|grader|windrow|mix back+forth @check',
     'back+forth #number',
     '#number times|time|pass blade|windrow|mix|grader @check -roll -roller',

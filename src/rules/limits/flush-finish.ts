@@ -19,6 +19,7 @@ export default limit({
     'edge|patch|mat sit|stand|above|proud|high @check -roller -drum -windrow -cone',
     'high|proud|above|low edge|patch|mat|road #number @check -windrow',
     'edge above|proud old|road|patch',
+    'patch|mat|edge #thin high|proud|above|over road|old|pavement',
   ],
   text: {
     ok: '{on} high is flush: up to {limit} is allowed.',

@@ -19,6 +19,8 @@ export default limit({
     'lay|lying|blade|grader #speed problem|trouble|fast|slow|check',
     'why grader|blade slow',
     'blade #speed @check',
+    'why #speed -roller -drum -roll -road -taper -sign',
+    'why slow|fast blade|grader|lay',
   ],
   text: {
     ok: '{on} is within the {limit} for laying: low gear, throttle open.',

@@ -40,6 +40,9 @@ export default limit({
     '#thin single|one+go|shot|pop|pass|lift -stone',
     'lift come|came #thin rolled|roll|after',
     '#thin rolled|compacted @check -stone',
+    'why keep|so|only thin|inch lift|inch',
+    'why lay|put|not #thin',
+    'why not thick|more lift',
   ],
   text: {
     ok: '{on} is within the {limit} a lift may be, rolled.',

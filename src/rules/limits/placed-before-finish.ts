@@ -20,6 +20,7 @@ export default limit({
     'why two+third',
     'half|part|third mix in|down|place last|final|finish+lift|pass',
     'only half|part down|in|place before|when last|final|finish',
+    '#number|#figure down|place|in|mix|it before|when finish|final|last',
   ],
   text: {
     ok: '{on} down before the finish lift is enough: about {limit} is the figure.',

@@ -21,6 +21,7 @@ export default limit({
     'no|zero overlap|lap',
     '#length lap @check',
     'drum|roller strip|lane|pass touch|meet|lap',
+    'no overlap|lap roller|drum|pass',
   ],
   text: {
     ok: '{on} of overlap is enough.',

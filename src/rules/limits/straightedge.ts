@@ -29,6 +29,7 @@ export default limit({
     'board gap|daylight|under',
     'gap|daylight board|edge|straightedge',
     'board #length laid|across|along|lengthwise gap|under|daylight',
+    '#thin across|along|under ten|10|foot|footer @check',
   ],
   text: {
     ok: '{on} under the straightedge is within {limit}.',

@@ -35,6 +35,7 @@ export default practice({
     'rolled cool|cooled open|traffic',
     'open it @check',
     'open+it',
+    'why wait|not open|let|car|traffic',
   ],
   judged: {
     ready: {

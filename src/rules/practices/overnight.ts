@@ -16,7 +16,7 @@ export default practice({
     'not finish tonight|today',
     'finish tomorrow',
     'ramp|ramped end leave|till|morning|night',
-    'leave till|until morning|tomorrow|monday',
+    'leave till|until morning|tomorrow|monday -drop -dropoff',
     'end ramp|ramped sign|signed|rolled',
   ],
   judged: {

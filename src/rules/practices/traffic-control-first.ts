@@ -22,7 +22,7 @@ export default practice({
     'start|begin|go crew|guy still set sign|cone',
     'before|without flagger|sign|cone|control set|up|out|place|ready|here @check',
     'flagger|sign|cone not+here|up|out @check',
-    'sign|cone|flagger out|up|place let|get|check|start|work|people @check -down -pull -pick',
+    'sign|cone|flagger out|up|place let|get|start|work|people|begin @check -down -pull -pick -#length',
     'start|work|begin while|before set|sign|cone|flagger',
     'why sign|control|cone first|before',
     'why sign before anything|all',

@@ -17,6 +17,7 @@ export default practice({
     'which+side windrow',
     'where windrow go|sit|belong|lie|lay|build|put|start|want',
     'why windrow side|inside',
+    'why windrow center|centerline|yellow|inside|side',
   ],
   judged: {
     inside: {

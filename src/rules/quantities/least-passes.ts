@@ -9,7 +9,7 @@ export default quantity({
   counted: true,
   because: 'Every strip once for every lift; a pass more separates stone from fines.',
   sources: [commonPractice],
-  cues: ['fewest|min pass', 'how-many pass lift|need grader|blade'],
+  cues: ['few|min pass', 'how-many pass lift|need grader|blade'],
   bare: { us: '1', metric: '1' },
   beside: ['blade-passes', 'lift-count'],
 });

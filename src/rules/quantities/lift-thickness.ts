@@ -13,6 +13,7 @@ export default quantity({
     after: ['lift', 'mat', 'rolled', 'compacted', 'finished'],
     before: ['lift', 'lay', 'laid', 'put', 'skim', 'blade', 'single'],
   },
+  saidAs: [{ cues: ['inch+lift'], number: 1, unit: 'in' }],
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How thick is the lift, rolled?',

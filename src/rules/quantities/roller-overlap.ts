@@ -12,6 +12,7 @@ export default quantity({
   cues: ['roller overlap', 'overlap roller|drum|lane', 'how-many overlap', 'what overlap'],
   roles: { after: ['overlap', 'lap'], before: ['overlap', 'lap'] },
   setting: ['roller', 'roll', 'rolled', 'drum', 'lane', 'lap'],
+  saidAs: [{ cues: ['no+overlap|lap', 'zero+overlap|lap', 'touch strip|lane -how -rut'], number: 0, unit: 'in' }],
   bare: false,
   default: { number: 6, unit: 'in' },
   plausible: { min: { number: 0.5, unit: 'in' }, max: { number: 60, unit: 'in' } },

@@ -16,7 +16,7 @@ export default quantity({
     'still need ton|mix',
     'ton still',
     'what|how-many left|remaining haul|place|go|goes|lay|need|order',
-    'what left #mass -truck',
+    'what left #mass -truck -over',
     'ton|mix left|remaining -truck',
     'need #mass down|place|laid',
   ],

@@ -14,7 +14,7 @@ export default quantity({
     'lay+out zone|work+zone|layout|sign|traffic|control|closure',
     'layout|draw|sketch|diagram|plan traffic|zone|sign|control|closure|flagger|site',
     'draw|sketch|diagram it|layout|out -lift -patch -roller',
-    'set+up zone|lane+closure|closure|shoulder',
+    'set+up zone|lane+closure|shoulder',
     'set+up traffic+control #length',
     'traffic+plan',
     'traffic+control+plan',

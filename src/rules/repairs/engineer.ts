@@ -7,7 +7,13 @@ export default repair({
   title: "the engineer's call",
   because: 'Weight, clearance, moving ground or a road that keeps failing are not settled with mix.',
   sources: [commonPractice, fm5436('ch. 7, paras 7-1 to 7-4')],
-  cues: ['when call engineer', 'engineer check|need'],
+  cues: [
+    'when call engineer',
+    'engineer check|need',
+    'sinkhole',
+    'road|lane|hill|bank|ground slide|slid|sliding',
+    'settle|sink bridge|approach|pipe|culvert',
+  ],
   named: ['engineer'],
   how: [
     'Do not cover it. Make it safe: sign it, or fill the hole for the day.',

@@ -7,7 +7,15 @@ export default repair({
   title: 'drainage first',
   because: 'Mix laid over water that cannot leave fails as the road under it did.',
   sources: [fm5436('ch. 7, paras 7-1 to 7-4'), commonPractice],
-  cues: ['how|what fix drainage|drain|ditch', 'drainage+first'],
+  cues: [
+    'how|what fix drainage|drain|ditch -alligator -rut -base -firm',
+    'drainage+first',
+    'ditch plug|plugged|clogged|full|blocked',
+    'no+drainage',
+    'water stand|sit|trap|stay edge|shoulder|road -patch -mat',
+    'ditch not drain',
+    'road|pavement soft|break water|ditch',
+  ],
   named: ['fix+drainage', 'drainage+first', 'ditch'],
   how: [
     'Find where the water comes from and where it should go.',

@@ -28,9 +28,5 @@ export default step({
     'lump|chunk|leftover haul|gone|load|pick -not -where -how -check -what+do',
     'shoulder pull -how -not -check -need -what+do',
   ],
-  cues: [
-    'how|what clean-up -now -next -then',
-    'left|leftover lump|stone|mix what where|do',
-    'stone all+over lane|road',
-  ],
+  cues: ['how|what clean-up -now -next -then', 'left|leftover lump|stone what where|do', 'stone all+over lane|road'],
 });

@@ -32,6 +32,7 @@ export default step({
     'sweep done|finished -not',
     'broom done|finished|through -not -before',
     'clean dry ?now',
+    'blew|blow off|all clean',
   ],
   cues: [
     'checklist+sweep|sweeping|broom|sweeper',

@@ -30,6 +30,7 @@ export default step({
     'everything|everybody|all off|out road|lane -shoulder -not -check -when -before',
     'road|lane open -not -check -when',
     'sign|cone loaded|stacked|put+away -not',
+    'sign|cone+loaded',
   ],
   cues: [
     'how need|pick down|up sign|cone|control',

@@ -50,5 +50,7 @@ export default step({
     'order sign|device|cone set|up|first',
     'which sign first',
     'what first sign|cone up',
+    'step put|putting|set sign|cone up|out',
+    'step traffic+control',
   ],
 });
