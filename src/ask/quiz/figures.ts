@@ -23,7 +23,9 @@ const most = 6;
 function places(number: number, tolerance: number): string {
   if (tolerance <= 0) return String(number);
   const digits = Math.min(most, Math.max(0, Math.ceil(-Math.log10(tolerance / 2))));
-  const [whole = '', rest] = number.toFixed(digits).split('.');
+  // 0.975 lies a hair under itself: what is half a step goes up, as it does in the working.
+  const rounded = Math.round(number * 10 ** digits * (1 + 1e-12)) / 10 ** digits;
+  const [whole = '', rest] = rounded.toFixed(digits).split('.');
   const trimmed = rest?.replace(/0+$/, '');
   return whole.replace(/\B(?=(?:\d{3}){1,7}(?!\d))/g, ',') + (trimmed ? `.${trimmed}` : '');
 }

@@ -93,6 +93,7 @@ export const desk = {
   error: 'No such set',
   waiting: {
     kept: 'No signal. Your answers are kept on this phone and are sent when there is signal.',
+    notKept: 'No signal, and this browser keeps nothing: leave this page open and send again when there is signal.',
     sent: 'Your answers were sent to the class.',
   },
   keep: {
