@@ -18,10 +18,14 @@ const everywhere: Readonly<Record<string, string>> = {
 
 /** Sets the security headers on every answer, and keeps answers out of shared caches unless a route says otherwise. */
 export const strictHeaders: MiddlewareHandler = async (c, next) => {
+  // Every answer may be packed. The one that packs would say so too, but by making a new answer.
+  c.header('Vary', 'Accept-Encoding');
   await next();
-  for (const [name, value] of Object.entries(everywhere)) c.header(name, value);
-  const page = c.res.headers.get('Content-Type')?.startsWith('text/html');
-  c.header('Content-Security-Policy', page ? pagePolicy : dataPolicy);
+  // Set on the answer itself: `c.header` would make a new answer of it for every one.
+  const { headers } = c.res;
+  for (const [name, value] of Object.entries(everywhere)) headers.set(name, value);
+  const page = headers.get('Content-Type')?.startsWith('text/html');
+  headers.set('Content-Security-Policy', page ? pagePolicy : dataPolicy);
   // A page may be kept by its own browser: the Back button must not ask to send a form again.
-  if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', page ? 'private, no-cache' : 'no-store');
+  if (!headers.has('Cache-Control')) headers.set('Cache-Control', page ? 'private, no-cache' : 'no-store');
 };

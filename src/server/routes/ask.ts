@@ -1,6 +1,6 @@
-import { bodyLimit as limitBody } from 'hono/body-limit';
 import type { Doors } from '../doors.ts';
 import type { App } from '../env.ts';
+import { limitBody } from '../limit-body.ts';
 import { bodyLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
 import { problem } from '../problem.ts';
@@ -16,7 +16,7 @@ export function askRoute(app: App, { ask }: Doors): void {
     path,
     async (c, next) =>
       isJson(c.req.header('Content-Type')) ? next() : problem(c, 415, en.detail[415]('application/json')),
-    limitBody({ maxSize: bodyLimit, onError: (c) => problem(c, 413, en.detail[413](bodyLimit)) }),
+    limitBody(bodyLimit, (c) => problem(c, 413, en.detail[413](bodyLimit))),
     async (c) => {
       const body = parseJson(await c.req.text());
       if (!body) return problem(c, 400, en.detail[400]);

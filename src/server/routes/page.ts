@@ -1,8 +1,8 @@
 import type { Context } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import type { Doors } from '../doors.ts';
 import type { App, Env } from '../env.ts';
 import { type Form, readForm } from '../form.ts';
+import { limitBody } from '../limit-body.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
 import { pageAfter } from '../page-after.ts';
@@ -22,7 +22,7 @@ export function pageRoute(app: App, doors: Doors): void {
     '/',
     async (c, next) =>
       isForm(c.req.header('Content-Type')) ? next() : problemPage(c, 415, en.detail[415](formTypes[0]!)),
-    bodyLimit({ maxSize: formLimit, onError: (c) => problemPage(c, 413, en.detail[413](formLimit)) }),
+    limitBody(formLimit, (c) => problemPage(c, 413, en.detail[413](formLimit))),
     async (c) => {
       const fields = await c.req.formData().catch(() => undefined);
       return fields ? show(c, readForm(fields), true) : problemPage(c, 400, en.detail.form);

@@ -1,5 +1,4 @@
 import type { Context } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { madePaths, screenAt } from '../../ask/quiz/desk/at.tsx';
 import { longestKept } from '../../ask/quiz/desk/kept.ts';
 import { type Around, keptScreen, type Shown, screens, takeScreen } from '../../ask/quiz/desk/screen.tsx';
@@ -7,6 +6,7 @@ import { knowledge } from '../../rules/knowledge.ts';
 import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App, Env } from '../env.ts';
+import { limitBody } from '../limit-body.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
 import { problemPage } from '../problem.ts';
@@ -38,5 +38,4 @@ export function quizRoutes(app: App, doors: Doors): void {
 
 const page = (c: Context<Env>, { html, ok }: Shown) => c.html(html, ok ? 200 : 422, { 'Content-Language': 'en' });
 
-const limited = (most: number) =>
-  bodyLimit({ maxSize: most, onError: (c) => problemPage(c, 413, en.detail[413](most)) });
+const limited = (most: number) => limitBody(most, (c) => problemPage(c, 413, en.detail[413](most)));
