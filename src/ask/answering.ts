@@ -1,4 +1,5 @@
 import { read } from '../calc/read/read.ts';
+import type { Item } from '../calc/read/reading.ts';
 import { restsOn, solve } from '../calc/solve.ts';
 import { AgencyFault } from '../rules/agency.ts';
 import { conflicts } from '../rules/conflicts.ts';
@@ -34,7 +35,7 @@ export function jobKnownTo({ knowledge }: Engine, sent: unknown): Job | undefine
 
 /** True for a question that the quiz part will be called for, should it not be an emergency. */
 export function asksForQuiz({ vocabulary, small }: Engine, question: string): boolean {
-  return commandsIn(sentenceOf(read(question.slice(0, longestQuestion)), vocabulary, small)).has('quiz');
+  return commandsIn(sentenceOf(readOnce(question), vocabulary, small)).has('quiz');
 }
 
 /**
@@ -44,29 +45,42 @@ export function asksForQuiz({ vocabulary, small }: Engine, question: string): bo
  */
 export function askIn(engine: Engine, request: Request, parts: Parts): Reply {
   const job = jobKnownTo(engine, request.job);
-  const emergency = emergencyIn(request.question, engine, job ?? emptyJob);
+  const items = typeof request.question === 'string' && !request.units ? readOnce(request.question) : undefined;
+  const emergency = emergencyIn(request.question, engine, job ?? emptyJob, items);
   if (emergency) return emergency;
   const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter(
     (note) => note !== undefined,
   );
-  const reply = ruledBy(engine, request, job ?? emptyJob, parts);
+  const reply = ruledBy(engine, { request, job: job ?? emptyJob, parts, items });
   return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;
 }
 
-/** By the agency's rules where the request brings them; a file with a fault is answered with the fault alone. */
-function ruledBy(engine: Engine, request: Request, job: Job, parts: Parts): Reply {
-  if (request.agency === undefined || request.agency === null) return answered(engine, request, job, parts);
-  const own = withAgency(engine, request.agency);
-  if (own instanceof AgencyFault) return refuse('no-rule', en.agencyFault(own.place, own.message), job, engine);
-  return namingAgency(answered(own, request, job, parts), request.agency);
+/** What was asked, with all that answering it takes. */
+interface Asked {
+  readonly request: Request;
+  readonly job: Job;
+  readonly parts: Parts;
+  /** The question as it was read already, where no units were named to read it by. */
+  readonly items: readonly Item[] | undefined;
 }
 
-function answered(engine: Engine, request: Request, job: Job, parts: Parts): Reply {
+const readOnce = (question: string): Item[] => read(question.slice(0, longestQuestion));
+
+/** By the agency's rules where the request brings them; a file with a fault is answered with the fault alone. */
+function ruledBy(engine: Engine, asked: Asked): Reply {
+  const { request, job } = asked;
+  if (request.agency === undefined || request.agency === null) return answered(engine, asked);
+  const own = withAgency(engine, request.agency);
+  if (own instanceof AgencyFault) return refuse('no-rule', en.agencyFault(own.place, own.message), job, engine);
+  return namingAgency(answered(own, asked), request.agency);
+}
+
+function answered(engine: Engine, { request, job, parts, items }: Asked): Reply {
   const { question } = request;
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 
-  const heard = understand(engine, request, job);
+  const heard = understand(engine, request, job, items);
   const told = bookReply(engine, request, job, heard);
   if (told) return told;
   const patch = job.book && aboutPatch(engine, request, job, heard);

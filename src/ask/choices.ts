@@ -84,7 +84,8 @@ function byTitle({ choices }: Knowledge, question: string, asked: string | undef
 /** Choices that the unit of a figure settles, where the figure was said in this turn. */
 function byUnit({ choices }: Knowledge, facts: readonly Fact[], turn: number): Fact[] {
   return [...choices.values()].flatMap((choice): Fact[] => {
-    const fact = facts.find(({ quantity, fresh }) => fresh && quantity === choice.settledByUnitOf?.id);
+    const of = choice.settledByUnitOf?.id;
+    const fact = of ? facts.find(({ quantity, fresh }) => fresh && quantity === of) : undefined;
     const system = fact && 'unit' in fact ? systemOf(fact.unit) : undefined;
     return system ? [{ quantity: choice.id, choice: system, turn, fresh: true }] : [];
   });

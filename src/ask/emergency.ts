@@ -1,13 +1,13 @@
 import { read } from '../calc/read/read.ts';
 import type { Item } from '../calc/read/reading.ts';
-import { type Cue, isHeard, readCue } from './cue.ts';
-import { emergencies as cards } from './emergencies.generated.ts';
+import { type Cue, readCue } from './cue.ts';
+import { cueIndex, heardIn, isTouched } from './cue-index.ts';
+import { emergencies } from './emergencies.generated.ts';
 import type { Engine } from './engine.ts';
 import { longestQuestion } from './longest.ts';
 import { blank } from './refusal.ts';
 import type { Job, Reply } from './reply.ts';
 import { capital } from './say.ts';
-import type { Happening } from './search/card.ts';
 import { basisOf, excerptOf } from './search/shown.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { isSmall } from './token.ts';
@@ -29,46 +29,48 @@ interface Clause extends Sentence {
   readonly typed: readonly string[];
 }
 
-interface Emergency extends Happening {
-  readonly id: string;
-  readonly read: readonly Cue[];
-}
-
-const cardsById = new Map(cards.map((card) => [card.id, card]));
+const cardsById = new Map(emergencies.map((card) => [card.id, card]));
 const head = headOf(emergencyHeads);
-const emergencies: readonly Emergency[] = cards
-  .flatMap(({ id, emergency }) =>
-    emergency ? [{ id, ...emergency, read: emergency.cues.map((cue) => readCue(cue, head)) }] : [],
-  )
-  .sort((a, b) => a.rank - b.rank);
+const index = cueIndex(
+  emergencies.flatMap(({ id, emergency }) => (emergency?.cues ?? []).map((text) => ({ text, of: id }))),
+  (text) => readCue(text, head),
+);
+/** The one to act on first at the head. */
+const byRank = [...emergencies].sort((a, b) => a.emergency!.rank - b.emergency!.rank).map(({ id }) => id);
 
 const small = new Set(emergencySmall);
 const vocabulary = vocabularyOf({ ...doubtHeads, ...emergencyHeads }, [
-  ...emergencies.flatMap(({ read }) => read.flatMap(({ needs, bars }) => [...needs, ...bars].flat(2))),
+  ...index.words,
   ...[emergencyPlain, supposing, asking, askingLeave, somebodyKnown, emergencySmall].flat(),
 ]);
 
 /**
  * The emergencies that a text says are happening now, by the ids of their cards, the one to act on first at the head. What
- * is supposed, asked about the law, or told of another day is none. Takes anything; never throws.
+ * is supposed, asked about the law, or told of another day is none. Takes anything; never throws. `reading` is the question
+ * as it was read, where it has been.
  */
-export function emergenciesIn(question: unknown): string[] {
+export function emergenciesIn(question: unknown, reading?: readonly Item[]): string[] {
   if (typeof question !== 'string') return [];
-  const items = read(
-    question
-      .slice(0, longestQuestion)
-      .replace(/['’]s\b/g, '')
-      .replace(/\b911\b/g, 'ambulance'),
+  const text = question
+    .slice(0, longestQuestion)
+    .replace(/['’]s\b/g, '')
+    .replace(/\b911\b/g, 'ambulance');
+  const items = text === question && reading ? reading : read(text);
+  const whole = sentenceOf(items, vocabulary, small);
+  // Nearly always there is no such word in it, and its parts need not be looked at.
+  if (whole.places.has('told-of') || !isTouched(index, whole)) return [];
+  const told = new Set(
+    split(items, '.?!;\n').flatMap((part) => {
+      const clauses = split(part, ',:()').map(clauseOf);
+      return clauses.flatMap((clause, at) => (isSupposed(clauses.slice(0, at)) ? [] : toldIn(clause)));
+    }),
   );
-  const sentences = split(items, '.?!;\n').map((part) => split(part, ',:()').map(clauseOf));
-  if (sentences.flat().some(({ places }) => places.has('told-of'))) return [];
-  const told = emergencies.filter(({ read }) => sentences.some((clauses) => tells(clauses, read)));
-  return told.map(({ id }) => id);
+  return byRank.filter((id) => told.has(id));
 }
 
 /** The answer to a text that tells of an emergency; undefined for any other. To be asked before all else, a broken file of rules included. */
-export function emergencyIn(question: unknown, engine: Engine, job: Job): Reply | undefined {
-  const [first, ...others] = emergenciesIn(question);
+export function emergencyIn(question: unknown, engine: Engine, job: Job, reading?: readonly Item[]): Reply | undefined {
+  const [first, ...others] = emergenciesIn(question, reading);
   return first === undefined ? undefined : emergencyReply([first, ...others], engine, job);
 }
 
@@ -102,13 +104,12 @@ function clauseOf(items: readonly Item[]): Clause {
   return { ...sentenceOf(items, vocabulary, small), typed };
 }
 
-/** True when one part of a sentence says one of the cues as a thing that is so. */
-function tells(clauses: readonly Clause[], cues: readonly Cue[]): boolean {
-  return clauses.some((clause, at) => {
-    const supposed = clauses.slice(0, at).some(({ places }) => supposing.some((word) => places.has(word)));
-    return !supposed && cues.some((cue) => isHeard(cue, clause) && isSo(cue, clause));
-  });
-}
+const isSupposed = (before: readonly Clause[]): boolean =>
+  before.some(({ places }) => supposing.some((word) => places.has(word)));
+
+/** The emergencies that one part of a sentence says as a thing that is so. */
+const toldIn = (clause: Clause): string[] =>
+  Array.from(heardIn(index, clause)).flatMap(({ cue, of }) => (isSo(cue, clause) ? [of] : []));
 
 function isSo(cue: Cue, clause: Clause): boolean {
   const { places } = clause;

@@ -1,5 +1,6 @@
 import { fromBase, toBase } from '../calc/quantity.ts';
 import { byGravity, type Judgement, judgeLimit, judgePractice } from '../rules/judge.ts';
+import type { Knowledge } from '../rules/knowledge.ts';
 import { isQuantity, type LimitRecord, type PracticeRecord } from '../rules/shapes.ts';
 import type { Check, Verdict } from './reply.ts';
 import { fill, say, saySource } from './say.ts';
@@ -20,12 +21,32 @@ export const checkOn = (rule: LimitRecord | PracticeRecord, voice: Voice): Check
 
 /** Every rule that bears on the quantities named, worst first. Where an agency or the asker has another figure, the general rule stands beside it. */
 export function checksOn(about: ReadonlySet<string>, voice: Voice): Check[] {
-  const { limits, practices } = voice.knowledge;
-  const bearing = [...limits.values(), ...practices.values()].filter((rule) => about.has(rule.on.id));
-  return bearing
+  return rulesOn(about, voice.knowledge)
     .flatMap((rule) => checkedBy(rule, voice))
     .filter((check) => check.status !== 'not-applicable')
     .sort((a, b) => gravity(a) - gravity(b) || (a.rule < b.rule ? -1 : 1));
+}
+
+type Rule = LimitRecord | PracticeRecord;
+
+/** The rules of a knowledge base by what they judge, each with its place among all. */
+const ruleIndexes = new WeakMap<Knowledge, ReadonlyMap<string, readonly (readonly [number, Rule])[]>>();
+
+/** The rules that judge one of these quantities or choices, in the order of the records. */
+function rulesOn(about: ReadonlySet<string>, knowledge: Knowledge): Rule[] {
+  const index = ruleIndexes.get(knowledge) ?? ruleIndex(knowledge);
+  ruleIndexes.set(knowledge, index);
+  return [...about]
+    .flatMap((id) => index.get(id) ?? [])
+    .sort(([a], [b]) => a - b)
+    .map(([, rule]) => rule);
+}
+
+function ruleIndex({ limits, practices }: Knowledge): Map<string, (readonly [number, Rule])[]> {
+  const index = new Map<string, (readonly [number, Rule])[]>();
+  for (const [place, rule] of [...limits.values(), ...practices.values()].entries())
+    index.set(rule.on.id, [...(index.get(rule.on.id) ?? []), [place, rule]]);
+  return index;
 }
 
 const gravity = ({ status }: Verdict): number => byGravity.indexOf(status);

@@ -156,9 +156,9 @@ function conflict(scene: Scene): Reply | undefined {
   if (understood.goal && compared(scene, understood.goal.id)) return undefined;
   const given = new Set(understood.facts.map((fact: Fact) => fact.quantity));
   const near = restsOn(solved, [...given]);
-  for (const { method, implied } of conflicts(knowledge, solved, understood.goal?.id)) {
+  for (const { method, implied } of conflicts(knowledge, solved, understood.goal?.id, near)) {
     const record = knowledge.quantities.get(method.finds);
-    if (!record || !near.has(method.finds)) continue;
+    if (!record) continue;
     const unit = voice.unit(record.id);
     const stated = en.fact(record.title, say(record, solved.get(record.id)!.value, unit, voice.isGiven(record.id)));
     const middle = (implied[0] + implied[1]) / 2;

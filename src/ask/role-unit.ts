@@ -15,6 +15,10 @@ interface Circumstances {
   readonly all: readonly Figure[];
 }
 
+/** False where the unit typed leaves no doubt that it measures something else: then no more need be weighed. */
+export const couldMeasure = ({ unit, unclear, form }: Figure, { dimension }: QuantityRecord): boolean =>
+  unit === undefined || unclear || form === 'ratio' || unit === 'USD' ? true : unitRow(unit).dimension === dimension;
+
 /** The unit a figure has in a role; undefined when it cannot have that role. */
 export function unitFor(figure: Figure, record: QuantityRecord, circumstances: Circumstances): Unit | undefined {
   if (figure.form === 'ratio') return ratioUnit(figure, record);

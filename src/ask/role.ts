@@ -6,7 +6,7 @@ import { asRole, isPlausible, shareIn } from './as-role.ts';
 import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import { placeInGroup } from './group-place.ts';
 import type { UnitSystem } from './reply.ts';
-import { unitFor } from './role-unit.ts';
+import { couldMeasure, unitFor } from './role-unit.ts';
 import type { Sentence } from './sentence.ts';
 import { type Titles, titledBefore } from './titles.ts';
 import type { Token } from './token.ts';
@@ -137,6 +137,7 @@ function optionOf(
   all: readonly Figure[],
   context: Context,
 ): Option | undefined {
+  if (!couldMeasure(figure, record)) return undefined;
   const near = context.near.get(record.id);
   const asked = context.asked === record.id;
   const had = context.kept.get(record.id);

@@ -46,8 +46,17 @@ const orderEnds = (a: number, b: number) => ({ low: tidy(Math.min(a, b)), high: 
 /** Takes float dust off a number: 12 digits are more than any tape reads. */
 export const tidy = (x: number): number => Number(x.toPrecision(12));
 
+/** Sources in words: a record's own never changes. */
+const sourceLines = new WeakMap<Source, string>();
+
 /** A source as one line. */
-export function saySource({ document, issuer, edition, place, seen }: Source): string {
+export function saySource(source: Source): string {
+  const line = sourceLines.get(source) ?? sourceLine(source);
+  sourceLines.set(source, line);
+  return line;
+}
+
+function sourceLine({ document, issuer, edition, place, seen }: Source): string {
   const parts = [document, edition && en.edition(edition), issuer, place].filter(Boolean).join(', ');
   return parts + en.seen[seen];
 }

@@ -56,9 +56,9 @@ export interface Understanding {
 /** A cue must weigh this much to be taken for a goal. */
 const enough = 2;
 
-/** Reads a question against the job so far. */
-export function understand(engine: Engine, request: Request, job: Job): Understanding {
-  const items = read(request.question, request.units ? { units: request.units } : {});
+/** Reads a question against the job so far. `before` are its items, where it has been read. */
+export function understand(engine: Engine, request: Request, job: Job, before?: readonly Item[]): Understanding {
+  const items = before ?? read(request.question, request.units ? { units: request.units } : {});
   const sentence = sentenceOf(items, engine.vocabulary, engine.small);
   const commands = commandsIn(sentence);
   const past = commands.has('start-over') ? emptyJob : job;

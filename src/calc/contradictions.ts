@@ -23,21 +23,22 @@ const tolerance = 0.02;
  *
  * With `defaults`, a member that the relation found by being turned round gives way to the band of its default: 20 tons
  * over 2,400 sq ft an inch deep would be mix of 150 lb/sq yd/in, and mix weighs 105 to 120. Leave such a contradiction
- * alone when it is `against` the very quantity that was asked for.
+ * alone when it is `against` the very quantity that was asked for. With `about`, only relations that find one of these.
  */
 export function contradictions(
   net: Network,
   solved: ReadonlyMap<string, Solved>,
   defaults: readonly Known[] = [],
+  about?: ReadonlySet<string>,
 ): Contradiction[] {
-  const bands = bandsOf(defaults);
   const found: Contradiction[] = [];
-  for (const method of net.methods) {
+  for (const method of about ? methodsFor(net, about) : net.methods) {
     if (method.finds !== method.relation.finds.id) continue;
     const whole = solved.get(method.finds);
     if (!whole || whole.soft || whole.by?.relation === method.relation) continue;
     const turnedRound = (id: string): boolean => solved.get(id)?.by?.relation === method.relation;
-    const range = (id: string): Ends | undefined => (turnedRound(id) ? bands.get(id) : firmRange(solved.get(id)));
+    const range = (id: string): Ends | undefined =>
+      turnedRound(id) ? bandOf(defaults, id) : firmRange(solved.get(id));
     if (!method.needs.every(range)) continue;
     const implied = ends(method.by, (id) => range(id)!);
     const room = tolerance * Math.max(Math.abs(whole.low), Math.abs(whole.high));
@@ -51,8 +52,16 @@ export function contradictions(
 const firmRange = (fact: Solved | undefined): Ends | undefined =>
   fact && !fact.soft ? [fact.low, fact.high] : undefined;
 
-function bandsOf(defaults: readonly Known[]): Map<string, Ends> {
-  const bands = new Map<string, Ends>();
-  for (const { id, value, low = value, high = value } of defaults) if (low !== high) bands.set(id, [low, high]);
-  return bands;
+/** Every way to find one of some quantities, in the order of all methods. */
+const methodsFor = ({ finding, methods }: Network, about: ReadonlySet<string>): Method[] =>
+  [...about]
+    .flatMap((id) => finding.get(id) ?? [])
+    .sort((a, b) => a - b)
+    .map((at) => methods[at]!);
+
+/** The band of a default; of a quantity with several the last one that has a band. */
+function bandOf(defaults: readonly Known[], wanted: string): Ends | undefined {
+  const isBand = ({ id, value, low = value, high = value }: Known): boolean => id === wanted && low !== high;
+  const found = defaults.findLast(isBand);
+  return found && [found.low ?? found.value, found.high ?? found.value];
 }

@@ -18,15 +18,15 @@ export function ends(e: Expression, fact: (id: string) => Ends): Ends {
       return [value, value];
     }
     case 'times':
-      return e.of.map((part) => ends(part, fact)).reduce((a, b) => corners(a, b, (x, y) => x * y));
+      return e.of.map((part) => ends(part, fact)).reduce((a, b) => corners(a, b, multiply));
     case 'plus':
       return e.of.map((part) => ends(part, fact)).reduce((a, b) => [a[0] + b[0], a[1] + b[1]]);
     case 'over': {
       const under = ends(e.of[1], fact);
-      return under[0] <= 0 && under[1] >= 0 ? anything : corners(ends(e.of[0], fact), under, (x, y) => x / y);
+      return under[0] <= 0 && under[1] >= 0 ? anything : corners(ends(e.of[0], fact), under, divide);
     }
     case 'minus':
-      return corners(ends(e.of[0], fact), ends(e.of[1], fact), (x, y) => x - y);
+      return corners(ends(e.of[0], fact), ends(e.of[1], fact), subtract);
     case 'larger':
       return corners(ends(e.of[0], fact), ends(e.of[1], fact), Math.max);
     case 'smaller':
@@ -68,9 +68,13 @@ export function ends(e: Expression, fact: (id: string) => Ends): Ends {
 
 const anything: Ends = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 const noFact = (): number => Number.NaN;
+const multiply = (x: number, y: number): number => x * y;
+const divide = (x: number, y: number): number => x / y;
+const subtract = (x: number, y: number): number => x - y;
 
 function corners(a: Ends, b: Ends, join: (x: number, y: number) => number): Ends {
-  return around([join(a[0], b[0]), join(a[0], b[1]), join(a[1], b[0]), join(a[1], b[1])]);
+  const [one, two, three, four] = [join(a[0], b[0]), join(a[0], b[1]), join(a[1], b[0]), join(a[1], b[1])];
+  return [Math.min(one, two, three, four), Math.max(one, two, three, four)];
 }
 
 const around = (values: readonly number[]): Ends => [Math.min(...values), Math.max(...values)];

@@ -82,7 +82,9 @@ const none: readonly string[] = [];
 function work(method: Method, solved: ReadonlyMap<string, Solved>, counted: boolean): Solved | undefined {
   const value = evaluate(method.by, (id) => solved.get(id)!.value);
   if (!Number.isFinite(value)) return undefined;
-  let [ranged, said, soft] = [false, false, false];
+  let ranged = false;
+  let said = false;
+  let soft = false;
   let assumed = none;
   for (const id of method.needs) {
     const fact = solved.get(id)!;
@@ -91,9 +93,9 @@ function work(method: Method, solved: ReadonlyMap<string, Solved>, counted: bool
     soft ||= fact.soft;
     assumed = union(assumed, fact.assumed);
   }
-  const point: Ends = [value, value];
-  const [low, high] = ranged ? endsOf(method, (id) => rangeOf(solved.get(id)!), point) : point;
-  const [saidLow, saidHigh] = said ? endsOf(method, (id) => saidRangeOf(solved.get(id)!), point) : point;
+  let [low, high, saidLow, saidHigh] = [value, value, value, value];
+  if (ranged) [low, high] = endsOf(method, (id) => rangeOf(solved.get(id)!), value);
+  if (said) [saidLow, saidHigh] = endsOf(method, (id) => saidRangeOf(solved.get(id)!), value);
   return {
     id: method.finds,
     value: counted ? saidHigh : value,
@@ -110,9 +112,9 @@ function work(method: Method, solved: ReadonlyMap<string, Solved>, counted: bool
 const rangeOf = ({ low, high }: Solved): Ends => [low, high];
 const saidRangeOf = ({ saidLow, saidHigh }: Solved): Ends => [saidLow, saidHigh];
 
-function endsOf(method: Method, fact: (id: string) => Ends, otherwise: Ends): Ends {
+function endsOf(method: Method, fact: (id: string) => Ends, otherwise: number): Ends {
   const found = ends(method.by, fact);
-  return found.every(Number.isFinite) ? found : otherwise;
+  return Number.isFinite(found[0]) && Number.isFinite(found[1]) ? found : [otherwise, otherwise];
 }
 
 /** Both lists, each name once, in order. */

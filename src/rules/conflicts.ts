@@ -6,11 +6,17 @@ type Facts = ReadonlyMap<string, Solved>;
 /**
  * Facts that cannot all be so, as the records have it. Of what the relations contradict this leaves out plans and rules
  * of thumb, figures found by one, stand-ins where the better relation can be worked, and a relation that only hands back
- * what one of its own members was worked from. `goal` is what was asked for: a figure that is asked is not held against its own default.
+ * what one of its own members was worked from. `goal` is what was asked for: a figure that is asked is not held against its
+ * own default. With `about`, only what is at odds with one of these.
  */
-export function conflicts(knowledge: Knowledge, solved: Facts, goal?: string): Contradiction[] {
+export function conflicts(
+  knowledge: Knowledge,
+  solved: Facts,
+  goal?: string,
+  about?: ReadonlySet<string>,
+): Contradiction[] {
   const { network, defaults, relations } = knowledge;
-  return contradictions(network, solved, defaults).filter(({ method, against }) => {
+  return contradictions(network, solved, defaults, about).filter(({ method, against }) => {
     const isPlan = (id: string | undefined): boolean => (id !== undefined && relations.get(id)?.plan) ?? false;
     if (isPlan(method.relation.id) || isPlan(solved.get(method.finds)?.by?.relation.id)) return false;
     if (goal !== undefined && against === goal) return false;

@@ -13,12 +13,21 @@ export function filled(text: string, voice: Voice): string {
 }
 
 /** A card as a reply lists it. */
-export const hitOf = ({ id, title, text }: Card, score: number, voice: Voice): CardHit => ({
-  id,
-  title: capital(title),
-  excerpt: excerptOf(filled(text, voice)),
+export const hitOf = (card: Card, score: number, voice: Voice): CardHit => ({
+  id: card.id,
+  title: capital(card.title),
+  excerpt: card.text.includes('{') ? excerptOf(filled(card.text, voice)) : plainExcerpt(card),
   score: Number(score.toFixed(3)),
 });
+
+/** How cards without figures open: the same for every answer. */
+const plainExcerpts = new WeakMap<Card, string>();
+
+function plainExcerpt(card: Card): string {
+  const excerpt = plainExcerpts.get(card) ?? excerptOf(card.text);
+  plainExcerpts.set(card, excerpt);
+  return excerpt;
+}
 
 /** What a card rests on, in words. */
 export const basisOf = ({ seen }: Card): string[] =>
