@@ -129,7 +129,7 @@ function ofPatch(
   parts: Parts,
 ): Reply {
   const { book, ...alone } = job;
-  const reply = answered(engine, request, alone, parts);
+  const reply = answered(engine, { request, job: alone, parts, items: undefined });
   const own = reply.job.facts.filter(({ quantity }) => isOfPatch(engine.knowledge, quantity));
   const told = reply.given.some(({ quantity }) => isOfPatch(engine.knowledge, quantity));
   const next = told ? withPatch(book, { ...patch, facts: own }) : book;

@@ -1,5 +1,4 @@
 import type { Context } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { readWho, resultsAsCsv } from '../../ask/quiz/class-results.ts';
 import { readAnswers } from '../../ask/quiz/desk/answers.ts';
 import { classScreens } from '../../ask/quiz/desk/class-screen.tsx';
@@ -8,6 +7,7 @@ import { score } from '../../ask/quiz/mark.ts';
 import { desk } from '../../ask/wording/quiz-desk.en.ts';
 import type { Doors } from '../doors.ts';
 import type { App, Env } from '../env.ts';
+import { limitBody } from '../limit-body.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
 import { problemPage } from '../problem.ts';
@@ -25,7 +25,7 @@ type Opened = Exclude<Awaited<ReturnType<typeof openClass>>, undefined>;
 /** Classes: a set given out under two addresses, one for the trainer and one for the crew, and what came back. */
 export function quizClassRoutes(app: App, { store }: Doors, around: Around): void {
   const show = classScreens(around);
-  const limited = bodyLimit({ maxSize: formLimit, onError: (c) => problemPage(c, 413, en.detail[413](formLimit)) });
+  const limited = limitBody(formLimit, (c) => problemPage(c, 413, en.detail[413](formLimit)));
   const html = (c: Context<Env>, { html, ok }: { readonly html: string; readonly ok: boolean }) =>
     c.html(html, ok ? 200 : 422, { 'Content-Language': 'en' });
   /** Does something with the store; one that cannot is told on a page. */
