@@ -154,3 +154,17 @@ describe('figures read off the published tables', () => {
     }
   });
 });
+
+test('a lift in millimeters is judged by the inch of the manual, which the stem need not say', () => {
+  const asked = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'].flatMap(
+    (seed) =>
+      setOf({ topics: ['lifts'], kinds: ['true-false'], units: 'metric', count: 3, about: ['limit/lift-max'], seed }).set
+        .items,
+  );
+  const lifts = asked.flatMap(({ stem, key }) => {
+    const figure = /^A lift is (\d+) mm thick after rolling\. Does/.exec(stem);
+    return figure ? [{ figure: Number(figure[1]), key }] : [];
+  });
+  expect(lifts.length).toBeGreaterThan(3);
+  for (const { figure, key } of lifts) expect(key, String(figure)).toBe(figure <= 25.4 ? 'Yes' : 'No');
+});

@@ -1,5 +1,18 @@
+const seen = new Map<string, ReadonlySet<string>>();
+/** Texts whose words are remembered: more than the records have. */
+const mostSeen = 4000;
+
 /** Words that carry meaning, cut to their stem: what two texts have in common, or what a stem gives away. */
-export function contentWords(text: string): Set<string> {
+export function contentWords(text: string): ReadonlySet<string> {
+  const before = seen.get(text);
+  if (before) return before;
+  if (seen.size >= mostSeen) seen.clear();
+  const words = wordsIn(text);
+  seen.set(text, words);
+  return words;
+}
+
+function wordsIn(text: string): ReadonlySet<string> {
   const words = text.toLowerCase().match(/[a-z]{3,30}/g) ?? [];
   return new Set(words.map((word) => word.slice(0, 5)).filter((word) => !common.has(word)));
 }

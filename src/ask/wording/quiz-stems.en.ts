@@ -157,7 +157,7 @@ export const practiceStems: Readonly<Record<string, string>> = {
   'traffic-control-last': 'Taking traffic control down: {control-removal}.',
   'no-water-in-cutback': 'The tank holds cutback. Water in it: {tank-water}.',
   'arrow-board-mode': 'The arrow board is {arrow-board}.',
-  'roll-low-to-high': 'The road is {road-shape} here, and it is rolled {rolling-direction}.',
+  'roll-low-to-high': 'Road here: {road-shape}. It is rolled {rolling-direction}.',
 };
 
 /** Rules whose yes or no is a decision to begin or go on: the question is whether you do. */

@@ -81,6 +81,10 @@ const factsInMetric = (facts: Facts): Facts =>
     Object.entries(facts).map(([id, fact]) => [id, typeof fact === 'string' ? fact : inMetric(fact)] as const),
   );
 
+/** True for a fact that the stem tells. */
+const isSaid = ({ id }: LimitRecord, fact: string): boolean =>
+  limitStems[id] === undefined || limitStems[id].includes(`{${fact}}`);
+
 /** Speeds that a rule on a road is asked with. */
 const speeds = [35, 45, 55, 65];
 const shares = [0.8, 1.2, 1.5];
@@ -90,7 +94,7 @@ export function otherScenes(rule: LimitRecord): Facts[] {
   const facts = sceneOf(rule);
   const ends = new Set(quantitiesOf(rule));
   return Object.entries(facts).flatMap(([id, fact]): Facts[] => {
-    if (typeof fact === 'string' || id === rule.on.id) return [];
+    if (typeof fact === 'string' || id === rule.on.id || !isSaid(rule, id)) return [];
     const [number, unit] = fact;
     if (id === 'posted-speed' && unit === 'mph') {
       return speeds.filter((speed) => speed !== number).map((speed) => ({ ...facts, [id]: [speed, unit] }));
@@ -132,10 +136,18 @@ const quantitiesOf = (rule: LimitRecord): string[] =>
     .flatMap((end) => (end && isQuantity(end) ? [end.id] : []));
 
 /** Defaults behind a bound that the stem does not say; a bound that is itself a default is the rule. */
-function unsaidOf(rule: LimitRecord, { solved }: Voice, facts: Facts): string[] {
+function unsaidOf(rule: LimitRecord, { solved, knowledge }: Voice, facts: Facts): string[] {
   const bounds = new Set(quantitiesOf(rule));
   const used = [...bounds].flatMap((id) => solved.get(id)?.assumed ?? []);
-  return used.filter((fact) => !bounds.has(fact) && !(fact.split('=')[0]! in facts));
+  const assumed = used.filter((fact) => !bounds.has(fact) && !(fact.split('=')[0]! in facts));
+  return [...assumed, ...Object.keys(facts).filter((id) => !isSaid(rule, id) && !isUsual(id, facts[id]!, knowledge))];
+}
+
+/** True for a fact that is so anyhow: the default of its record, or a choice that only sets the scene of the rule. */
+function isUsual(id: string, fact: Facts[string], { quantities }: Knowledge): boolean {
+  if (typeof fact === 'string') return true;
+  const usual = quantities.get(id)?.default;
+  return usual !== undefined && compare(toBase(...fact), toBase(usual.number, usual.unit)) === 0;
 }
 
 /** Rules that say otherwise of the same figures: another one on the same quantity, or one that stands beside this. */

@@ -1,4 +1,5 @@
 import type { Random } from '../random.ts';
+import { contentWords } from '../words.ts';
 
 /** Share of the key that an option has to be off by, so that a near miss is no wrong answer. */
 export const nearMiss = 0.08;
@@ -54,6 +55,13 @@ export function alike(a: string, b: string): boolean {
   return long <= lengthRatio * short || long - short <= lengthSlack;
 }
 
+/** True when two texts are one thing in two wordings: most of the words that carry meaning are in both. */
+export function saysAsMuch(a: string, b: string): boolean {
+  const [one, other] = [contentWords(a), contentWords(b)];
+  const shared = [...one].filter((word) => other.has(word)).length;
+  return shared > 1 && shared >= 0.6 * Math.max(one.size, other.size);
+}
+
 /** Up to `many` texts that are alike in length among themselves and with the key; those near in meaning before others. */
 export function alikeTo<T extends { readonly text: string; readonly near?: boolean }>(
   random: Random,
@@ -66,7 +74,8 @@ export function alikeTo<T extends { readonly text: string; readonly near?: boole
   for (const each of [...shuffled.filter(({ near }) => near), ...shuffled.filter(({ near }) => !near)]) {
     if (taken.length === many) break;
     const others = [key, ...taken.map(({ text }) => text)];
-    if (others.every((text) => text !== each.text && alike(text, each.text))) taken.push(each);
+    if (others.every((text) => text !== each.text && alike(text, each.text) && !saysAsMuch(text, each.text)))
+      taken.push(each);
   }
   return taken;
 }

@@ -159,7 +159,7 @@ function toleranceOf(
 
 function toChoose(worked: Worked, random: Random, place: number): Draft | undefined {
   const { record, unit, at, tolerance, slips } = worked;
-  const text = (base: number): string => oneFigure(say(record, base, unit));
+  const text = (base: number): string => oneFigure(say(record, base, unit, unit === 'in' && isSixteenths(base)));
   const wrong = Object.entries(slips).flatMap(([mistake, of]): Figured[] => {
     const figure = of(at);
     return Number.isFinite(figure) && figure > 0 ? [{ text: text(figure), figure, mistake }] : [];
@@ -188,6 +188,9 @@ function toFillIn(worked: Worked): Draft {
     },
   };
 }
+
+/** True for inches that a rule shows: as a fraction they are as plain as any other option. */
+const isSixteenths = (base: number): boolean => Math.abs(base * 16 - Math.round(base * 16)) < 1e-6;
 
 /** "3/4 in (0.75 in)" without the second figure, "about 3/4 in (0.781 in)" without the first: an option is one figure. */
 const oneFigure = (text: string): string => {
