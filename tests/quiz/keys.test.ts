@@ -158,8 +158,8 @@ describe('figures read off the published tables', () => {
 test('a lift in millimeters is judged by the inch of the manual, which the stem need not say', () => {
   const asked = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'].flatMap(
     (seed) =>
-      setOf({ topics: ['lifts'], kinds: ['true-false'], units: 'metric', count: 3, about: ['limit/lift-max'], seed }).set
-        .items,
+      setOf({ topics: ['lifts'], kinds: ['true-false'], units: 'metric', count: 3, about: ['limit/lift-max'], seed })
+        .set.items,
   );
   const lifts = asked.flatMap(({ stem, key }) => {
     const figure = /^A lift is (\d+) mm thick after rolling\. Does/.exec(stem);
