@@ -1,3 +1,4 @@
+import { work } from '../rules/work.ts';
 import { isBesideThePoint } from './beside-the-point.ts';
 import { cards } from './cards.generated.ts';
 import { linkedCards } from './cards-linked.ts';
@@ -10,8 +11,10 @@ import type { Card } from './search/card.ts';
 import { cardsById } from './search/shelf.ts';
 import { basisOf, filled, hitOf } from './search/shown.ts';
 import { searchCards } from './search.ts';
+import type { Sentence } from './sentence.ts';
 import { cardWords } from './wording/cards.ts';
 import { en } from './wording/en.ts';
+import { isAfterNext } from './work-goals.ts';
 
 /** Answers with a card: its text with the figures in it, what it rests on, and what to ask next. Throws RangeError for an unknown id. */
 export function cardReply(scene: Scene, id: string): Reply {
@@ -33,13 +36,21 @@ export function cardReply(scene: Scene, id: string): Reply {
   };
 }
 
+/** The card that a question asks for by name: "Card: pilot car", or its id. */
+function namedCard(question: string): string | undefined {
+  const name = /^\s{0,4}card:\s{0,4}(.{1,80}?)\s{0,4}$/i.exec(question)?.[1]?.toLowerCase();
+  return name && cards.find(({ id, title }) => id === name || title.toLowerCase() === name)?.id;
+}
+
 /** How well a card must answer to be told in place of what a record answers. */
 const thanRecord = 0.84;
+/** And in place of the steps of a stage, which say something of all that is done there. */
+const thanStep = 0.8;
 
 /** With no record found: the fewer words of a question the cards know, the surer one must be, or everyday talk would be answered with a card. */
 const thanAsking: readonly (readonly [words: number, score: number])[] = [
   [1, 0.9],
-  [2, 0.7],
+  [2, 0.6],
   [3, 0.5],
 ];
 
@@ -50,17 +61,26 @@ const thanAsking: readonly (readonly [words: number, score: number])[] = [
  */
 export function cardInstead(scene: Scene): string | undefined {
   const { goal, facts, sentence, isAnswer } = scene.understood;
+  const named = namedCard(scene.request.question);
+  if (named) return named;
   const open = !goal || isBesideThePoint(scene);
-  const isFigured = facts.some((fact) => 'unit' in fact) || figureAsks.some((word) => sentence.places.has(word));
+  const asksFigure = figureAsks.some((word) => sentence.places.has(word));
+  const isFigured = asksFigure || facts.some((fact) => 'unit' in fact);
   const isJudged = !open && sentence.places.has('@check') && (goal.kind === 'limit' || goal.kind === 'quantity');
-  if (!open && (isAnswer || isFigured || isJudged || ownReply.has(goal.kind))) return undefined;
+  if (!open && (isAnswer || isJudged || (isFigured && goal.kind !== 'step'))) return undefined;
   const { hits, heard } = searchCards(scene, 1);
   const [hit] = hits;
   if (!hit) return undefined;
   if (open) return thanAsking.some(([words, score]) => heard >= words && hit.score >= score) ? hit.id : undefined;
   const card = cardsById.get(hit.id)!;
-  const bearsOn = card.links.some((link) => link.endsWith(`/${goal.id}`));
-  return !card.emergency && !bearsOn && hit.score >= thanRecord ? card.id : undefined;
+  const about = goal.id.replace(/^done-/, '');
+  const bearsOn = card.links.some((link) => link.endsWith(`/${about}`));
+  if (card.emergency) return undefined;
+  if (goal.kind === 'step') {
+    const isBetter = heard > 1 && hit.score >= thanStep && (asksFigure || !bearsOn);
+    return isBetter && isStage(goal.id, sentence) ? card.id : undefined;
+  }
+  return !ownReply.has(goal.kind) && !bearsOn && hit.score >= thanRecord ? card.id : undefined;
 }
 
 /**
@@ -91,6 +111,10 @@ export function cardAbout(scene: Scene, record: string): string | undefined {
 const fewestTold = 3;
 /** How well a card that bears on a record must answer to be told where nothing can be worked out. */
 const bearsOn = 0.35;
+/** A stage is spoken of, or is said to be over; what comes next is not what is asked. */
+function isStage(id: string, sentence: Sentence): boolean {
+  return (work.steps.has(id) || id.startsWith('done-')) && !isAfterNext(sentence);
+}
 
 /** What a record of these kinds answers is a reply of its own, told whole: the steps, or which repair. */
 const ownReply: ReadonlySet<string> = new Set(['step', 'defect', 'repair']);
@@ -134,7 +158,7 @@ function nextOf({ links }: Card, { engine }: Scene): string[] {
   const named = (kind: string): string[] =>
     links.filter((link) => link.startsWith(`${kind}/`)).map((link) => link.slice(kind.length + 1));
   const figures = named('quantity').flatMap((id) => engine.knowledge.quantities.get(id)?.asks ?? []);
-  const titles = named('card').map((id) => capital(cardsById.get(id)!.title));
+  const titles = named('card').map((id) => en.cardNamed(cardsById.get(id)!.title));
   return [...figures, ...titles].slice(0, mostNext);
 }
 

@@ -8,7 +8,7 @@ import { givenOf, knownFrom } from './facts.ts';
 import { ignoredIn } from './ignored.ts';
 import { blank, refuse } from './refusal.ts';
 import type { CardHit, Choice, Clarify, Reason, Reply } from './reply.ts';
-import { say } from './say.ts';
+import { capital, say } from './say.ts';
 import type { Scene } from './scene.ts';
 import { en } from './wording/en.ts';
 
@@ -94,6 +94,8 @@ function askOption(scene: Scene, fact: string): Clarify | undefined {
 /** Asks what the figures are for, when the question has figures and no aim. */
 export function askWhat(scene: Scene): Reply {
   if (scene.understood.fresh.length === 0) {
+    const near = scene.parts.cards?.search(scene).hits.filter(({ score }) => score >= likelyMeant) ?? [];
+    if (near.length > 0) return whichCard(scene, near);
     const reply = refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
     return { ...reply, cards: nearestCards(scene) };
   }
@@ -114,6 +116,16 @@ export function askWhat(scene: Scene): Reply {
     text: en.whatFor(en.known(factsInWords(scene))),
     choices,
   });
+}
+
+/** How well a card must answer for a question without an aim to be taken as one about it. */
+const likelyMeant = 0.7;
+
+/** Asks which of the cards is meant, where a question names something of the trade and says no more. */
+function whichCard(scene: Scene, near: readonly CardHit[]): Reply {
+  const choices = near.map(({ title }): Choice => ({ text: capital(title), send: en.cardNamed(title) }));
+  const clarify = { quantity: 'goal', text: en.whatAbout(choices.map(({ text }) => text)), choices };
+  return { ...clarifying(scene, 'no-goal', 'no-goal', clarify), cards: near };
 }
 
 /** Cards that come nearest to a question no card answers. */

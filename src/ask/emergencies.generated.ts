@@ -35,7 +35,8 @@ export const emergencies: readonly Card[] = [
         "quemado",
         "hot-mix|liquid fell|dropped|landed+on+person|body",
         "liquid|hot-mix in+body -track|tracks",
-        "stuck liquid|hot-mix body -glove|gloves"
+        "stuck liquid|hot-mix body -glove|gloves",
+        "hot-mix|liquid in+glove|gloves|sleeve|collar"
       ]
     }
   },
@@ -76,7 +77,11 @@ export const emergencies: readonly Card[] = [
         "vehicle+hit",
         "vehicle|truck went+into|through zone|machine|truck|worker",
         "vehicle|truck drove|went through|into zone",
-        "vehicle smashed|slammed machine|truck|vehicle"
+        "vehicle smashed|slammed machine|truck|vehicle",
+        "vehicle|person|truck crash|ran|slammed|drove|plowed+into queue|vehicle|truck|machine|sign",
+        "vehicle|person|truck crash queue",
+        "vehicle ran|came+through zone|cone|sign|taper|line",
+        "vehicle+ran|came+through -day -hour -at"
       ]
     }
   },
@@ -178,7 +183,9 @@ export const emergencies: readonly Card[] = [
         "smoke pouring|rolling|coming machine|truck|engine|tank",
         "exploded|explosion",
         "incendio",
-        "machine|truck|engine|tank|hose blew+up"
+        "machine|truck|engine|tank|hose blew+up",
+        "flames smoke|machine|truck|engine|hood|tank|hose -heater -burner -lit",
+        "smoke under|inside+hood|cab|engine"
       ]
     }
   },
@@ -247,7 +254,10 @@ export const emergencies: readonly Card[] = [
         "dizzy|confused|staggering|vomit|crazy heat|sun|sweating",
         "quit|stopped|stop+sweating",
         "down|weak|sick heat -slow -cool",
-        "making|makes+sense heat"
+        "making|makes+sense heat",
+        "confused|dizzy|crazy|staggering hot person|body",
+        "hot+skin confused|dizzy|red|dry",
+        "dizzy|confused vomit"
       ]
     }
   },
@@ -292,7 +302,9 @@ export const emergencies: readonly Card[] = [
         "man|person+down",
         "choking person",
         "drowning",
-        "not+moving person -traffic -truck -car"
+        "not+moving person -traffic -truck -car",
+        "cut|lost|severed|took body off -windrow|row|hump|lift",
+        "dizzy|confused|vomit person -from"
       ]
     }
   },
@@ -331,7 +343,9 @@ export const emergencies: readonly Card[] = [
         "wire spark|sparking|arc|arcing|buzzing",
         "electrocuted",
         "bed|truck|boom|bucket touch|touched|hit|against|touching line -center|centerline|yellow|white|paint|string|edge|fog|stop",
-        "cable cut|broke|down|hit spark|sparks|sparking"
+        "cable cut|broke|down|hit spark|sparks|sparking",
+        "zapped person",
+        "shocked person"
       ]
     }
   },
@@ -373,7 +387,10 @@ export const emergencies: readonly Card[] = [
         "machine rolled person",
         "volcado",
         "machine|truck went+over+sideways|side",
-        "machine|truck rolled|slid|ran|went+down|off|over bank|hill|embankment|slope|ravine|cliff -patch -mat -lift -joint"
+        "machine|truck rolled|slid|ran|went+down|off|over bank|hill|embankment|slope|ravine|cliff -patch -mat -lift -joint",
+        "machine|truck+gone|went+over -line -tack -zone -cone -it -patch -mat -lift -road -surface -joint -twice -again -times -windrow -area -spot -edges",
+        "machine|truck has|have+gone+over -line -tack -zone -cone -it -patch -mat -lift -road -surface -joint -twice -again -times -windrow -area -spot -edges",
+        "machine|truck rolled|ran|drove|went|slid+in|into|off drain|bank|embankment|edge -liquid -leak -hot-mix -mat -patch -lift -windrow"
       ]
     }
   },
@@ -405,7 +422,8 @@ export const emergencies: readonly Card[] = [
       "cues": [
         "liquid|machine|truck leak|went|got in|into|to|toward|towards|for|down+water|drain",
         "liquid in|into+water",
-        "sheen water|liquid"
+        "sheen water|liquid",
+        "lost|dumped|leak liquid drain|water"
       ]
     }
   },
@@ -485,7 +503,10 @@ export const emergencies: readonly Card[] = [
         "atropellado",
         "fell|dropped|slammed|landed|rolled+on|onto+person|body -hot -hot-mix -liquid",
         "caught+body",
-        "backed|rolled|drove|swung|hit|ran|knocked not+moving|breathing person"
+        "backed|rolled|drove|swung|hit|ran|knocked not+moving|breathing person",
+        "caved|cave|collapsed+in|down|on|onto person -heat -sun -hot -out",
+        "buried person",
+        "person+down vehicle|truck|machine -heat"
       ]
     }
   }

@@ -99,7 +99,7 @@ export function suits(
 }
 
 /** True for "mix and tack ordered, machines checked, next?": a statement of what is done, and the question what comes now. */
-const isAfterNext = (sentence: Sentence): boolean =>
+export const isAfterNext = (sentence: Sentence): boolean =>
   asksNext(sentence) &&
   ![...figureAsks, 'how', ...amounts, '#mass', '#volume', '#rate'].some((word) => sentence.places.has(word)) &&
   stageSaid(sentence) !== undefined;

@@ -23,6 +23,8 @@ export interface CardIndex {
 
 /** The words of a title or of a way of asking, each with its weight, and their weight together. */
 interface Phrase {
+  /** Less than 1 for a single word that many cards speak of: alone it asks for none of them, but for the card on the word. */
+  readonly tells: number;
   readonly words: readonly (readonly [word: string, weight: number])[];
   readonly weight: number;
 }
@@ -37,6 +39,8 @@ const close = 25;
 const enough = { one: 0.45, several: 0.3 };
 /** What a word counts for that nobody asks by, beside the rarest one that is asked by: less where a card speaks of it, more where none does. */
 const strange = { spokenOf: 0.6, foreign: 1.4 };
+/** The weight from which a word alone asks for a card. */
+const telling = 4;
 /** How far each counts: the likest way of asking, the share of the question that the card speaks of, the search's own order. */
 const counts = { alike: 0.5, share: 0.3, order: 0.2 };
 
@@ -58,7 +62,9 @@ function build(cards: readonly (readonly [string, readonly string[]])[]): CardIn
   const weight = weightsOf(cards.map(([, phrases]) => phrases.flatMap((phrase) => phrase.split(' '))));
   const rarest = Math.log2(1 + cards.length);
   const unknown = (word: string): number => rarest * (isSpokenOf(word) ? strange.spokenOf : strange.foreign);
-  const phrases = new Map(cards.map(([id, lines]) => [id, lines.map((line) => phraseOf(line, weight))]));
+  const phrases = new Map(
+    cards.map(([id, lines]) => [id, lines.map((line) => phraseOf(line, weight, id.startsWith('term-')))]),
+  );
 
   const find = (terms: readonly Term[]): Found[] => {
     const words = new Set(terms.flatMap(({ head, typed }) => [head, typed]));
@@ -97,14 +103,15 @@ function weightsOf(cards: readonly (readonly string[])[]): (word: string) => num
   return (word) => weights.get(word) ?? 0;
 }
 
-function phraseOf(line: string, weight: (word: string) => number): Phrase {
+function phraseOf(line: string, weight: (word: string) => number, isTerm: boolean): Phrase {
   const words = line.split(' ').map((word) => [word, weight(word)] as const);
-  return { words, weight: words.reduce((sum, [, each]) => sum + each, 0) };
+  const all = words.reduce((sum, [, each]) => sum + each, 0);
+  return { words, weight: all, tells: isTerm || words.length > 1 ? 1 : Math.min(1, all / telling) };
 }
 
 /** How much of two phrases, by weight, is in both. */
 function likeness(phrase: Phrase, words: ReadonlySet<string>, all: number): number {
   let both = 0;
   for (const [word, weight] of phrase.words) if (words.has(word)) both += weight;
-  return (2 * both) / (phrase.weight + all);
+  return (phrase.tells * 2 * both) / (phrase.weight + all);
 }

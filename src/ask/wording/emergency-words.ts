@@ -6,13 +6,18 @@ const listed = (aliases: Aliases): Readonly<Record<string, readonly string[]>> =
 
 const words = (text: string): readonly string[] => text.split(' ');
 
+/** Common given names: nobody writes that the truck backed over the laborer. */
+const givenNames =
+  'mike|joe|bob|dave|kevin|steve|jim|tom|john|dan|jeff|brian|scott|jason|eric|greg|kyle|tyler|josh|matt|chris|nick|tony|ben|sam|alex|ryan|adam|justin|travis|cody|brandon|dustin|derek|jesse|carl|gary|larry|jerry|terry|randy|ricky|danny|billy|bobby|jimmy|johnny|tommy|eddie|freddy|frank|fred|george|paul|peter|phil|ralph|roy|russ|ron|todd|tim|troy|vince|walt|wayne|zack|luke|jake|josé|jose|juan|luis|carlos|miguel|pedro|jorge|manuel|jesús|jesus|francisco|antonio|roberto|ricardo|javier|raul|rafael|hector|oscar|sergio|diego|pablo|alberto|fernando|eduardo|maria|sarah|lisa|amy|jenny|kelly|karen|linda|susan';
+
 /**
  * Head words of emergencies. They stand apart from the words of the trade: there a hand is a man or a tool and bleeding is
  * a fault of the mat, here both are of a body.
  */
 export const emergencyHeads = listed({
   person:
-    "guy|guys|man|men|worker|laborer|labourer|raker|operator|driver|kid|buddy|coworker|woman|lady|flagger|flagman|flaggers|foreman|boss|inspector|pedestrian|walker|cyclist|biker|child|boy|girl|somebody|someone|him|her|he|hes|he's|she|shes|she's|me|myself|im|i'm|mechanic|spotter|crewman|hombre|trabajador|banderero|muchacho|compañero",
+    "guy|guys|man|men|worker|laborer|labourer|raker|operator|driver|kid|buddy|coworker|woman|lady|flagger|flagman|flaggers|foreman|boss|inspector|pedestrian|walker|cyclist|biker|child|boy|girl|somebody|someone|him|her|he|hes|he's|she|shes|she's|me|myself|im|i'm|mechanic|spotter|crewman|hombre|trabajador|banderero|muchacho|compañero|" +
+    givenNames,
   body: 'arm|arms|leg|legs|hand|hands|foot|feet|finger|fingers|skin|face|head|chest|neck|ankle|ankles|knee|knees|wrist|elbow|hip|ribs|rib|nose|thumb|shin|thigh|boot|boots|ear|mouth|stomach|shoulderblade|brazo|pierna|mano|pie|cara|piel',
   eye: 'eyes|eyeball|ojo|ojos',
   burn: 'burnt|burns|scald|scalded|scalding',
@@ -20,7 +25,7 @@ export const emergencyHeads = listed({
   liquid: 'tack|oil|emulsion|cutback|diesel|fuel|gasoline|binder|hydraulic fluid|antifreeze|emulsión',
   'hot-mix': 'mix|asphalt|blacktop|premix|hotmix|asfalto|mezcla|tar|binder',
   splash: 'splashed|sprayed|spray|squirt|squirted|spilled|poured|shot',
-  hit: 'struck|hits|clipped|rammed|smacked|golpeó|golpeo',
+  hit: 'struck|hits|clipped|rammed|smacked|nailed|plowed into|golpeó|golpeo',
   'run-over': 'run over|ran over|runned over|backed over|back over|drove over|drive over|rolled onto',
   'ran-him-over': 'ran him over|ran her over|run him over|run her over|ran a guy over|ran me over',
   atropellado: 'atropelló|atropello|atropellaron',
@@ -28,6 +33,10 @@ export const emergencyHeads = listed({
   crushed: 'crush',
   machine:
     'roller|grader|loader|distributor|tractor|dozer|backhoe|skidsteer|kettle|mill|broom|paver|excavator|compactor|machine|machines|aplanadora|rodillo|motoconformadora|equipo',
+  snake: 'snakes|rattlesnake|rattlesnakes|rattler|copperhead|cottonmouth|moccasin|víbora|vibora|culebra|serpiente',
+  queue:
+    'line of cars|lines of cars|stopped cars|stopped traffic|backup|back of the line|end of the line|back of the queue|end of the queue|waiting cars',
+  zapped: 'got a shock|got shocked|electric shock',
   bee: 'bees|wasp|wasps|hornet|hornets|yellow jacket|yellow jackets|yellowjacket|yellowjackets|avispa|abeja',
   truck: 'trucks|camion|camión|dumptruck',
   vehicle: 'car|cars|pickup|semi|van|suv|motorcycle|motorist|vehicle|bus|trailer|rig|carro|coche|camioneta',
@@ -36,7 +45,7 @@ export const emergencyHeads = listed({
   wire: 'wires|power line|power lines|powerline|powerlines|overhead line|overhead lines|overhead wire|overhead wires|lines overhead|electric line|electric wire|high line|power pole',
   'gas-line': 'gas line|gas lines|gas main|gas pipe|gas service|gas lateral|gasline|natural gas',
   'gas-leak':
-    'gas leak|leaking gas|fuga de gas|smell gas|smells gas|smells like gas|smelling gas|gas smell|gas hissing|gas is hissing',
+    'gas leak|leaking gas|fuga de gas|smell gas|smells gas|smells like gas|smelling gas|gas smell|rotten eggs|rotten egg|gas hissing|gas is hissing',
   'power-cable':
     'electric cable|power cable|buried cable|buried electric|buried electric cable|buried power|underground cable|underground electric',
   incendio: 'incendia|incendió|fuego|llamas',

@@ -49,6 +49,9 @@ export const en = {
   known: (facts: readonly string[]) => (facts.length ? `I have ${facts.join(', ')}.` : ''),
   ask: (question: string, known: string) => (known ? `${question} ${known}` : question),
   whatFor: (known: string) => `What do you want to know? ${known}`.trim(),
+  /** How a card is asked for by its title; `namedCard` reads it. */
+  cardNamed: (title: string) => `Card: ${title}`,
+  whatAbout: (titles: readonly string[]) => `What do you want to know? I can tell of: ${titles.join('; ')}.`,
   scope:
     'I answer on blade patching: tons, lifts, tack, windrows, rolling, trucks, traffic control, weather, the steps and what goes wrong.',
   example: 'Try: how many tons for 300 x 12 ft at 2 in.',
