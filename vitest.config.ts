@@ -11,7 +11,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'pure', include: pure.map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`), isolate: false },
+        test: {
+          name: 'pure',
+          include: pure.map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`),
+          isolate: false,
+          testTimeout: 60_000,
+        },
       },
       {
         extends: true,

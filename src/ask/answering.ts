@@ -46,7 +46,9 @@ export function asksForQuiz({ vocabulary, small }: Engine, question: string): bo
 export function askIn(engine: Engine, request: Request, parts: Parts): Reply {
   const job = jobKnownTo(engine, request.job);
   const items = typeof request.question === 'string' && !request.units ? readOnce(request.question) : undefined;
-  const emergency = emergencyIn(request.question, engine, job ?? emptyJob, items);
+  const emergency = parts.cards?.named(request.question)
+    ? undefined
+    : emergencyIn(request.question, engine, job ?? emptyJob, items);
   if (emergency) return emergency;
   const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter(
     (note) => note !== undefined,
@@ -117,6 +119,8 @@ function answered(engine: Engine, { request, job, parts, items }: Asked): Reply 
     isGiven: (id: string) => facts.some((fact) => fact.quantity === id),
   };
   const scene = { engine, understood, voice, job: next, request, parts };
+  const card = parts.cards?.named(question);
+  if (card) return { ...parts.cards!.reply(scene, card), given: [], job };
   if (commands.has('quiz')) return parts.quiz(scene);
   if (understood.sentence.places.has('@why') && goal && hasReason(goal)) return answer(scene);
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);

@@ -5,7 +5,6 @@ import { linkedCards } from './cards-linked.ts';
 import { givenOf } from './facts.ts';
 import { blank } from './refusal.ts';
 import type { CardHit, Reply } from './reply.ts';
-import { capital } from './say.ts';
 import type { CardPart, Scene } from './scene.ts';
 import type { Card } from './search/card.ts';
 import { cardsById } from './search/shelf.ts';
@@ -37,7 +36,8 @@ export function cardReply(scene: Scene, id: string): Reply {
 }
 
 /** The card that a question asks for by name: "Card: pilot car", or its id. */
-function namedCard(question: string): string | undefined {
+function cardNamed(question: unknown): string | undefined {
+  if (typeof question !== 'string') return undefined;
   const name = /^\s{0,4}card:\s{0,4}(.{1,80}?)\s{0,4}$/i.exec(question)?.[1]?.toLowerCase();
   return name && cards.find(({ id, title }) => id === name || title.toLowerCase() === name)?.id;
 }
@@ -61,8 +61,6 @@ const thanAsking: readonly (readonly [words: number, score: number])[] = [
  */
 export function cardInstead(scene: Scene): string | undefined {
   const { goal, facts, sentence, isAnswer } = scene.understood;
-  const named = namedCard(scene.request.question);
-  if (named) return named;
   const open = !goal || isBesideThePoint(scene);
   const asksFigure = figureAsks.some((word) => sentence.places.has(word));
   const isFigured = asksFigure || facts.some((fact) => 'unit' in fact);
@@ -164,6 +162,7 @@ function nextOf({ links }: Card, { engine }: Scene): string[] {
 
 /** The cards and their search, as answers want them. */
 export const cardPart: CardPart = {
+  named: cardNamed,
   instead: cardInstead,
   about: cardAbout,
   reply: cardReply,

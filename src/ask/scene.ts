@@ -23,6 +23,8 @@ export interface Parts {
 
 /** What answers want of the cards. */
 export interface CardPart {
+  /** The card that a text asks for by name, as a choice sends it. */
+  readonly named: (question: unknown) => string | undefined;
   /** The card that answers a question better than what it was taken to be after. */
   readonly instead: (scene: Scene) => string | undefined;
   /** The card that tells about a record, given as `kind/id`, where a question about it gives nothing to judge or to work with. */

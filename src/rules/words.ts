@@ -222,6 +222,7 @@ const usual: Readonly<Record<string, readonly string[]>> = {
   hour: ['hr', 'hrs', 'hora', 'horas'],
   minute: ['mins', 'minuto', 'minutos'],
   cover: ['covered', 'covers'],
+  licensed: ['legally carry', 'legally haul', 'legal to carry', 'legal to haul', 'allowed to carry', 'allowed to haul'],
   overload: ['overloaded', 'overweight', 'load legal', 'legal load', 'legal weight', 'truck legal'],
   what: ["what's", "what'll", 'whats', 'que', 'qué', 'cual', 'cuál'],
   thickness: ['thicknes'],

@@ -57,11 +57,27 @@ describe('a card as an answer', () => {
       .flatMap(({ id }) => cardReply(sceneOf('tell me'), id).next)
       .filter((text) => !text.endsWith('?'));
     const lost = [...new Set(titled)].filter((text) => {
-      const wanted = cards.find(({ title }) => title.toLowerCase() === text.toLowerCase());
-      return wanted?.kind !== 'emergency' && cardsFor(sceneOf(text), [])[0]?.id !== wanted?.id;
+      const wanted = cards.find(({ title }) => `card: ${title}`.toLowerCase() === text.toLowerCase());
+      return !wanted || ask({ question: text }).topic !== wanted.id;
     });
     expect(titled.length).toBeGreaterThan(10);
     expect(lost).toEqual([]);
+  });
+
+  test('a card is answered by its title, whatever else the words could mean, and leaves the job alone', () => {
+    const job = ask({ question: '300 x 12 ft at 2 in, how many tons' }).job;
+    for (const { id, title } of cards) {
+      const reply = ask({ question: `Card: ${title}`, job });
+      expect([reply.kind, reply.topic]).toEqual(['card', id]);
+      expect(reply.job).toEqual(job);
+    }
+  });
+
+  test('a word of the trade alone asks which card is meant, and its choices lead there', () => {
+    const reply = ask({ question: 'what about the roller' });
+    expect(reply).toMatchObject({ kind: 'clarify', reason: 'no-goal' });
+    for (const { send } of reply.clarify!.choices) expect(ask({ question: send }).kind).toBe('card');
+    expect(ask({ question: 'where is the best pizza' })).toMatchObject({ kind: 'unknown', reason: 'out-of-scope' });
   });
 
   test('an id that no card has is refused', () => {

@@ -49,7 +49,7 @@ export const en = {
   known: (facts: readonly string[]) => (facts.length ? `I have ${facts.join(', ')}.` : ''),
   ask: (question: string, known: string) => (known ? `${question} ${known}` : question),
   whatFor: (known: string) => `What do you want to know? ${known}`.trim(),
-  /** How a card is asked for by its title; `namedCard` reads it. */
+  /** How a card is asked for by its title; cards.ts reads it. */
   cardNamed: (title: string) => `Card: ${title}`,
   whatAbout: (titles: readonly string[]) => `What do you want to know? I can tell of: ${titles.join('; ')}.`,
   scope:

@@ -13,13 +13,13 @@ export default choice({
       cues: [
         'standing+water tack|spray|shoot|shot',
         'puddle tack|spray|shoot|shot -no',
-        'wet surface|road|pavement tack|spray|shoot|shot',
+        'wet surface|road|pavement tack|spray|shoot|shot -not+wet',
         'water on+road|surface|pavement tack|spray|shoot|shot',
         'soak tack|spray|shoot|shot',
         'wet|puddle|standing|soaked tack|spray|surface|road|pavement -no -not',
       ],
     },
-    { id: 'frosty', title: 'frost', cues: ['frost|frozen|ice|icy tack|spray|shoot|shot', 'frost on'] },
+    { id: 'frosty', title: 'frost', cues: ['frost|frozen|ice|icy tack|spray|shoot|shot', 'frost on -law'] },
     { id: 'muddy', title: 'mud', cues: ['mud|muddy|clay tack|spray|surface|shoot|shot'] },
     {
       id: 'dusty',

@@ -22,6 +22,7 @@ export default limit({
     '@check load|payload|haul|carry bridge|post|posted|limit',
     'bridge carry|haul|load|truck',
     'over+weight',
+    'licensed #mass load|truck',
     'frost+law',
     '@check #mass truck|load -order -patch -#length -#area',
     'bridge #mass load|cross|truck|haul @check',

@@ -11,7 +11,7 @@ export default quantity({
   cues: [
     'end+taper -ton -mix',
     'how+long feather|ramp|runout',
-    'feather length|long',
+    'feather length|long -include|count',
     'ramp length|long',
     'taper patch+end',
     'taper inch -lane -speed',

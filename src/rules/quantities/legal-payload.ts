@@ -18,9 +18,9 @@ export default quantity({
   roles: {
     after: ['payload'],
     beside: ['truck'],
-    before: ['payload', 'limit', 'license', 'rated', 'capacity', 'licensed', 'carry'],
+    before: ['legally', 'payload', 'limit', 'license', 'rated', 'capacity', 'licensed'],
   },
-  bare: { us: 'ton', metric: 't' },
+  bare: false,
   question: {
     text: 'What load may the truck legally carry?',
     ease: 2,
