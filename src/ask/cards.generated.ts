@@ -211,8 +211,7 @@ export const cards: readonly Card[] = [
   ],
   "links": [
     "practice/overnight",
-    "practice/open-to-traffic",
-    "step/windrow"
+    "practice/open-to-traffic"
   ],
   "seen": [
     {
@@ -228,14 +227,14 @@ export const cards: readonly Card[] = [
   "asks": [
     "roller quit",
     "roller broke",
-    "no roller",
     "nothing to roll with",
     "roller will not start",
     "loads waiting and no roller",
     "roller broke down",
     "roller died",
     "roller will not run",
-    "roller dead"
+    "roller dead",
+    "no roller on the job"
   ],
   "links": [
     "practice/roll-each-lift",
@@ -254,11 +253,11 @@ export const cards: readonly Card[] = [
   "kind": "craft",
   "text": "Not on the deck without the engineer. Stop short of the joint, and ramp the patch down to meet it.\nMix is dead weight that the bridge was not figured for; it plugs drains, buries joints, and what is cut can go through the sealing below.\nA dip right at the bridge is a settling approach: more mix now and again, and it still settles. Report it. Mind too the posted weight when a loaded truck and the roller stand on it.",
   "asks": [
-    "bridge",
     "asphalt on a bridge deck",
     "patch on the deck",
     "bridge joint",
-    "bridge approach"
+    "bridge approach",
+    "patch onto a bridge"
   ],
   "links": [
     "repair/engineer",
@@ -1279,7 +1278,9 @@ emergencies[12]!,
     "pressure",
     "pad test",
     "uneven tack",
-    "check the distributor"
+    "check the distributor",
+    "is the bar shooting even",
+    "how to know the bar is even"
   ],
   "links": [
     "fault/bar-streak",
@@ -1331,7 +1332,9 @@ emergencies[12]!,
     "flagger lunch",
     "swap flaggers",
     "who takes over from the flagger",
-    "flagger cannot leave his post"
+    "flagger cannot leave his post",
+    "flagger has to pee",
+    "flagger has to go"
   ],
   "links": [
     "practice/flagger-count",
@@ -1632,9 +1635,9 @@ emergencies[12]!,
   "asks": [
     "life of a patch",
     "how many years",
-    "how long will it hold",
     "when will it fail",
-    "does it last"
+    "does it last",
+    "will the patch hold up"
   ],
   "links": [
     "repair/blade-patch",
@@ -2696,10 +2699,10 @@ emergencies[12]!,
   "asks": [
     "rubber tire roller",
     "pneumatic or steel",
-    "which roller",
     "drum bridges the rut",
     "roller for ruts",
-    "steel roller for the finish"
+    "steel roller for the finish",
+    "which kind of roller"
   ],
   "links": [
     "practice/drum-bridges-rut",
@@ -3217,6 +3220,8 @@ emergencies[12]!,
   "text": "Where the patch thins out to nothing, at an end or a side. Long feathers at the ends are not felt; a temporary one, for a night, is called a ramp.\nA feather of some length counts as half that length at full depth: tell me whether your length has it in.\nIt is the weakest part: thinner than its stone, so rake the big stone out, and tack as far as it reaches. Where a lip would be felt at speed, key the end in instead.",
   "asks": [
     "define feather",
+    "does the length include the feather",
+    "is the feather in the length",
     "feather meaning",
     "feather edge",
     "fade out the edge",
@@ -3322,7 +3327,6 @@ emergencies[12]!,
     "plant mix",
     "blacktop",
     "cold patch material",
-    "what is the mix made of",
     "asphalt mix"
   ],
   "links": [
@@ -3554,7 +3558,7 @@ emergencies[12]!,
     "cop tells us to open the road"
   ],
   "links": [
-    "practice/open-to-traffic",
+    "card/open-to-traffic",
     "practice/traffic-control-last"
   ],
   "seen": [
@@ -3574,7 +3578,8 @@ emergencies[12]!,
     "low bridge",
     "height under the bridge",
     "adding asphalt under a bridge",
-    "truck clearance sign"
+    "truck clearance sign",
+    "under a bridge"
   ],
   "links": [
     "repair/cut-then-blade",
@@ -4018,22 +4023,22 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "roller break down",
   "roller quit",
   "roller break",
-  "roller",
   "noth roll",
   "roller start",
   "load wait roller",
   "roller break down",
   "roller died",
   "roller run",
-  "roller dead"
+  "roller dead",
+  "roller job"
  ],
  "bridge-deck": [
   "patch run bridg",
-  "bridg",
   "mix asphalt bridg deck",
   "patch deck",
   "bridg joint",
-  "bridg approach"
+  "bridg approach",
+  "patch bridg"
  ],
  "broom-down": [
   "broom down",
@@ -4076,23 +4081,23 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "cold mix wet",
   "aerat",
   "dry cold mix",
-  "mix push roller",
+  "mix push under roller",
   "blad back forth",
   "cur mix",
   "soft cold mix",
-  "mix shov roller"
+  "mix shov under roller"
  ],
  "concrete-below": [
-  "old concret patch",
+  "old concret under patch",
   "old concret",
   "concret bas",
   "slab joint show",
   "patch over concret",
-  "whit slab mix asphalt",
+  "whit slab under mix asphalt",
   "composit road"
  ],
  "covered-line": [
-  "center lin patch",
+  "center lin under patch",
   "cover yellow lin",
   "lost strip",
   "center lin",
@@ -4112,7 +4117,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "craft-deep-ruts": [
   "deep rut hol first",
   "fill rut first",
-  "deep hol lift",
+  "deep hol under lift",
   "level befor first lift",
   "wheelpath wheel-path fill",
   "low spot befor lay"
@@ -4208,7 +4213,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "read ston rock",
   "blad height",
   "read ston",
-  "ston rock roll edg",
+  "ston rock roll under edg",
   "blad low high",
   "depth from seat",
   "ston rock behind toe"
@@ -4273,8 +4278,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "craft-trailing-end": [
   "mix off heel rear wheel",
   "trail end",
-  "mix rear tir",
-  "heel spill wheel",
+  "mix under rear tir",
+  "heel spill under wheel",
   "sid shift blad",
   "wheel mark fresh mix"
  ],
@@ -4473,7 +4478,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "pressur",
   "pad test",
   "uneven tack",
-  "distributor"
+  "distributor",
+  "bar shoot even",
+  "bar even"
  ],
  "fire-ready": [
   "ready fir",
@@ -4493,7 +4500,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "flagger lunch",
   "swap flagger",
   "over from flagger",
-  "flagger cannot leav post"
+  "flagger cannot leav post",
+  "flagger pee",
+  "flagger"
  ],
  "fog-and-sun": [
   "fog dust low sun",
@@ -4600,9 +4609,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "long patch last",
   "lif patch",
   "year",
-  "hold",
   "fail",
-  "last"
+  "last",
+  "patch hold"
  ],
  "how-many-people": [
   "person blad patch",
@@ -4970,10 +4979,10 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "rubber tir steel drum",
   "rubber tir roller",
   "pneumatic steel",
-  "roller",
   "drum bridg rut",
   "roller rut",
-  "steel roller finish"
+  "steel roller finish",
+  "kind roller"
  ],
  "school-bus": [
   "school bus zon",
@@ -5154,6 +5163,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "term-feather": [
   "feather",
   "defin feather",
+  "length includ feather",
+  "feather length",
   "feather",
   "feather edg",
   "fad edg",
@@ -5196,7 +5207,6 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "plant mix",
   "mix blacktop",
   "cold patch mix material",
-  "mix",
   "mix asphalt"
  ],
  "term-tack": [
@@ -5286,13 +5296,14 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "cop open road"
  ],
  "under-bridge": [
-  "bridg wir",
-  "overpass",
+  "under bridg wir",
+  "under overpass",
   "clearanc",
   "low bridg",
-  "height bridg",
-  "add ad mix asphalt bridg",
-  "truck clearanc sign"
+  "height under bridg",
+  "add ad mix asphalt under bridg",
+  "truck clearanc sign",
+  "under bridg"
  ],
  "waste-disposal": [
   "wast go",
@@ -5392,7 +5403,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "wir over job",
   "power lin",
   "overhead wir",
-  "rais bed wir",
+  "rais bed under wir",
   "clos wir",
   "low wir",
   "clearanc power lin"
@@ -5411,7 +5422,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "ton against area",
   "lay thick",
   "ticket squar yard",
-  "run over",
+  "run over under",
   "thick lay",
   "track"
  ]
