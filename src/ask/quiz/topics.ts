@@ -101,6 +101,8 @@ export const lookAlikes: readonly (readonly string[])[] = [
   ['slippage', 'bleeding', 'tack-tracking', 'bar-streak', 'rained-on-tack', 'raveling', 'pickup'],
   ['low-patch', 'ponding', 'joint-open', 'end-bump'],
   ['end-bump', 'roller-marks'],
+  // A blade that goes too fast has a hand in each of these.
+  ['washboards', 'tearing', 'scallops', 'drag-marks', 'segregation', 'ridge', 'spill-under-wheels'],
 ];
 
 /** Facts a rule needs said beside those of its example. */

@@ -35,7 +35,7 @@ export const sceneWords: { readonly [K in keyof ZoneScene]: Readonly<Record<Zone
     'over-with-traffic': 'The row of mix lies half in the lane where cars pass.',
   },
   roller: {
-    firm: 'The roller works in the middle of the mat, off the edge of the road.',
+    firm: 'The roller works in the middle of the mat, away from the edge.',
     'drop-off': 'One end of the drum hangs past the edge of the road, where the shoulder falls away.',
   },
 };
@@ -43,7 +43,7 @@ export const sceneWords: { readonly [K in keyof ZoneScene]: Readonly<Record<Zone
 export const hazardText = {
   stem: 'The drawing shows a work zone from above. What is wrong here?',
   drawing: (words: string) =>
-    `Drawing of a work zone from above, traffic in the closed lane would go up the page. ${words}`,
+    `Drawing of a work zone from above; the right lane is closed. ${words}`,
   labels: {
     signs: 'signs',
     flagger: 'flagger',

@@ -13,6 +13,7 @@ export const quizCommand = {
   --count N               how many questions (10)
   --seed TEXT             any text; left out, it is made from the rest
   --variant A|B           B: the same blueprint with other figures in another order
+  --about RECORD          a record that has to come up, for example fault/washboards; several with commas
   --units us|metric       figures in feet or in meters (us)
   --format FORMAT         text (default), json, csv or qti3
   --no-key                text without the answer key
