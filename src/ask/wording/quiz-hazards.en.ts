@@ -42,8 +42,7 @@ export const sceneWords: { readonly [K in keyof ZoneScene]: Readonly<Record<Zone
 
 export const hazardText = {
   stem: 'The drawing shows a work zone from above. What is wrong here?',
-  drawing: (words: string) =>
-    `Drawing of a work zone from above; the right lane is closed. ${words}`,
+  drawing: (words: string) => `Drawing of a work zone from above; the right lane is closed. ${words}`,
   labels: {
     signs: 'signs',
     flagger: 'flagger',
