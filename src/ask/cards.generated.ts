@@ -207,7 +207,9 @@ export const cards: readonly Card[] = [
     "grader broke down",
     "grader died",
     "grader will not start",
-    "grader dead"
+    "grader dead",
+    "grader won't start",
+    "grader wont run"
   ],
   "links": [
     "practice/overnight",
@@ -234,7 +236,9 @@ export const cards: readonly Card[] = [
     "roller died",
     "roller will not run",
     "roller dead",
-    "no roller on the job"
+    "no roller on the job",
+    "roller won't start",
+    "roller wont run"
   ],
   "links": [
     "practice/roll-each-lift",
@@ -4017,7 +4021,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "grader break down",
   "grader died",
   "grader start",
-  "grader dead"
+  "grader dead",
+  "grader won't start",
+  "grader run"
  ],
  "breakdown-roller": [
   "roller break down",
@@ -4030,7 +4036,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "roller died",
   "roller run",
   "roller dead",
-  "roller job"
+  "roller job",
+  "roller won't start",
+  "roller run"
  ],
  "bridge-deck": [
   "patch run bridg",

@@ -63,6 +63,8 @@ export function judgedInstead(
   const isChecked = sentence.places.has('@check');
   if (found.kind === 'step' || (found.kind === 'fault' && isChecked))
     return impliedPractice(knowledge, sentence, take(undefined).fresh);
+  if (found.kind === 'quantity' && sentence.figures.length === 0 && !isTold)
+    return impliedPractice(knowledge, sentence, take(found).fresh);
   if (!isChecked && !isTold) return undefined;
   if ((found.kind === 'limit' && sentence.figures.length === 0) || found.kind === 'practice') {
     const { fresh } = take(found);

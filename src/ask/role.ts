@@ -62,6 +62,8 @@ const weights = {
   after: 10,
   /** For a word right after, nothing between. */
   beside: 12,
+  /** The same for a count: "a 2 lift patch". */
+  counted: 18,
   before: 8,
   /** That a word or the group says so at all: it settles a tie. */
   told: 0.5,
@@ -255,20 +257,22 @@ const mayBeBare = (
 function wordScore(
   figure: Figure,
   words: Words,
-  { roles, setting }: QuantityRecord,
+  { roles, setting, units, dimension }: QuantityRecord,
   weakWords: ReadonlySet<string>,
 ): { word: number; weak: number } {
   const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
     const at = found.findIndex((word) => !weakWords.has(word) && wanted?.includes(word));
     return at < 0
       ? 0
-      : most - weights.further * at - (at > 0 && !figure.unit && weakWords.has(found[0]!) ? weights.beyondWeak : 0);
+      : most -
+          weights.further * at -
+          (at > 0 && !figure.unit && units.us !== '1' && weakWords.has(found[0]!) ? weights.beyondWeak : 0);
   };
   const word = Math.max(
     best(words.after, roles?.after, weights.after),
     best(words.before, roles?.before, weights.before),
     words.right && roles?.before?.includes(words.right) ? weights.before : 0,
-    words.next && roles?.beside?.includes(words.next) ? weights.beside : 0,
+    words.next && roles?.beside?.includes(words.next) ? (dimension === 'count' ? weights.counted : weights.beside) : 0,
   );
   if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };
   const [next] = words.before;

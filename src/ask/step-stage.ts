@@ -69,7 +69,13 @@ const nextCues = stepAsks.next.map((text) => tradeCue(text));
 
 /** True for a question what comes next. */
 export const asksNext = (sentence: Sentence): boolean =>
-  heardOnce(nexts, sentence, () => nextCues.some((cue) => isHeard(cue, sentence)));
+  heardOnce(nexts, sentence, () => endsOnNow(sentence) || nextCues.some((cue) => isHeard(cue, sentence)));
+
+/** "Mix is dumped. Now?" */
+function endsOnNow({ tokens }: Sentence): boolean {
+  const last = tokens.findLast((token) => token.kind !== 'mark');
+  return last?.kind === 'word' && (last.head === 'now' || last.head === 'next') && tokens.at(-1)?.kind === 'mark';
+}
 
 /** "Just got through sweeping, what's up next": of who asks what comes next, what they speak of is behind them, unless they deny it. */
 function spokenOf(stages: readonly StageCues[], sentence: Sentence): Said | undefined {

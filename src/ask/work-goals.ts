@@ -88,6 +88,13 @@ export function suits(
     figureNames.some((word) => !amounts.includes(word) && places.has(word) && !needs.includes(word))
   )
     return false;
+  if (/^(?:before|after)-/.test(id) && !isBefore(id.split('-')[0]!, cue, sentence)) return false;
+  if (
+    id.startsWith('done-') &&
+    !asksNext(sentence) &&
+    sentence.tokens.some((token) => token.kind === 'mark' && token.text === '?')
+  )
+    return false;
   if (
     id.startsWith('done-') &&
     (places.has('before') || (tellHow.some((word) => places.has(word)) && !asksNext(sentence)))
@@ -97,6 +104,10 @@ export function suits(
   if (id.startsWith('between-') && stepsNamed(sentence).length < 2) return false;
   return !(framed && id !== 'next' && id !== 'rest' && (places.has('@check') || places.has('@why')));
 }
+
+/** True where "before" or "after" stands ahead of the name it goes with: "done with the last rolling, what is left before we go". */
+const isBefore = (word: string, cue: Cue, { places }: Sentence): boolean =>
+  cue.needs.flat(2).some((each) => each !== word && (places.get(each)?.at(-1) ?? -1) > (places.get(word)?.[0] ?? -1));
 
 /** True for "mix and tack ordered, machines checked, next?": a statement of what is done, and the question what comes now. */
 export const isAfterNext = (sentence: Sentence): boolean =>

@@ -28,6 +28,7 @@ export const spanish: Readonly<Record<string, readonly string[]>> = {
   come: ['sale', 'salen'],
   crack: ['grieta', 'grietas', 'agrietado', 'agrietada', 'fisura', 'fisuras'],
   dry: ['seco', 'seca', 'secos', 'secas'],
+  distributor: ['distribuidor', 'distribuidora'],
   dump: ['descargar', 'descargamos', 'vaciar', 'vaciamos', 'tirar', 'tiramos'],
   dust: ['polvo'],
   edge: ['orilla', 'orillas', 'borde', 'bordes'],

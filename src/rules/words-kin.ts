@@ -58,6 +58,9 @@ export const kinLines: readonly string[] = [
   'plug plugged clog clogged',
   'slide slid sliding',
   'leave leaving',
+  'drop drops',
+  'keep keeps',
+  'rut ruts',
 ];
 
 /** Words that deny: any of them rules out what one of them does. */

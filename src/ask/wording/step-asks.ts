@@ -39,6 +39,7 @@ export const stepAsks = {
     'what+do',
     'what up+next',
     'what+first',
+    'what do+first',
     'where go|from+here',
     'next -next+lift|patch|pass|load|truck|day|week|year|lane|sign|time|to|morning|spot',
   ],

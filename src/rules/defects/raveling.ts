@@ -18,7 +18,7 @@ export default defect({
     'old|road|surface rough|pit -residual -residue -spray -shoot -rate -mat -fresh -hole -patch -tack -wide -closed -lane',
     'road|surface losing|lose|lost|shed stone -new -fresh -mat -patch -crack+over',
     'road lose|lost|throw stone -patch -mat',
-    'surface|road gray|grey|brittle|dried old|repair|fix|seal -new -fresh -mat -lump -chunk -piece -tack -base',
+    'surface|road gray|grey|brittle|dried old|repair|fix|seal -new -fresh -mat -lump -chunk -piece -tack -base -residual -spray -gallon',
     'surface|road lose|losing fines|stone|gravel -new -fresh -mat',
     'old+road|pavement weathered|dry|gray|dried|brittle -rut -dip -hole -sag -alligator -new -mat -lump -chunk -piece -fresh -mixed',
     'road|pavement weathered|oxidized',

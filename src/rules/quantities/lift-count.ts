@@ -20,7 +20,7 @@ export default quantity({
     'one+lift or two',
   ],
   roles: { after: ['lift'], beside: ['lift'] },
-  saidAs: [{ cues: ['single+lift', 'same+lift|lane|strip', 'single+shot -tack -spray'], number: 1, unit: '1' }],
+  saidAs: [{ cues: ['single+lift', 'same lift|lane|strip', 'single+shot -tack -spray'], number: 1, unit: '1' }],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 24, unit: '1' } },
   asks: 'How many lifts is that?',
   beside: ['lift-thickness', 'lift-loose', 'lift-mass'],

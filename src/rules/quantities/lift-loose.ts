@@ -16,7 +16,7 @@ export default quantity({
     'how-many|how loose',
     'before roll leave|lay|thick',
     'fluff',
-    'loose #length roll-down',
+    'loose #length ?roll-down',
     'how-many leave roll|rolled',
   ],
   roles: { after: ['loose', 'uncompacted'], before: ['loose'] },

@@ -15,7 +15,7 @@ export default quantity({
   saidAs: [{ cues: ['no+overlap|lap', 'zero+overlap|lap', 'touch strip|lane -how -rut'], number: 0, unit: 'in' }],
   bare: false,
   default: { number: 6, unit: 'in' },
-  plausible: { min: { number: 0.5, unit: 'in' }, max: { number: 60, unit: 'in' } },
+  plausible: { min: { number: 0, unit: 'in' }, max: { number: 60, unit: 'in' } },
   asks: 'What overlap for the roller?',
   beside: ['roller-lanes'],
   usedAt: ['roll-lift', 'final-roll'],

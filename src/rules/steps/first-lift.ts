@@ -76,7 +76,7 @@ export default step({
     'blade angle|pitch|set-up lay',
     'toe heel',
     'how taper end -long -far',
-    'turnout|turn+out how|where|end',
+    'turnout|turn+out how|where',
     'down+pressure',
   ],
 });
