@@ -30,6 +30,5 @@ export const forBrowser = {
   ...shared,
   platform: 'browser',
   target: ['chrome100', 'firefox100', 'safari15.4'],
-  format: 'esm',
   minify: true,
 };

@@ -2,13 +2,12 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, s
 import { dirname, join } from 'node:path';
 import { marked } from './load.mjs';
 
-/** What is built: the entry, if it is there, into one file. */
+/** What is built for Node: the entry, if it is there, into one file. */
 export const bundles = [
-  { entry: 'src/server/start.ts', out: 'dist/server.cjs', runsIn: 'node' },
-  { entry: 'src/server/ask-command.ts', out: 'dist/ask.cjs', runsIn: 'node' },
-  { entry: 'src/server/quiz-command.ts', out: 'dist/quiz.cjs', runsIn: 'node' },
-  { entry: 'src/server/store-command.ts', out: 'dist/store.cjs', runsIn: 'node' },
-  { entry: 'src/client/page.ts', out: 'dist/client/page.js', runsIn: 'browser' },
+  { entry: 'src/server/start.ts', out: 'dist/server.cjs' },
+  { entry: 'src/server/ask-command.ts', out: 'dist/ask.cjs' },
+  { entry: 'src/server/quiz-command.ts', out: 'dist/quiz.cjs' },
+  { entry: 'src/server/store-command.ts', out: 'dist/store.cjs' },
 ];
 
 const watched = ['src', 'content', 'scripts', 'package.json', 'package-lock.json', 'tsconfig.json'];
@@ -26,9 +25,11 @@ export async function ensureBuilt(root) {
     if (isBuilt(root, signature)) return true;
     rmSync(stampPath(root), { force: true });
     const present = bundles.filter(({ entry }) => existsSync(join(root, entry)));
-    const built = await Promise.all(present.map((bundle) => build(root, bundle)));
+    const { buildClient } = await import('./build-client.mjs');
+    const built = await Promise.all([...present.map((bundle) => build(root, bundle)), buildClient(root)]);
     if (built.includes(false)) {
       for (const { out } of bundles) rmSync(join(root, out), { force: true });
+      rmSync(join(root, 'dist/client'), { recursive: true, force: true });
       return false;
     }
     writeFileSync(stampPath(root), signature);
@@ -69,16 +70,16 @@ function isBuilt(root, signature) {
 }
 
 /** Bundles one entry. The file is put in place whole, so that nobody ever reads half of it. */
-async function build(root, { entry, out, runsIn }) {
+async function build(root, { entry, out }) {
   const [{ default: esbuild }, { createHash }] = await Promise.all([import('esbuild'), import('node:crypto')]);
-  const { forBrowser, forNode } = await import('./build-options.mjs');
-  const options = { ...(runsIn === 'node' ? forNode : forBrowser), absWorkingDir: root, write: false };
+  const { forNode } = await import('./build-options.mjs');
+  const options = { ...forNode, absWorkingDir: root, write: false };
   try {
     const { outputFiles } = await esbuild.build({ ...options, entryPoints: [entry], outfile: out });
     const hash = createHash('sha256').update(outputFiles[0].contents).digest('hex').slice(0, 16);
     const path = join(root, out);
     mkdirSync(dirname(path), { recursive: true });
-    writeFileSync(`${path}.new`, runsIn === 'node' ? marked(outputFiles[0].text, hash) : outputFiles[0].text);
+    writeFileSync(`${path}.new`, marked(outputFiles[0].text, hash));
     renameSync(`${path}.new`, path);
     return true;
   } catch (fault) {

@@ -3,6 +3,11 @@ import { runNode } from './child.mjs';
 const tools = [
   { name: 'format and lint', script: 'node_modules/@biomejs/biome/bin/biome', args: ['check', '--max-diagnostics=50'] },
   { name: 'types', script: 'node_modules/typescript/bin/tsc', args: ['-p', '.'] },
+  ...['page', 'worker'].map((name) => ({
+    name: `types of the ${name}`,
+    script: 'node_modules/typescript/bin/tsc',
+    args: ['-p', `src/client/tsconfig.${name}.json`],
+  })),
 ];
 
 /** Runs format, lint and the type check; gives the names of those that found a fault. */

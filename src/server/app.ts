@@ -8,6 +8,7 @@ import { strictHeaders } from './headers.ts';
 import { answerFault, answerNothingHere } from './problem.ts';
 import { askRoute } from './routes/ask.ts';
 import { assetRoutes } from './routes/assets.ts';
+import { clientRoutes } from './routes/client.ts';
 import { healthRoute } from './routes/health.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { pageRoute } from './routes/page.ts';
@@ -25,6 +26,7 @@ export function createApp(needs: Needs): App {
   openApiRoute(app, doors);
   quizRoutes(app, doors);
   assetRoutes(app);
+  clientRoutes(app, doors);
   app.notFound((c) => answerNothingHere(c));
   app.onError((fault, c) => answerFault(fault, c, doors.report));
   return app;

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { Dress } from '../ask/views/document.tsx';
+import { addressOf, clientBuild, clientFile } from './client-files.ts';
 import { fromRoot } from './root.ts';
 
 interface Asset {
@@ -16,13 +17,36 @@ export const stylesheet = asset('bladehand.css', 'text/css; charset=utf-8', [
   'base.css',
   'page.css',
   'answer.css',
+  'phone.css',
   'media.css',
 ]);
 export const quizStylesheet = asset('quiz.css', 'text/css; charset=utf-8', ['quiz.css']);
 export const icon = asset('bladehand.svg', 'image/svg+xml', ['bladehand.svg']);
 
 /** What pages are drawn with. */
-export const dress: Dress = { stylesheet: stylesheet.address, quiz: quizStylesheet.address, icon: icon.address };
+export const dress: Dress = {
+  stylesheet: stylesheet.address,
+  quiz: quizStylesheet.address,
+  icon: icon.address,
+  ...scripts(),
+};
+
+function scripts(): Pick<Dress, 'client'> {
+  const [page, look, answers, touchIcon] = ['page.js', 'look.js', 'answers.js', 'icon-180.png'].map(clientFile);
+  if (!page || !look || !answers) return {};
+  const parts = [answers.file, ...answers.needs].filter((file) => file !== page.file && !page.needs.includes(file));
+  return {
+    client: {
+      page: addressOf(page),
+      needs: page.needs.map((file) => `/assets/${file}`),
+      look: addressOf(look),
+      answers: parts.map((file) => `/assets/${file}`),
+      touchIcon: touchIcon && addressOf(touchIcon),
+      manifest: '/manifest.webmanifest',
+      built: clientBuild.built,
+    },
+  };
+}
 
 /** An asset made of these files, in this order. */
 function asset(name: string, type: string, files: readonly string[]): Asset {

@@ -1,8 +1,16 @@
 import type { MiddlewareHandler } from 'hono';
 
-/** For pages: our own styles and pictures, forms back to us, and nothing else at all. */
-const pagePolicy =
-  "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+/** For pages: our own styles, scripts and pictures, forms back to us, and nothing else at all. No script stands in a page. */
+const pagePolicy = [
+  "default-src 'none'",
+  ...['script-src', 'style-src', 'img-src', 'connect-src', 'manifest-src', 'worker-src', 'form-action'].map(
+    (what) => `${what} 'self'`,
+  ),
+  "base-uri 'none'",
+  "frame-ancestors 'none'",
+].join('; ');
+/** For the worker that keeps the page: it fetches from us and nowhere else. */
+const workerPolicy = "default-src 'none'; connect-src 'self'; base-uri 'none'; frame-ancestors 'none'";
 /** For everything that is no page. */
 const dataPolicy = "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
@@ -25,7 +33,7 @@ export const strictHeaders: MiddlewareHandler = async (c, next) => {
   const { headers } = c.res;
   for (const [name, value] of Object.entries(everywhere)) headers.set(name, value);
   const page = headers.get('Content-Type')?.startsWith('text/html');
-  headers.set('Content-Security-Policy', page ? pagePolicy : dataPolicy);
+  headers.set('Content-Security-Policy', page ? pagePolicy : c.req.path === '/worker.js' ? workerPolicy : dataPolicy);
   // A page may be kept by its own browser: the Back button must not ask to send a form again.
   if (!headers.has('Cache-Control')) headers.set('Cache-Control', page ? 'private, no-cache' : 'no-store');
 };

@@ -6,5 +6,3 @@ export const bodyLimit = 48 * 1024;
 export const formLimit = 128 * 1024;
 /** Longest line of `--jsonl`, in bytes. */
 export const lineLimit = bodyLimit;
-/** Earlier questions that travel with the page, and what they may weigh together, in characters. */
-export const earlierLimit = { questions: 20, characters: 8000 } as const;

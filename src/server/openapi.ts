@@ -41,6 +41,7 @@ export function openApi(ask: (request: Request) => Reply) {
         post: { operationId: 'askOnPage', summary: en.api.form, responses: { 200: page, 422: page } },
       },
       ...quizPaths,
+      ...kept,
       '/openapi.json': {
         get: { operationId: 'openApi', summary: en.api.document, responses: { 200: { description: en.api.document } } },
       },
@@ -57,6 +58,14 @@ export function openApi(ask: (request: Request) => Reply) {
 }
 
 const page = { description: en.api.answerPage, content: { 'text/html': {} } };
+
+/** What a browser fetches by itself to keep the page for where there is no signal. */
+const kept = Object.fromEntries(
+  Object.entries(en.api.kept).map(([path, { id, summary }]) => [
+    path,
+    { get: { operationId: id, summary, responses: { 200: { description: summary } } } },
+  ]),
+);
 
 function problems(statuses: readonly (400 | 413 | 415 | 422 | 500)[]) {
   const content = { 'application/problem+json': { schema: { $ref: ref('Problem') } } };

@@ -2,12 +2,13 @@ import { knownJob } from '../ask/ask.ts';
 import type { Job } from '../ask/reply.ts';
 import type { Entry } from '../ask/views/entry.ts';
 import { askPage } from '../ask/views/page.tsx';
+import { replay, type Talk, talkOf } from '../ask/views/talk.ts';
 import { page as wording } from '../ask/wording/page.en.ts';
 import type { Doors } from './doors.ts';
 import { dress } from './dress.ts';
 import type { Form } from './form.ts';
 import { questionLimit } from './limits.ts';
-import { readTalk, replay, type Talk, talkOf } from './talk.ts';
+import { readTalk } from './talk.ts';
 import { en } from './wording/en.ts';
 
 interface Outcome {

@@ -1,5 +1,7 @@
+import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
+import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { signatureOf } from '../../scripts/build.mjs';
 import { launch, lendPackages, put, smallProject } from './project.ts';
@@ -107,7 +109,17 @@ test('the page is built for a browser, JSX for the page library, and a package i
     'node_modules/hono/jsx.js': 'exports.jsx = (tag, props) => [tag, props.title, props.children];',
   });
   expect(await launch(root, ['ask'])).toEqual({ code: 0, stdout: 'b ["p","dist/ask.cjs","½"]\n', stderr: '' });
-  const page = readFileSync(join(root, 'dist/client/page.js'), 'utf8');
-  expect(page).toContain('a page');
+  const { files } = JSON.parse(readFileSync(join(root, 'dist/client/files.json'), 'utf8')) as {
+    files: { name: string; file: string; hash: string }[];
+  };
+  const { file, hash } = files.find(({ name }) => name === 'page.js')!;
+  expect(file, 'a name that changes with the content').toMatch(/^page-[A-Z0-9]{8}\.js$/);
+  const page = readFileSync(join(root, 'dist/client', file));
+  expect(page.toString()).toContain('a page');
   expect(page.length).toBeLessThan(200);
+  expect(createHash('sha256').update(page).digest('hex')).toBe(hash);
+  expect(brotliDecompressSync(readFileSync(join(root, 'dist/client', `${file}.br`)))).toEqual(page);
+  expect(gunzipSync(readFileSync(join(root, 'dist/client', `${file}.gz`)))).toEqual(page);
+  const icon = readFileSync(join(root, 'dist/client/icon-192.png'));
+  expect(icon.subarray(1, 4).toString()).toBe('PNG');
 });

@@ -16,6 +16,7 @@ export function Composer({ draft, error, carried }: Props) {
       {Object.entries(carried).map(([name, value]) => (
         <input type="hidden" name={name} value={value} />
       ))}
+      <div class="status" id="status" role="status" />
       <label for="question">{page.question}</label>
       {error && (
         <p class="error" id="error">
@@ -40,10 +41,27 @@ export function Composer({ draft, error, carried }: Props) {
           {page.send}
         </button>
       </div>
+      <Symbols />
       <p class="hint" id="hint">
         {page.hint}
       </p>
     </form>
+  );
+}
+
+/** Signs that a phone's keyboard hides, and the units; only where there is script to put them in. */
+const symbols = ["'", '"', '½', '¼', '¾', 'x', '/', 'ft', 'in', 'sq yd', 'ton', 'gal'];
+
+function Symbols() {
+  return (
+    <fieldset class="symbols">
+      <legend class="away">{page.symbols}</legend>
+      {symbols.map((sign) => (
+        <button type="button" value={sign}>
+          {sign}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 

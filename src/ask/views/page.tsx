@@ -6,6 +6,7 @@ import { Composer, EnterButton, UnitsChoice } from './composer.tsx';
 import { type Dress, documentOf, Header } from './document.tsx';
 import type { Entry } from './entry.ts';
 import { KnownFacts } from './facts.tsx';
+import { Look } from './look.tsx';
 import { Sheet } from './sheet.tsx';
 
 export interface AskPage {
@@ -32,6 +33,8 @@ export function askPage(props: AskPage): string {
   return documentOf({
     title: error ? page.errorTitle(title) : title,
     dress,
+    version,
+    kind: 'ask',
     children: (
       <>
         <a class="skip" href={entries.length > 0 ? '#latest' : '#question'}>
@@ -40,6 +43,7 @@ export function askPage(props: AskPage): string {
         <EnterButton />
         <Header at="ask">
           <UnitsChoice units={units} />
+          <Look />
         </Header>
         <main>
           <h1 class="away">{page.title()}</h1>
@@ -102,6 +106,7 @@ export function Foot({ version }: { readonly version: string }) {
         </p>
       ))}
       <p>{page.rules(version)}</p>
+      <p id="phone" />
     </footer>
   );
 }

@@ -2,6 +2,20 @@
 export const page = {
   name: 'Bladehand',
   what: 'for blade patching',
+  purpose: 'Answers what a blade patching crew asks on the road: figures, rules, steps and cautions.',
+  opening: 'Opening the page…',
+  notHere: {
+    title: 'Not on this phone',
+    html: '<div class="column opening"><h1>Not on this phone</h1><p>This page is not kept on the phone. Try again where there is signal.</p><p><a class="again" href="/">Ask a question</a></p></div>',
+  },
+  look: {
+    heading: 'Text and light',
+    type: 'Size of text',
+    types: { '': 'Usual', large: 'Large', largest: 'Largest' },
+    light: 'Light',
+    lights: { '': 'As the phone', day: 'Day', night: 'Night' },
+  },
+  symbols: 'Put in',
   title: (question?: string) => (question ? `${question} – Bladehand` : 'Bladehand – ask about blade patching'),
   errorTitle: (title: string) => `Error: ${title}`,
   skip: 'Go to the latest answer',

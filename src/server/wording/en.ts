@@ -40,6 +40,11 @@ export const en = {
     form: 'A question from the form of the page, and the page with its answer',
     answerPage: 'A page',
     document: 'This document',
+    kept: {
+      '/shell': { id: 'shell', summary: 'An empty page, which the phone fills where there is no signal' },
+      '/worker.js': { id: 'worker', summary: 'Keeps the page on the phone, with the hash of every file' },
+      '/manifest.webmanifest': { id: 'manifest', summary: 'Name and icons of the page, to install it' },
+    },
   },
   fault: (id: string, fault: string) => `Fault in request ${id}: ${fault}`,
   start: {
