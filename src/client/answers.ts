@@ -1,16 +1,50 @@
-import { ask, knownJob } from '../ask/ask.ts';
+import { askIn, asksForQuiz } from '../ask/answering.ts';
+import { engine } from '../ask/engine.ts';
+import { emptyJob } from '../ask/job.ts';
+import { blank } from '../ask/refusal.ts';
 import type { Job, Reply, Request } from '../ask/reply.ts';
+import type { Parts } from '../ask/scene.ts';
 import type { Entry } from '../ask/views/entry.ts';
 import { KnownFacts } from '../ask/views/facts.tsx';
 import { Sheet } from '../ask/views/sheet.tsx';
-import { knowledge } from '../rules/knowledge.ts';
 
 /** What answers: the same engine and the same views as on the server, fetched once the page stands. */
-export const version: string = knowledge.version;
+export const version: string = engine.knowledge.version;
 
-export const answer = (request: Request): Reply => ask(request);
+let cards: Parts['cards'];
+let quiz: Parts['quiz'] | undefined;
 
-export const jobOf = (sent: unknown): Job | undefined => knownJob(sent);
+/** Fetches the cards and the quiz, which no figure needs. Rejects where they do not come. */
+export async function moreParts(): Promise<void> {
+  const [cardPart, quizPart] = await Promise.all([import('../ask/cards.ts'), import('../ask/quiz/reply.ts')]);
+  cards = cardPart.cardPart;
+  quiz = quizPart.quizReply;
+}
+
+/** True when all that the server's engine has is here too. */
+export const isWhole = (): boolean => cards !== undefined && quiz !== undefined;
+
+/** True for a reply that is made of figures, which stands as it is without the cards. */
+const standsAlone = ({ kind }: Reply): boolean => kind === 'value' || kind === 'verdict';
+
+/** Answers a question; what cards or a quiz may answer waits until they are here. */
+export async function answer(request: Request): Promise<Reply> {
+  if (!isWhole() && !asksForQuiz(engine, request.question)) {
+    const reply = askIn(engine, request, { quiz: noQuiz });
+    if (standsAlone(reply)) return reply;
+  }
+  if (!isWhole()) await moreParts();
+  return askIn(engine, request, { ...(cards ? { cards } : {}), quiz: quiz ?? noQuiz });
+}
+
+const noQuiz: Parts['quiz'] = () => ({
+  ...blank,
+  kind: 'unknown',
+  topic: 'quiz',
+  text: '',
+  rules: { version },
+  job: emptyJob,
+});
 
 /** One question and its answer sheet, in HTML. */
 export function sheetHtml(entry: Entry, latest: boolean, ticks: ReadonlySet<string>): string {

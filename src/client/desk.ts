@@ -73,7 +73,7 @@ export class Desk {
     if (!loaded) return;
     let job = start;
     for (const [at, turn] of turns.entries()) {
-      const reply = loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
+      const reply = await loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
       job = reply.job;
       this.entries.push({ number: first + at, ...turn, reply });
       await new Promise((resolve) => setTimeout(resolve));
@@ -124,7 +124,7 @@ export class Desk {
     const units = this.units();
     const turn = { question, ...(units ? { units } : {}) };
     performance.mark('asked');
-    const reply = loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
+    const reply = await loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
     const entry: Entry = { number: before ? before.number + 1 : this.talk.first, ...turn, reply };
     this.entries.push(entry);
     sheets.add(loaded, entry, before);
@@ -165,7 +165,7 @@ export class Desk {
     const job = this.entries.at(-2)?.reply.job ?? this.talk.start;
     const units = this.units();
     const turn = { question: last.question, ...(units ? { units } : {}) };
-    const reply = loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
+    const reply = await loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
     const entry: Entry = { number: last.number, ...turn, reply };
     this.entries[this.entries.length - 1] = entry;
     sheets.replaceLast(loaded, entry);

@@ -1,29 +1,52 @@
+import type { Dress } from '../ask/views/document.tsx';
 import { page as wording } from '../ask/wording/page.en.ts';
+import { dressOfPage } from './dress.ts';
 
-/** A screen that is filled on the phone: what it shows at an address, and what begins when it stands. */
+/** A screen that the phone fills by itself: the whole document at an address, as the server would send it. */
 export interface Place {
-  readonly pageAt: (address: URL) => { readonly title: string; readonly html: string } | undefined;
-  readonly start?: (main: HTMLElement) => void;
+  readonly documentAt: (address: URL, dress: Dress) => string | undefined | Promise<string | undefined>;
+  /** What begins when it stands. */
+  readonly start?: () => void;
 }
 
-/** Screens by the first word of their address, each loaded when it is opened. The worker has the same words. */
+/** Screens by the first word of their address, each loaded when it is opened. The background worker has the same words. */
 const places: Readonly<Record<string, () => Promise<Place>>> = {};
+
+const placeNamed = (path: string) => places[path.split('/')[1] ?? ''];
 
 /** Fills an empty page with what its address names. */
 export async function showPlace(): Promise<void> {
   const address = new URL(location.href);
-  const main = document.getElementById('main');
-  const name = address.pathname.split('/')[1] ?? '';
-  if (!main) return;
+  const dress = dressOfPage();
   try {
-    const place = await places[name]?.();
-    const shown = place?.pageAt(address);
-    document.title = shown?.title ?? wording.notHere.title;
-    main.innerHTML = shown?.html ?? wording.notHere.html;
-    place?.start?.(main);
+    const place = await placeNamed(address.pathname)?.();
+    const html = dress && (await place?.documentAt(address, dress));
+    if (html) show(html);
+    else sayNotHere();
   } catch {
-    main.innerHTML = wording.notHere.html;
+    sayNotHere();
   }
-  for (const link of document.querySelectorAll('nav a'))
-    if (link.getAttribute('href') === `/${name}`) link.setAttribute('aria-current', 'page');
+}
+
+/** Begins what a screen does beside being shown, on the server's page and on the phone's alike. */
+export async function startPlace(): Promise<void> {
+  const place = await placeNamed(location.pathname)?.();
+  place?.start?.();
+}
+
+/** Puts a whole document in the place of this one. What it is drawn with is fetched before it is shown. */
+function show(html: string): void {
+  const made = new DOMParser().parseFromString(html, 'text/html');
+  const have = new Set([...document.querySelectorAll('link[rel=stylesheet]')].map((link) => link.getAttribute('href')));
+  for (const link of made.querySelectorAll('link[rel=stylesheet]'))
+    if (!have.has(link.getAttribute('href'))) document.head.append(document.importNode(link, true));
+  document.title = made.title;
+  document.body.replaceChildren(...made.body.childNodes);
+  if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
+}
+
+function sayNotHere(): void {
+  const main = document.getElementById('main');
+  document.title = wording.notHere.title;
+  if (main) main.innerHTML = wording.notHere.html;
 }

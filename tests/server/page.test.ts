@@ -19,7 +19,7 @@ describe('the page', () => {
     expect(html).toMatch(/^<!DOCTYPE html><html lang="en"[ >]/);
     expect(html.match(/name="question"/g)).toHaveLength(1);
     // Only files of our own, by address: nothing that a page could be made to run.
-    for (const script of html.match(/<script[^]*?<\/script>/g) ?? []) {
+    for (const script of html.match(/<script[\s\S]*?<\/script>/g) ?? []) {
       expect(script).toMatch(/^<script (?:type="module" )?src="\/assets\/[a-z]+-[A-Z0-9]{8}\.js"><\/script>$/);
     }
     expect(html).not.toMatch(/<style| style=| on[a-z]+=/);

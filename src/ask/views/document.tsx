@@ -47,6 +47,7 @@ export function documentOf({ title, dress, also, version, kind, children }: Prop
       data-rules={client && version}
       data-built={client?.built}
       data-page={client && kind}
+      data-dress={kind === 'shell' ? JSON.stringify(dress) : undefined}
       data-answers={client?.answers.join(' ')}
     >
       <head>

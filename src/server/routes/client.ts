@@ -3,7 +3,7 @@ import { shellPage } from '../../ask/views/shell.tsx';
 import { page } from '../../ask/wording/page.en.ts';
 import { addressOf, bytesOf, type ClientFile, clientBuild, clientFile } from '../client-files.ts';
 import type { Doors } from '../doors.ts';
-import { dress, icon, stylesheet } from '../dress.ts';
+import { dress, icon, quizStylesheet, stylesheet } from '../dress.ts';
 import type { App, Env } from '../env.ts';
 import { sha256 } from '../hash.ts';
 import { onlyThese } from '../methods.ts';
@@ -53,7 +53,7 @@ function keptFiles(doors: Doors) {
     { address: '/shell', hash: sha256(shellPage({ dress, version: doors.version })) },
     { address: '/manifest.webmanifest', hash: sha256(manifest()) },
   ];
-  const drawn = [stylesheet, icon].map(({ address, body }) => ({ address, hash: sha256(body) }));
+  const drawn = [stylesheet, quizStylesheet, icon].map(({ address, body }) => ({ address, hash: sha256(body) }));
   const built = clientBuild.files
     .filter(({ name }) => name !== 'worker.js')
     .map((file) => ({ address: addressOf(file), hash: file.hash }));
