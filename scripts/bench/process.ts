@@ -3,6 +3,7 @@ import { once } from 'node:events';
 
 export interface Running {
   readonly port: number;
+  readonly pid: number;
   stop(): Promise<void>;
 }
 
@@ -19,6 +20,7 @@ export async function startServer(
   const port = await portOf(child, args.join(' '));
   return {
     port,
+    pid: child.pid!,
     async stop() {
       child.kill('SIGTERM');
       const late = setTimeout(() => child.kill('SIGKILL'), 3000);

@@ -25,7 +25,7 @@ export function searchCards({ understood, request, voice }: Scene, most = 3): Ca
 }
 
 /** The rarest words; one that no card knows is taken for the known word a slip away, where there is one. */
-function telling(terms: readonly Term[], { weight, nearest }: CardIndex): Term[] {
+export function telling(terms: readonly Term[], { weight, nearest }: CardIndex): Term[] {
   const heaviest = ({ head, typed }: Term): number => Math.max(weight(head), weight(typed));
   const known = terms
     .filter((term) => heaviest(term) > 0)

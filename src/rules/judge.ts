@@ -2,6 +2,7 @@ import { compare, toBase } from '../calc/quantity.ts';
 import type { Solved } from '../calc/solve.ts';
 import { optionFact } from './knowledge.ts';
 import {
+  type ChoiceRecord,
   type Condition,
   type Figure,
   type From,
@@ -44,14 +45,20 @@ export function judgeLimit(rule: LimitRecord, facts: Facts): Judgement {
   return rule.cases ? judgeCases(rule, rule.cases, facts) : judgeBounds(rule, facts);
 }
 
+/** The cases of a rule, each as a rule with its own bounds. */
+const caseRules = new WeakMap<LimitRecord, readonly LimitRecord[]>();
+
+function asRules(rule: LimitRecord, cases: readonly LimitCase[]): readonly LimitRecord[] {
+  const rules = caseRules.get(rule) ?? cases.map(({ when: _when, ...bounds }) => ({ ...rule, ...bounds }));
+  caseRules.set(rule, rules);
+  return rules;
+}
+
 /** By the first case that holds; where none does and one is not settled yet, it cannot be told. */
 function judgeCases(rule: LimitRecord, cases: readonly LimitCase[], facts: Facts): Judgement {
   const applying = cases.map(({ when }) => conditions(when, facts));
   const at = applying.indexOf(true);
-  if (at >= 0) {
-    const { when: _when, ...bounds } = cases[at]!;
-    return judgeBounds({ ...rule, ...bounds }, facts);
-  }
+  if (at >= 0) return judgeBounds(asRules(rule, cases)[at]!, facts);
   const open = applying.flatMap((applies) =>
     applies === true || applies.status === 'not-applicable' ? [] : applies.needs,
   );
@@ -92,10 +99,11 @@ function pastCeiling(rule: LimitRecord, on: number, bound: number): Judgement {
 export function judgePractice(rule: PracticeRecord, facts: Facts): Judgement {
   const applies = conditions(rule.when, facts);
   if (applies !== true) return { rule, ...applies };
-  const chosen = rule.on.options.find((option) => facts.has(optionFact(rule.on.id, option.id)));
+  const chosen = rule.on.options[settling(rule.on).findIndex((fact) => facts.has(fact))];
   if (!chosen) return { rule, status: 'cannot-tell', needs: [rule.on.id] };
   const judged = rule.cases?.find(({ when }) => conditions(when, facts) === true)?.judged ?? rule.judged;
-  return { rule: { ...rule, judged }, status: judged[chosen.id]?.status ?? 'ok', option: chosen.id, needs: [] };
+  const own = judged === rule.judged ? rule : { ...rule, judged };
+  return { rule: own, status: judged[chosen.id]?.status ?? 'ok', option: chosen.id, needs: [] };
 }
 
 /** Worst first. */
@@ -108,10 +116,28 @@ function severity(rule: LimitRecord, value: number, over: boolean): Outcome {
   return beyond > 0 || (beyond === 0 && rule.stopFrom !== undefined) ? 'stop' : 'caution';
 }
 
+/** The facts that meet a condition, and those that settle a choice, written out once: rules are held against facts over and over. */
+const meets = new WeakMap<Condition, readonly string[]>();
+const settles = new WeakMap<ChoiceRecord, readonly string[]>();
+
+function meeting(condition: Condition): readonly string[] {
+  const { choice, is } = condition;
+  const facts = meets.get(condition) ?? is.map((option) => optionFact(choice.id, option));
+  meets.set(condition, facts);
+  return facts;
+}
+
+function settling(choice: ChoiceRecord): readonly string[] {
+  const facts = settles.get(choice) ?? choice.options.map(({ id }) => optionFact(choice.id, id));
+  settles.set(choice, facts);
+  return facts;
+}
+
 function conditions(when: readonly Condition[] | undefined, facts: Facts): true | { status: Outcome; needs: string[] } {
-  for (const { choice, is } of when ?? []) {
-    if (is.some((option) => facts.has(optionFact(choice.id, option)))) continue;
-    const settled = choice.options.some((option) => facts.has(optionFact(choice.id, option.id)));
+  for (const condition of when ?? []) {
+    if (meeting(condition).some((fact) => facts.has(fact))) continue;
+    const { choice } = condition;
+    const settled = settling(choice).some((fact) => facts.has(fact));
     return settled ? { status: 'not-applicable', needs: [] } : { status: 'cannot-tell', needs: [choice.id] };
   }
   return true;

@@ -48,11 +48,12 @@ let built: CardIndex | undefined;
 
 /** The index over all cards; built when first asked for. */
 export function cardIndex(): CardIndex {
-  built ??= build(Object.entries(wordsOfCards));
+  built ??= cardIndexOf(Object.entries(wordsOfCards));
   return built;
 }
 
-function build(cards: readonly (readonly [string, readonly string[]])[]): CardIndex {
+/** An index over cards by their ids, each with the words of its title and then of its ways of asking. */
+export function cardIndexOf(cards: readonly (readonly [string, readonly string[]])[]): CardIndex {
   const search = new MiniSearch({
     fields: Object.keys(boost),
     tokenize: (text) => text.split(' '),
