@@ -1,4 +1,4 @@
-import { type Cue, type CueReader, fitOf, type Heard, readCue, type Term } from './cue.ts';
+import { type Cue, fitOf, type Heard, readCue, wordsOf } from './cue.ts';
 
 /** A cue and what it stands for. */
 export interface Entry<T> {
@@ -21,75 +21,42 @@ export interface CueIndex<T> {
 /** Builds an index; `reading` makes a cue of a line. Rare words weigh more: one that few cues speak of says much. */
 export function cueIndex<T>(
   lines: readonly { readonly text: string; readonly of: T }[],
-  reading: CueReader = readCue,
+  reading: (line: string) => Cue = readCue,
 ): CueIndex<T> {
-  const words = new Numbered();
+  const numbers = new Map<string, number>();
+  const numberOf = (word: string): number => {
+    const number = numbers.get(word) ?? numbers.size;
+    numbers.set(word, number);
+    return number;
+  };
   const entries = lines.map(({ text, of }): Entry<T> => {
     const cue = reading(text);
-    words.count(cue);
-    return { cue, of, wants: cue.needs.flatMap(words.numbersOf) };
+    return { cue, of, wants: cue.needs.flatMap((term) => term.map((words) => words.map(numberOf))) };
   });
-  const weights = words.list.map((word, at) => (isSign(word) ? 1 : 1 + Math.log2(lines.length / words.times[at]!)));
+  const spoken = new Map<string, number>();
+  for (const { cue } of entries) for (const word of wordsOf(cue)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
+  const weights = new Map(
+    [...spoken].map(([word, times]) => [word, isSign(word) ? 1 : 1 + Math.log2(entries.length / times)]),
+  );
+  const weight = (word: string): number => weights.get(word) ?? 1;
   const byWord = new Map<string, Entry<T>[]>();
   for (const entry of entries) {
-    for (const number of rarest(entry.cue.needs.map(words.numbersOf), weights)) {
-      const word = words.list[number]!;
+    for (const word of rarest(entry.cue, weight)) {
       const list = byWord.get(word);
       if (list) list.push(entry);
       else byWord.set(word, [entry]);
     }
   }
-  const { numbers } = words;
-  const weight = (word: string): number => weights[numbers.get(word) ?? -1] ?? 1;
-  return { byWord, weight, words: new Set(words.list.filter((word) => !isSign(word))), numbers };
-}
-
-/** The words of cues by number, in the order they come up, and how many cues speak of each. */
-class Numbered {
-  readonly numbers = new Map<string, number>();
-  readonly list: string[] = [];
-  readonly times: number[] = [];
-  /** The last cue that each word was counted for. */
-  private readonly last: (Cue | undefined)[] = [];
-  private readonly terms = new Map<Term, readonly (readonly number[])[]>();
-
-  /** The numbers of a term's words, place by place. */
-  readonly numbersOf = (term: Term): readonly (readonly number[])[] => {
-    const before = this.terms.get(term);
-    if (before) return before;
-    const made = term.map((place) => place.map((word) => this.numberOf(word)));
-    this.terms.set(term, made);
-    return made;
-  };
-
-  /** Counts each word of a cue once. */
-  count(cue: Cue): void {
-    for (const terms of [cue.needs, cue.helps, cue.bars])
-      for (const term of terms)
-        for (const place of this.numbersOf(term))
-          for (const number of place) {
-            if (this.last[number] === cue) continue;
-            this.last[number] = cue;
-            this.times[number]! += 1;
-          }
-  }
-
-  private numberOf(word: string): number {
-    const known = this.numbers.get(word);
-    if (known !== undefined) return known;
-    this.numbers.set(word, this.list.length);
-    this.times.push(0);
-    return this.list.push(word) - 1;
-  }
+  return { byWord, weight, words: new Set([...spoken.keys()].filter((word) => !isSign(word))), numbers };
 }
 
 /** The alternatives, at the head of one of the terms a cue needs, that are rarest: one of them must be heard. */
-function rarest(needs: readonly (readonly (readonly number[])[])[], weights: readonly number[]): readonly number[] {
-  let best: readonly number[] = [];
+function rarest({ needs }: Cue, weight: (word: string) => number): readonly string[] {
+  let best: readonly string[] = [];
   let most = -1;
   for (const [first] of needs) {
     let least = Number.POSITIVE_INFINITY;
-    for (const word of first!) least = Math.min(least, weights[word]!);
+    for (const word of first!) least = Math.min(least, weight(word));
     if (least > most) [best, most] = [first!, least];
   }
   return best;

@@ -21,41 +21,37 @@ export interface Heard {
   readonly after: (position: number) => number;
 }
 
-/** Reads a cue line. Throws SyntaxError when it has no word that must be there. */
-export type CueReader = (text: string) => Cue;
-
 /**
- * A reader of cue lines; `head` gives the head word of a word, `kin` the words that will do as well in its place. Lines
- * share most of their terms, so each is read once.
+ * Reads a cue line; `head` gives the head word of a word, `kin` the words that will do as well in its place. Throws
+ * SyntaxError when it has no word that must be there.
  */
-export function cueReader(
+export function readCue(
+  text: string,
   head: (word: string) => string = (word) => word,
   kin: (word: string, isBar: boolean) => readonly string[] = (word) => [word],
-): CueReader {
-  const terms = new Map<string, Term>();
-  const read = (body: string, isBar: boolean): Term =>
-    body.split('+').map((place) => [...new Set(place.split('|').flatMap((word) => kin(head(word), isBar)))]);
-  return (text) => {
-    const cue = { text, needs: [] as Term[], helps: [] as Term[], bars: [] as Term[] };
-    for (const signed of text.split(' ')) {
-      if (signed === '') continue;
-      const sign = signed[0];
-      const list = sign === '?' ? cue.helps : sign === '-' ? cue.bars : cue.needs;
-      const term = terms.get(signed) ?? read(list === cue.needs ? signed : signed.slice(1), list === cue.bars);
-      terms.set(signed, term);
-      list.push(term);
-    }
-    if (cue.needs.length === 0) throw new SyntaxError(`the cue "${text}" has no word that must be there`);
-    return cue;
-  };
+): Cue {
+  const needs: Term[] = [];
+  const helps: Term[] = [];
+  const bars: Term[] = [];
+  for (const term of text.split(' ')) {
+    if (term === '') continue;
+    const sign = term[0];
+    const list = sign === '?' ? helps : sign === '-' ? bars : needs;
+    const body = list === needs ? term : term.slice(1);
+    list.push(
+      body.split('+').map((place) => [...new Set(place.split('|').flatMap((word) => kin(head(word), list === bars)))]),
+    );
+  }
+  if (needs.length === 0) throw new SyntaxError(`the cue "${text}" has no word that must be there`);
+  return { text, needs, helps, bars };
 }
-
-/** Reads a cue line whose words stand for themselves. */
-export const readCue: CueReader = cueReader();
 
 /** Every word a cue speaks of. */
 export function wordsOf({ needs, helps, bars }: Cue): Set<string> {
-  return new Set([needs, helps, bars].flat(3));
+  const words = new Set<string>();
+  for (const terms of [needs, helps, bars])
+    for (const term of terms) for (const place of term) for (const word of place) words.add(word);
+  return words;
 }
 
 /** Where a question says the words a cue must have: the last place of each, for what is asked stands last. */

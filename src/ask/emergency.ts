@@ -1,6 +1,6 @@
 import { read } from '../calc/read/read.ts';
 import type { Item } from '../calc/read/reading.ts';
-import { type Cue, cueReader } from './cue.ts';
+import { type Cue, readCue } from './cue.ts';
 import { cueIndex, heardIn, isTouched } from './cue-index.ts';
 import { emergencies } from './emergencies.generated.ts';
 import type { Engine } from './engine.ts';
@@ -33,7 +33,7 @@ const cardsById = new Map(emergencies.map((card) => [card.id, card]));
 const head = headOf(emergencyHeads);
 const index = cueIndex(
   emergencies.flatMap(({ id, emergency }) => (emergency?.cues ?? []).map((text) => ({ text, of: id }))),
-  cueReader(head),
+  (text) => readCue(text, head),
 );
 /** The one to act on first at the head. */
 const byRank = [...emergencies].sort((a, b) => a.emergency!.rank - b.emergency!.rank).map(({ id }) => id);

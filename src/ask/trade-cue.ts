@@ -1,6 +1,6 @@
 import { heads } from '../rules/words.ts';
 import { denial, kinLines } from '../rules/words-kin.ts';
-import { type CueReader, cueReader } from './cue.ts';
+import { type Cue, readCue } from './cue.ts';
 import { headOf } from './vocabulary.ts';
 
 const head = headOf(heads);
@@ -15,6 +15,5 @@ const kin = new Map(
 const denials = new Set(denial.split(' '));
 
 /** A cue line of the trade, in head words, with the words that will do as well in place of each; of what rules it out, only those that deny. */
-export const tradeCue: CueReader = cueReader(head, (word, isBar) =>
-  isBar && !denials.has(word) ? [word] : (kin.get(word) ?? [word]),
-);
+export const tradeCue = (line: string): Cue =>
+  readCue(line, head, (word, isBar) => (isBar && !denials.has(word) ? [word] : (kin.get(word) ?? [word])));

@@ -11,8 +11,6 @@ const worker = self as unknown as ServiceWorkerGlobalScope & { readonly kept: Ke
 const { version, files } = worker.kept;
 const prefix = 'bladehand-';
 const here = prefix + version;
-/** Pages that the script can fill by itself; the rest comes from the server. */
-const own = /^\/(?:cards|rules|words|job|quiz)(?:\/|$)/;
 
 worker.addEventListener('install', (event) => event.waitUntil(fetchAll()));
 
@@ -81,9 +79,10 @@ worker.addEventListener('fetch', (event) => {
   }
 });
 
+/** The page to ask on is the one kept here, so that it opens at once; others come from the server while there is signal. */
 async function pageAt(request: Request, pathname: string): Promise<Response> {
   const cache = await caches.open(here);
-  const held = await cache.match(pathname === '/' ? '/' : own.test(pathname) ? '/shell' : pathname);
+  const held = pathname === '/' ? await cache.match('/') : undefined;
   if (held) return held;
   try {
     return await fetch(request);

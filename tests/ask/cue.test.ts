@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cueReader, fitOf, placesOf, readCue, wordsOf } from '../../src/ask/cue.ts';
+import { fitOf, placesOf, readCue, wordsOf } from '../../src/ask/cue.ts';
 import { heard } from './hear.ts';
 
 const one = (): number => 1;
@@ -51,9 +51,10 @@ test('a cue without a word that must be there is refused', () => {
 });
 
 test('words are turned into their heads when a cue is read', () => {
-  const heads: Readonly<Record<string, string>> = { tonnage: 'ton', loads: 'load', trucks: 'truck' };
-  const read = cueReader((word) => heads[word] ?? word);
-  const cue = read('tonnage -loads+gone ?trucks');
+  const cue = readCue(
+    'tonnage -loads+gone ?trucks',
+    (word) => ({ tonnage: 'ton', loads: 'load', trucks: 'truck' })[word] ?? word,
+  );
   expect([...wordsOf(cue)].sort()).toEqual(['gone', 'load', 'ton', 'truck']);
 });
 

@@ -1,14 +1,15 @@
 import type { Doors } from '../doors.ts';
 import type { App } from '../env.ts';
 import { onlyThese } from '../methods.ts';
+import { openApi } from '../openapi.ts';
 
 const path = '/openapi.json';
 
-/** GET /openapi.json: what the API takes and gives. Loaded when it is asked for: no question needs the schema of a reply. */
+/** GET /openapi.json: what the API takes and gives. */
 export function openApiRoute(app: App, { ask }: Doors): void {
-  let document: object | undefined;
-  app.get(path, async (c) => {
-    document ??= (await import('../openapi.ts')).openApi(ask);
+  let document: ReturnType<typeof openApi> | undefined;
+  app.get(path, (c) => {
+    document ??= openApi(ask);
     return c.json(document);
   });
   onlyThese(app, path, ['GET']);

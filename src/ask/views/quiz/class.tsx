@@ -118,7 +118,7 @@ function Tables({ summary: { results, items, topics } }: { readonly summary: Cla
           {results.map((each) => (
             <tr>
               <th scope="row">{each.who}</th>
-              <td class="day">{each.at.slice(0, 10)}</td>
+              <td>{each.at.slice(0, 10)}</td>
               <td>{words.share(each.right, each.of)}</td>
               {has && <td>{each.mustsMet ? words.met : words.missed}</td>}
             </tr>

@@ -44,15 +44,13 @@ const Label = ({
   y,
   text,
   end = false,
-  size = 16,
 }: {
   readonly x: number;
   readonly y: number;
   readonly text: string;
   readonly end?: boolean;
-  readonly size?: number;
 }) => (
-  <text x={x} y={y} font-size={size} font-family="sans-serif" fill={black} text-anchor={end ? 'end' : 'start'}>
+  <text x={x} y={y} font-size="16" font-family="sans-serif" fill={black} text-anchor={end ? 'end' : 'start'}>
     {text}
   </text>
 );
@@ -139,7 +137,7 @@ function Zone({ scene, file = false }: { readonly scene: ZoneScene; readonly fil
           <Label x={298} y={612} text={labels.signs} />
         </>
       )}
-      <Label x={4} y={630} text={labels.scale} size={14} />
+      <Label x={4} y={630} text={labels.scale} />
     </svg>
   );
 }
