@@ -22,6 +22,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'rest',
+          testTimeout: 60_000,
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...pure, 'site', 'store'].map((folder) => `tests/${folder}/**`),
           pool: 'forks',
