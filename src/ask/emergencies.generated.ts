@@ -389,7 +389,7 @@ export const emergencies: readonly Card[] = [
         "volcado",
         "machine|truck went+over+sideways|side",
         "machine|truck rolled|slid|ran|went+down|off|over bank|hill|embankment|slope|ravine|cliff -patch -mat -lift -joint",
-        "machine|truck+gone|went+over -line -tack -zone -cone -it -patch -mat -lift -road -surface -joint -twice -again -times -windrow -area -spot -edges",
+        "machine|truck+gone|went+over -line -tack -zone -cone -it -patch -mat -lift -road -surface -joint -twice -again -times -windrow -area -spot -edges -crack -cracks -after",
         "machine|truck has|have+gone+over -line -tack -zone -cone -it -patch -mat -lift -road -surface -joint -twice -again -times -windrow -area -spot -edges",
         "machine|truck rolled|ran|drove|went|slid+in|into|off drain|bank|embankment|edge -liquid -leak -hot-mix -mat -patch -lift -windrow"
       ]

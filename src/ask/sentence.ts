@@ -93,7 +93,9 @@ const countWords: Readonly<Record<number, string>> = {
 };
 
 /** Words that ask whether something will do, where they stand last: "rolled from the center out, bad?" */
-const tags = new Set('bad wrong pass problem trouble deal over go work close short'.split(' '));
+const tags = new Set(
+  'heavy light fat quick fast slow bad wrong pass problem trouble deal over go work close short'.split(' '),
+);
 const asking = ['what', 'how', 'which', 'where', 'when', 'why', 'who', 'next'];
 
 /** A question for yes or no: it opens with a verb, or asks whether something is allowed, right, or enough. */
@@ -103,7 +105,8 @@ function isYesOrNo(
   small: ReadonlySet<string>,
 ): boolean {
   if (places.has('how-many') || places.has('how-far') || places.has('how-fast')) return false;
-  if (places.has('check'))
+  if (asksInAClause(tokens) && !asking.some((word) => places.has(word))) return true;
+  if (places.has('check') && !isOpening(tokens, places))
     return (
       !(places.has('what') || places.has('how')) ||
       (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!
@@ -111,6 +114,40 @@ function isYesOrNo(
   if (isTagged(tokens) && !asking.some((word) => places.has(word))) return true;
   const first = tokens.find((token) => token.kind === 'word');
   return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
+}
+
+/** "Five passes on one lift, is that overdoing it": a later clause that opens with a verb and its subject. */
+function asksInAClause(tokens: readonly Token[]): boolean {
+  return tokens.some((token, at) => {
+    const [verb, subject] = [tokens[at + 1], tokens[at + 2]];
+    return (
+      token.kind === 'mark' &&
+      verb?.kind === 'word' &&
+      opens.has(verb.head) &&
+      subject?.kind === 'word' &&
+      subjects.has(subject.head)
+    );
+  });
+}
+
+const subjects = new Set('that this it he they we i the those these'.split(' '));
+
+/** "OK, spots are painted": a word to begin with, that asks nothing. */
+function isOpening(tokens: readonly Token[], places: ReadonlyMap<string, number[]>): boolean {
+  const at = places.get('check') ?? [];
+  const [first, second] = tokens;
+  return (
+    at.length === 1 &&
+    at[0] === 0 &&
+    first?.kind === 'word' &&
+    first.at[1] - first.at[0] <= 4 &&
+    second !== undefined &&
+    !(
+      second.kind === 'word' &&
+      ['to', 'for', 'if', 'we', 'i', 'you', 'they', 'he', 'the', 'it', 'a', 'my', 'our'].includes(second.head)
+    ) &&
+    !tokens.some((token) => token.kind === 'mark' && token.text === '?')
+  );
 }
 
 function isTagged(tokens: readonly Token[]): boolean {

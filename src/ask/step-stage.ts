@@ -88,7 +88,7 @@ function spokenOf(stages: readonly StageCues[], sentence: Sentence): Said | unde
 }
 
 /** Words that keep what is spoken of from being done. */
-const notYet = ['before', 'until', 'if', 'after', 'when', 'how', 'between', ...denial.split(' ')];
+const notYet = ['before', 'until', 'if', 'when', 'how', 'between', ...denial.split(' ')];
 
 function farthest(stages: readonly StageCues[], sentence: Sentence, done: boolean): Said | undefined {
   for (const stage of stages) {

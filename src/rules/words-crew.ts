@@ -86,6 +86,10 @@ export const crewTalk: Readonly<Record<string, readonly string[]>> = {
     'k to',
   ],
   few: ['fewer', 'fewest'],
+  curve: ['bend'],
+  night: ['sundown', 'sunset', 'nightfall'],
+  storm: ['thunderstorm', 'thunderstorms', 'tormenta'],
+  once: ['one time'],
   permit: [
     'permits',
     'allows',

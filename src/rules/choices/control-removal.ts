@@ -29,6 +29,7 @@ export default choice({
         'flagger home|leave|gone before|early',
         'sign|cone|control down|off while|before|still',
         'send flagger home',
+        'load|pick|pull sign|cone roller|roll|sweep not|still|but|while',
       ],
     },
     {

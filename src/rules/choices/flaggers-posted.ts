@@ -11,7 +11,11 @@ export default choice({
     {
       id: 'one-blind',
       title: 'one flagger who cannot see both ends',
-      cues: ['single|#number flagger curve|hill|blind|crest|unseen', 'single|one flagger|flag unseen|hill|curve|blind'],
+      cues: [
+        'single|#number flagger curve|hill|blind|crest|unseen',
+        'single|one flagger|flag unseen|hill|curve|blind',
+        'one flagger curve|hill',
+      ],
     },
     {
       id: 'one-sees-both',

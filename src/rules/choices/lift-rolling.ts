@@ -25,6 +25,7 @@ export default choice({
         'lift roll|rolled then',
         'only|just roll|rolled top|last|final+lift',
         'two|three|both|all lift then+roll',
+        'roll|rolled once after|last|end|final|top',
       ],
     },
     {

@@ -81,6 +81,8 @@ export default choice({
         'drum|roller|roll|rolled start|begin|began yellow|center|centerline|crown -or -which -what',
         'start|begin|began center|centerline|crown|middle|yellow -sign -cone -windrow',
         'yellow+line start|begin|began',
+        'from+yellow|middle roll|rolled',
+        'out+to+dirt|shoulder|ditch|edge roll|rolled from',
       ],
     },
     {
@@ -97,6 +99,8 @@ export default choice({
         'roll|rolled|start from+ditch|shoulder|edge',
         'from ditch|shoulder up|crown',
         'ditch+side|edge -push -dump -chunk',
+        'from+gravel|dirt|paved|outside+shoulder|edge roll|rolled',
+        'toward+middle|center|crown|centerline roll|rolled from shoulder|edge|ditch',
       ],
     },
   ],

@@ -19,6 +19,7 @@ export default choice({
         'go+down #temperature',
         '#number+fall|drop|dropping|falling',
         '#number drop|dropping|falling fast|quick',
+        'go|going|head|heading+down #number',
       ],
     },
     {
@@ -32,6 +33,7 @@ export default choice({
         '#temperature rising|climb|rise|warmer',
         'rising|climb #number',
         '#number+rising|climb|rise|climbing|up',
+        'go|going|head|heading+up #number',
       ],
     },
     { id: 'steady', title: 'steady', cues: ['steady temperature|#temperature', 'hold|holding #temperature'] },

@@ -21,6 +21,7 @@ export default choice({
         'rain at+#number -no',
         'rain radar|forecast -no',
         'storm|rain moving|move|building|headed|heading',
+        'storm hit|supposed|call -no',
       ],
     },
     {

@@ -18,6 +18,7 @@ export default defect({
     'thermal|transverse|longitudinal|block+crack',
     'thermal|transverse|longitudinal crack',
     'crack every #length',
+    'one crack -alligator -mat -patch',
   ],
   decisions: [
     {

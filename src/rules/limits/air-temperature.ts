@@ -66,6 +66,7 @@ export default limit({
     '#number|#temperature drop|dropping|fall|falling|rise|rising|climb still|go|lay|patch|tack|work|start|keep',
     'why cold|warm|temperature|degree|temp',
     'why temp|temperature matter',
+    '#number|#temperature go|going|head|heading+up|down check|tack|lay|patch|start -lift',
   ],
   text: {
     ok: '{on} is warm enough, {limit} and up, while it is not falling.',

@@ -21,6 +21,8 @@ export default limit({
     'blade #speed @check',
     'why #speed -roller -drum -roll -road -taper -sign',
     'why slow|fast blade|grader|lay',
+    'grader|blade|lay|spread #speed -how -how-many -long -what -time -minute -hour -pass -trip -#length',
+    'speed lay|blade|grader #speed @check',
   ],
   text: {
     ok: '{on} is within the {limit} for laying: low gear, throttle open.',

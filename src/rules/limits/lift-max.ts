@@ -43,6 +43,7 @@ export default limit({
     'why keep|so|only thin|inch lift|inch',
     'why lay|put|not #thin',
     'why not thick|more lift',
+    '#thin roll|rolled @check -stone -tack -residual -edge -gap -overlap -drum -high -straightedge',
   ],
   text: {
     ok: '{on} is within the {limit} a lift may be, rolled.',

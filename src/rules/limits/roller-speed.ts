@@ -18,6 +18,7 @@ export default limit({
     'why roll|roller|rolled slow',
     'steel|wheel|drum|static #speed @check',
     'steel|drum|static+wheel fast|speed',
+    'roller|drum|roll #speed -how -how-many -long -what -time -minute -hour -pass -trip -coverage -#length',
   ],
   text: {
     ok: '{on} is within the {limit} of a steel roller.',

@@ -13,7 +13,11 @@ export default limit({
   because:
     'One rule keeps the lift thin enough to pack, the other thick enough for the stone; with large stone no lift meets both.',
   sources: [bladeSpreading('spreading of cold mix by blade: no layer under about 1.5 times the largest stone')],
-  cues: ['@check stone max', 'what|which stone|size mix check|use', '@check stone use|work|big|large'],
+  cues: [
+    '@check stone max -lay -thick -lift',
+    'what|which stone|size mix check|use',
+    '@check stone use|work|big|large',
+  ],
   text: {
     ok: 'A lift for {stone-size} stone needs {on}, which is within the {limit} a lift may be.',
     caution:

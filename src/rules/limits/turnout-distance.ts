@@ -14,7 +14,7 @@ export default limit({
   cues: [
     'turnout',
     'turn+out',
-    'past end|patch #length @check mix|blade|windrow -dump -spray',
+    'past end|patch #length @check mix|blade|windrow -dump -spray -spread -tack',
     'how-far past end|patch turn|blade',
     'where turn grader|blade',
     'turn+out past|beyond #length @check',

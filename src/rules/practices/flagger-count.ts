@@ -29,6 +29,8 @@ export default practice({
     '#number|one guy|man|person flag @check',
     'why two|need|second flagger',
     'why flagger #number|one|single',
+    'only|just|got one+flagger',
+    'one+flagger curve|hill|unseen',
   ],
   judged: {
     none: {

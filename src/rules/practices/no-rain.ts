@@ -18,6 +18,7 @@ export default practice({
     'raining keep|go|finish|stop @check',
     'rain|raining|drizzle|sprinkle|storm|shower stop|keep|quit|start|go|going|lay|pave|work -last -yesterday',
     'rain|storm|shower come|coming|due|soon|forecast|hour stop|keep|start|finish|lay',
+    'storm|rain keep|start|finish|haul',
   ],
   judged: {
     dry: { status: 'ok', text: 'Dry, and no rain due before it is rolled.' },

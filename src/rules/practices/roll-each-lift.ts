@@ -20,6 +20,7 @@ export default practice({
     'stack lift|both|all roll|rolled',
     'all|both+lift roll|rolled once|end|done',
     'stack|pile|lay|put all|both|two|three lift roll|rolled|roller once|last|end|done|after|top',
+    'roll|rolled once last|end|final|top|after lift @check',
   ],
   judged: {
     each: { status: 'ok', text: 'Each lift is rolled before the next one goes on.' },

@@ -31,6 +31,7 @@ export default practice({
     'send flagger home|early',
     'flagger home|leave before',
     'why sign last|end|till',
+    'load|pick|pull sign|cone roller|roll|sweep not|still|while',
   ],
   judged: {
     'signs-first': {

@@ -30,6 +30,8 @@ export default quantity({
       'climbing',
       'rising',
       'falling',
+      'going',
+      'go',
     ],
     before: ['air', 'outside', 'weather', 'temperature', 'thermometer', 'gauge', 'morning'],
   },

@@ -10,7 +10,7 @@ export default quantity({
   because: 'Slow and steady: a fast grader bounces and leaves washboards that cost more passes to take out.',
   sources: [navyBasic('p. 10-14: too much speed makes the grader bounce'), commonPractice],
   cues: ['how-fast grader|blade', 'grader speed', 'speed grader|lay|blade', 'how-fast lay'],
-  roles: { after: ['grader', 'blade'], before: ['grader', 'blade', 'speed'] },
+  roles: { after: ['grader', 'blade', 'lay', 'spread'], before: ['grader', 'blade', 'speed', 'lay', 'spread'] },
   bare: { us: 'mph', metric: 'km/h' },
   default: { number: 2.5, unit: 'mph' },
   plausible: { min: { number: 0.3, unit: 'mph' }, max: { number: 12, unit: 'mph' } },
