@@ -81,7 +81,7 @@ function ClientHead({ client }: { readonly client: ClientDress }) {
 }
 
 /** Name and screens, the same on every page. */
-export function Header({ at, children }: { readonly at?: 'ask' | 'quiz'; readonly children?: Child }) {
+export function Header({ at, children }: { readonly at?: 'ask' | 'quiz' | 'job'; readonly children?: Child }) {
   return (
     <header>
       <p class="name">
@@ -90,6 +90,9 @@ export function Header({ at, children }: { readonly at?: 'ask' | 'quiz'; readonl
       <nav aria-label={page.screens}>
         <a href="/" aria-current={at === 'ask' ? 'page' : undefined}>
           {page.askScreen}
+        </a>
+        <a href="/job" aria-current={at === 'job' ? 'page' : undefined}>
+          {page.jobScreen}
         </a>
         <a href="/quiz" aria-current={at === 'quiz' ? 'page' : undefined}>
           {page.quizScreen}

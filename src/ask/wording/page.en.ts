@@ -23,6 +23,7 @@ export const page = {
   skipToAsk: 'Go to the question box',
   screens: 'Screens',
   askScreen: 'Ask',
+  jobScreen: 'Job',
   quizScreen: 'Quiz',
   units: {
     legend: 'Units of the answer',

@@ -1,0 +1,207 @@
+import type { Engine } from '../engine.ts';
+import { emptyJob } from '../job.ts';
+import type { UnitSystem } from '../reply.ts';
+import { understand } from '../understand.ts';
+import { act as words } from '../wording/book-act.en.ts';
+import { type Book, goneField, kindOf, removing, setting, undoing } from './book.ts';
+import { readListCell } from './cells.ts';
+import type { Cell, Change } from './change.ts';
+import { fieldsOf, fieldType, isLineKind, type LineKind } from './fields.ts';
+import { importing } from './importing.ts';
+import { readCell } from './read-change.ts';
+import { AgencyFault, engineFor } from './reckon.ts';
+import { mayMake, type Role } from './roles.ts';
+import { nextLabel, sheetOf, systemOfSheet } from './sheet.ts';
+
+/** Whoever does something on the page of a job. */
+export interface Actor {
+  readonly engine: Engine;
+  readonly role: Role;
+  readonly changes: readonly Change[];
+  /** The book as it stood on the page they saw: what they write takes the place of that and of nothing newer. */
+  readonly seen: Book;
+  /** The book as it is now. */
+  readonly now: Book;
+  /** A stamp for the next change, each later than the last. */
+  readonly stamp: () => string;
+  readonly by?: string | undefined;
+}
+
+export interface Done {
+  readonly changes: readonly Change[];
+  readonly said: readonly string[];
+  /** Rows of a list that must be mended, to stand in the box again. */
+  readonly draft?: string;
+}
+export interface Refused {
+  readonly fault: string;
+}
+
+/** A field of the form; empty when it was not sent. */
+export type Field = (name: string) => string;
+
+/** Does what a form of the job page asks for: gives the changes that come of it, or says what is wrong. Nothing is changed by a refusal. */
+export function act(field: Field, actor: Actor): Done | Refused {
+  const done = doing(field, actor);
+  if ('fault' in done) return done;
+  return done.changes.every((change) => mayMake(actor.role, change)) ? done : { fault: words.notAllowed(actor.role) };
+}
+
+function doing(field: Field, actor: Actor): Done | Refused {
+  const name = field('do');
+  const line = field('line');
+  const maker = { stamp: actor.stamp(), by: actor.by };
+  switch (name) {
+    case 'tell':
+      return told(field('text'), actor);
+    case 'import':
+      return importing(field('text'), actor);
+    case 'rules':
+      return ruled(field('text'), actor);
+    case 'remove':
+      if (!actor.now.lines.has(line) || line === 'job') return { fault: words.noLine };
+      return {
+        changes: [removing(actor.seen.lines.has(line) ? actor.seen : actor.now, line, maker)],
+        said: [words.removed],
+      };
+    case 'undo': {
+      const change = undoing(actor.changes, field('change'), maker);
+      return change ? { changes: [change], said: [words.undone] } : { fault: words.notUndone };
+    }
+    case 'done':
+    case 'open':
+      if (kindOf(line) !== 'patch' || !actor.now.lines.has(line)) return { fault: words.noLine };
+      return { changes: [setting(actor.seen, line, { done: name === 'done' }, maker)], said: [] };
+    case 'settle':
+      return settled(field, actor);
+    default:
+      return isLineKind(name) ? written(name, field, actor) : { fault: words.unknownAct };
+  }
+}
+
+/** Facts of the whole job said in a sentence: "mix is $85 a ton, trucks carry 12 tons". */
+function told(text: string, actor: Actor): Done | Refused {
+  if (text.trim() === '') return { fault: words.nothingTold };
+  const { fresh } = understand(actor.engine, { question: text.slice(0, 500) }, emptyJob);
+  const set: Record<string, Cell> = {};
+  for (const fact of fresh)
+    set[fact.quantity] = 'unit' in fact ? { number: fact.number, unit: fact.unit } : fact.choice;
+  const known = Object.entries(set).filter(([name, value]) => {
+    const type = fieldType('job', name, actor.engine.knowledge);
+    return type && readCell(value, type) !== undefined;
+  });
+  if (known.length === 0) return { fault: words.nothingUnderstood };
+  return {
+    changes: [setting(actor.seen, 'job', Object.fromEntries(known), { stamp: actor.stamp(), by: actor.by })],
+    said: [],
+  };
+}
+
+function ruled(text: string, actor: Actor): Done | Refused {
+  const maker = { stamp: actor.stamp(), by: actor.by };
+  if (text.trim() === '')
+    return { changes: [setting(actor.seen, 'job', { rules: null }, maker)], said: [words.rulesOff] };
+  let rules: unknown;
+  try {
+    rules = JSON.parse(text);
+  } catch {
+    return { fault: words.rulesNoJson };
+  }
+  const engine = engineFor(actor.engine, rules);
+  if (engine instanceof AgencyFault) return { fault: words.rulesFault(engine.place, engine.message) };
+  const type = fieldType('job', 'rules', actor.engine.knowledge)!;
+  const cell = readCell({ rules }, type);
+  return cell === undefined
+    ? { fault: words.rulesLong }
+    : { changes: [setting(actor.seen, 'job', { rules: cell }, maker)], said: [words.rulesOn] };
+}
+
+/** Takes one of the writings that clash for good. */
+function settled(field: Field, { seen, now, stamp, by }: Actor): Done | Refused {
+  const [line, name, change] = [field('line'), field('field'), field('change')];
+  const clash = now.clashes.find((each) => each.line === line && each.field === name);
+  if (!clash) return { fault: words.noClash };
+  const maker = { stamp: stamp(), by };
+  // Of a line one took off while another wrote in it: off for good, or on again.
+  if (name === goneField)
+    return {
+      changes: [
+        change === clash.stands.change ? removing(now, line, maker) : setting(now, line, { [goneField]: false }, maker),
+      ],
+      said: [words.settled],
+    };
+  const chosen = [clash.stands, ...clash.others].find((writing) => writing.change === change);
+  const book = seen.lines.has(line) ? now : seen;
+  return chosen
+    ? { changes: [setting(book, line, { [name]: chosen.value }, maker)], said: [words.settled] }
+    : { fault: words.noClash };
+}
+
+/** A line that was filled in: a new one, or one whose fields are changed. Fields left as they were are not written again. */
+function written(kind: LineKind, field: Field, actor: Actor): Done | Refused {
+  const { engine, seen, now } = actor;
+  const line = kind === 'job' ? 'job' : field('line');
+  const isNew = line === '';
+  if (!isNew && kind !== 'job' && (kindOf(line) !== kind || !now.lines.has(line))) return { fault: words.noLine };
+  const sheet = sheetOf(now, engine.knowledge);
+  const system = systemOfSheet(sheet);
+  const set: Record<string, Cell | null> = {};
+  const had = seen.lines.get(line)?.fields;
+  const names = [...fieldsOf(kind), ...(kind === 'patch' ? sizes : [])].filter(
+    (name) => name !== 'rules' && name !== 'done',
+  );
+  for (const name of names) {
+    const text = field(name).trim();
+    const read = text === '' ? null : cellOf(text, kind, name, system, engine);
+    if (typeof read === 'object' && read !== null && 'fault' in read) return read as Refused;
+    const cells = read === null ? { [name]: null } : (read as Record<string, Cell>);
+    // A field that the form does not show is no field that was emptied.
+    if (read === null && field(`has-${name}`) === '') continue;
+    for (const [key, value] of Object.entries(cells))
+      if (JSON.stringify(value) !== JSON.stringify(had?.get(key)?.value ?? null)) set[key] = value;
+  }
+  const size = kind === 'patch' ? field('size').trim() : '';
+  if (size !== '') {
+    const read = readListCell(size, words.size, { to: 'size' }, { decimalComma: false, system }, engine);
+    if ('fault' in read) return read as Refused;
+    Object.assign(set, read);
+  }
+  if (isNew && kind === 'patch') set.label ??= nextLabel(sheet);
+  if (isNew && Object.values(set).every((value) => value === null)) return { fault: words.emptyLine };
+  const kept = isNew ? Object.fromEntries(Object.entries(set).filter(([, value]) => value !== null)) : set;
+  if (Object.keys(kept).length === 0) return { changes: [], said: [words.nothingChanged] };
+  const stamp = actor.stamp();
+  const named = isNew ? newLine(kind, stamp) : line;
+  return { changes: [setting(seen, named, kept, { stamp, by: actor.by })], said: [] };
+}
+
+const sizes = ['patch-length', 'patch-width', 'patch-depth', 'deepest-depth'];
+
+/** A line's name from the stamp of its first change: no two phones make the same one, and older lines sort first. */
+export const newLine = (kind: LineKind, stamp: string): string => `${kind}/${stamp.replaceAll('.', '-')}`;
+
+/** What was typed in a field, as its cells, or what is wrong with it. */
+function cellOf(
+  text: string,
+  kind: LineKind,
+  name: string,
+  system: UnitSystem,
+  engine: Engine,
+): Record<string, Cell> | Refused {
+  const type = fieldType(kind, name, engine.knowledge)!;
+  const title = words.fields[name] ?? engine.knowledge.quantities.get(name)?.title ?? name;
+  const style = { decimalComma: false, system };
+  if (type.type === 'figure') {
+    const quantity = type.quantity ?? 'premix-mass';
+    const read = readListCell(text, title, { to: 'figure', quantity }, style, engine);
+    if ('fault' in read) return read as Refused;
+    const cells = read as Record<string, Cell>;
+    return quantity === name ? cells : { [name]: cells[quantity]! };
+  }
+  if (name === 'readings' || name === 'day') {
+    const read = readListCell(text, title, { to: 'field', field: name }, style, engine);
+    return read as Record<string, Cell> | Refused;
+  }
+  const cell = readCell(type.type === 'initials' ? text.replace(/[. ]/g, '').toUpperCase() : text, type);
+  return cell === undefined ? { fault: words.misfit(title, type.type) } : { [name]: cell };
+}

@@ -1,0 +1,262 @@
+import { daysRecorded } from '../../book/day.ts';
+import { type Role, roles } from '../../book/roles.ts';
+import { systemOfSheet } from '../../book/sheet.ts';
+import { telling } from '../../book/telling.ts';
+import { engine } from '../../engine.ts';
+import { bookPage as words } from '../../wording/book-page.en.ts';
+import { documentOf, Header } from '../document.tsx';
+import { sayFact } from '../names.ts';
+import { Foot } from '../page.tsx';
+import { cellWords, fieldTitle } from './fields.tsx';
+import { Carried, type JobPage, LineForm, TextForm } from './forms.tsx';
+import { PatchTable } from './patches.tsx';
+import { Strip } from './strip.tsx';
+
+/** The page of a job as a whole document. It works as plain forms; script only keeps it when there is no signal. */
+export function jobPage(props: JobPage): string {
+  const name = props.sheet.name ?? words.unnamed;
+  return documentOf({
+    title: words.title(name),
+    dress: props.dress,
+    children: (
+      <>
+        <Header at="job" />
+        <main id="main" class="job" data-job={props.address}>
+          <JobBody {...props} />
+        </main>
+        <Foot version={props.version} />
+      </>
+    ),
+  });
+}
+
+/** What stands in the main part of it; script puts a new one in its place after each change. */
+export function JobBody(props: JobPage) {
+  const { sheet, totals, role, error, said, address } = props;
+  const tell = telling(engine, { system: systemOfSheet(sheet) });
+  const whole = totals.sums['premix-mass'] ? tell.whole(totals) : undefined;
+  const days = daysRecorded(sheet);
+  return (
+    <>
+      <h1>{[sheet.name ?? words.unnamed, sheet.road].filter(Boolean).join(', ')}</h1>
+      <p class="hint" id="sync" role="status" />
+      {error && (
+        <p class="error" id="error" role="alert">
+          {error}
+        </p>
+      )}
+      {said.map((line) => (
+        <p class="notice" role="status">
+          {line}
+        </p>
+      ))}
+      <Clashes {...props} />
+      <section aria-labelledby="totals">
+        <h2 id="totals">{words.totals}</h2>
+        {whole?.text.split('\n').map((line) => (
+          <p>{line}</p>
+        ))}
+        {totals.laid > 0 && <p>{words.laid(tell.words('placed-mass', totals.laid))}</p>}
+        {totals.patches.length > 0 && (
+          <p>
+            <b>
+              {words.left(
+                totals.left.patches,
+                tell.words('tons-left', totals.left.mass),
+                tell.words('tack-volume', totals.left.tack),
+              )}
+            </b>
+          </p>
+        )}
+        {sheet.facts.length > 0 && (
+          <p>
+            {words.known}: {sheet.facts.map((fact) => sayFact(fact)).join(', ')}.
+          </p>
+        )}
+      </section>
+      <Strip patches={totals.patches} />
+      <PatchTable {...props} tell={tell} />
+      {totals.days.length > 0 && (
+        <section aria-labelledby="days">
+          <h2 id="days">{words.days}</h2>
+          <ul>
+            {totals.days.map((plan) => (
+              <li>
+                <b>
+                  {plan.day === undefined ? words.noDay : typeof plan.day === 'number' ? words.day(plan.day) : plan.day}
+                </b>
+                :{' '}
+                {words.dayLine(
+                  plan.patches.map(({ patch }) => patch.label).join(', '),
+                  tell.words('premix-order', plan.order),
+                  words.loads(plan.loads),
+                  tell.words('tack-volume', plan.tack),
+                )}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {role !== 'look' && (
+        <section class="forms">
+          {role === 'edit' && (
+            <>
+              <LineForm {...props} kind="patch" title={words.forms.patch} />
+              <TextForm
+                {...props}
+                act="tell"
+                title={words.forms.tell}
+                hint={words.forms.tellHint}
+                button={words.buttons.tell}
+              />
+            </>
+          )}
+          {(['load', 'hours', 'tack', 'weather', 'event'] as const).map((kind) => (
+            <LineForm {...props} kind={kind} title={words.forms[kind]} />
+          ))}
+          {role === 'edit' && (
+            <>
+              <TextForm
+                {...props}
+                act="import"
+                title={words.forms.import}
+                hint={words.start.hint}
+                button={words.buttons.take}
+                text={props.draft}
+              />
+              <LineForm {...props} kind="job" title={words.forms.job} />
+              <TextForm
+                {...props}
+                act="rules"
+                title={words.forms.rules}
+                hint={words.forms.rulesHint}
+                button={words.buttons.save}
+                text={sheet.rules === undefined ? '' : JSON.stringify(sheet.rules, null, 1)}
+              />
+              <Links {...props} />
+            </>
+          )}
+        </section>
+      )}
+      <section class="buttons" aria-labelledby="records">
+        <h2 id="records">{words.records}</h2>
+        {days.length === 0 && <p>{words.record.noDays}</p>}
+        {days.map((day) => (
+          <a href={`${address}/day/${day}`}>{day}</a>
+        ))}
+        <a href={`${address}/season`}>{words.season}</a>
+        <a href={`${address}/export.csv`}>{words.csv}</a>
+        <a href={`${address}/export.json`}>{words.json}</a>
+      </section>
+      <Log {...props} />
+    </>
+  );
+}
+
+function Clashes(props: JobPage) {
+  const { book, totals, address } = props;
+  if (book.clashes.length === 0) return null;
+  const labels = new Map(totals.patches.map(({ patch }) => [patch.line, `${words.columns.label} ${patch.label}`]));
+  return (
+    <section class="clashes" aria-labelledby="clashes">
+      <h2 id="clashes">{words.clashes}</h2>
+      {book.clashes.map(({ line, field, stands, others }) => (
+        <div>
+          <p>
+            <b>{words.clash(labels.get(line) ?? line.split('/', 1)[0]!, fieldTitle(field))}</b>
+          </p>
+          {[stands, ...others].map((writing, i) => (
+            <form method="post" action={address}>
+              <Carried {...props} act="settle" line={line} />
+              <input type="hidden" name="field" value={field} />
+              <input type="hidden" name="change" value={writing.change} />
+              <button type="submit" disabled={props.role === 'look'}>
+                {words.clashTake(
+                  field === 'gone'
+                    ? i === 0
+                      ? words.clashGone.stands
+                      : words.clashGone.others
+                    : cellWords(writing.value) || words.empty,
+                  writing.by ?? '',
+                )}
+              </button>
+            </form>
+          ))}
+        </div>
+      ))}
+    </section>
+  );
+}
+
+function Links(props: JobPage) {
+  const { links, fresh, address } = props;
+  if (!links) return null;
+  return (
+    <details open={fresh !== undefined}>
+      <summary>{words.forms.links}</summary>
+      {fresh && (
+        <p class="notice" role="status">
+          {words.newLink(words.roles[fresh.role])} <a href={fresh.address}>{fresh.address}</a>
+        </p>
+      )}
+      <ul>
+        {links.map((link) => (
+          <li>
+            {words.roles[link.role as Role] ?? link.role},{' '}
+            {link.revoked ? words.revoked(link.revoked) : words.linkMade(link.day)}
+            {!link.revoked && (
+              <form method="post" action={`${address}/links`}>
+                <input type="hidden" name="revoke" value={link.id} />
+                <button type="submit">{words.buttons.revoke}</button>
+              </form>
+            )}
+          </li>
+        ))}
+      </ul>
+      {roles.map((role) => (
+        <form method="post" action={`${address}/links`}>
+          <input type="hidden" name="role" value={role} />
+          <button type="submit">
+            {words.buttons.make}: {words.roles[role]}
+          </button>
+        </form>
+      ))}
+    </details>
+  );
+}
+
+/** Most changes the log shows; the export has them all. */
+const mostLogged = 50;
+
+function Log(props: JobPage) {
+  const { changes, totals, address, role } = props;
+  const labels = new Map(totals.patches.map(({ patch }) => [patch.line, `${words.columns.label} ${patch.label}`]));
+  return (
+    <details class="log">
+      <summary>{words.log}</summary>
+      <ol>
+        {changes
+          .slice(-mostLogged)
+          .reverse()
+          .map(({ id, line, set, by }) => (
+            <li>
+              {words.logLine(
+                labels.get(line) ?? line.split('/', 1)[0]!,
+                Object.entries(set)
+                  .map(([name, value]) => `${fieldTitle(name)} ${cellWords(value) || words.empty}`)
+                  .join(', '),
+                by ?? '',
+              )}
+              {role === 'edit' && (
+                <form method="post" action={address}>
+                  <Carried {...props} act="undo" />
+                  <input type="hidden" name="change" value={id} />
+                  <button type="submit">{words.buttons.undo}</button>
+                </form>
+              )}
+            </li>
+          ))}
+      </ol>
+    </details>
+  );
+}
