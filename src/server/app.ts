@@ -10,6 +10,8 @@ import { askRoute } from './routes/ask.ts';
 import { assetRoutes } from './routes/assets.ts';
 import { clientRoutes } from './routes/client.ts';
 import { healthRoute } from './routes/health.ts';
+import { jobRoutes } from './routes/job.ts';
+import { jobApiRoute } from './routes/job-api.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { pageRoute } from './routes/page.ts';
 import { quizRoutes } from './routes/quiz.ts';
@@ -25,6 +27,8 @@ export function createApp(needs: Needs): App {
   healthRoute(app, doors);
   openApiRoute(app, doors);
   quizRoutes(app, doors);
+  jobRoutes(app, doors);
+  jobApiRoute(app, doors);
   assetRoutes(app);
   clientRoutes(app, doors);
   app.notFound((c) => answerNothingHere(c));

@@ -18,6 +18,7 @@ export const stylesheet = asset('bladehand.css', 'text/css; charset=utf-8', [
   'page.css',
   'answer.css',
   'phone.css',
+  'book.css',
   'media.css',
 ]);
 export const quizStylesheet = asset('quiz.css', 'text/css; charset=utf-8', ['quiz.css']);

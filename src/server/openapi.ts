@@ -1,8 +1,10 @@
 import * as z from 'zod';
 import type { Reply, Request } from '../ask/reply.ts';
+import { jobPaths } from './openapi-job.ts';
 import { quizPaths } from './openapi-quiz.ts';
 import { replySchema } from './schema/reply.ts';
 import { requestSchema } from './schema/request.ts';
+import { syncedSchema, syncSchema } from './schema/sync.ts';
 import { en } from './wording/en.ts';
 
 const ref = (name: string) => `#/components/schemas/${name}`;
@@ -42,6 +44,7 @@ export function openApi(ask: (request: Request) => Reply) {
       },
       ...quizPaths,
       ...kept,
+      ...jobPaths,
       '/openapi.json': {
         get: { operationId: 'openApi', summary: en.api.document, responses: { 200: { description: en.api.document } } },
       },
@@ -92,6 +95,8 @@ export const healthSchema = z
 
 /** Every schema under its own name; a part that has a name is referred to, not repeated. */
 function schemas(): Record<string, unknown> {
-  const all = z.toJSONSchema(z.tuple([requestSchema, replySchema, problemSchema, healthSchema]));
+  const all = z.toJSONSchema(
+    z.tuple([requestSchema, replySchema, problemSchema, healthSchema, syncSchema, syncedSchema]),
+  );
   return JSON.parse(JSON.stringify(all.$defs).replaceAll('#/$defs/', ref('')));
 }

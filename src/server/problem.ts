@@ -3,9 +3,10 @@ import { noticePage } from '../ask/views/notice.tsx';
 import { dress } from './dress.ts';
 import type { Env } from './env.ts';
 import { describe } from './fault.ts';
+import { StoreFault } from './store/fault.ts';
 import { en } from './wording/en.ts';
 
-type Status = 400 | 404 | 405 | 413 | 415 | 422 | 500 | 503;
+export type Status = 400 | 403 | 404 | 405 | 410 | 413 | 415 | 422 | 500 | 503;
 
 /** One thing wrong with a request, and where it stands in it (a JSON Pointer, as a fragment). */
 export interface Wrong {
@@ -38,6 +39,8 @@ export function answerFault(
   c: Context<Env>,
   report: (line: string) => void,
 ): Response | Promise<Response> {
+  if (fault instanceof StoreFault)
+    return wantsPage(c) ? problemPage(c, 503, fault.message) : problem(c, 503, fault.message);
   report(en.fault(c.get('requestId'), describe(fault)));
   return wantsPage(c) ? problemPage(c, 500, en.detail[500]) : problem(c, 500, en.detail[500]);
 }

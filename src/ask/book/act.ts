@@ -3,42 +3,17 @@ import { emptyJob } from '../job.ts';
 import type { UnitSystem } from '../reply.ts';
 import { understand } from '../understand.ts';
 import { act as words } from '../wording/book-act.en.ts';
-import { type Book, goneField, kindOf, removing, setting, undoing } from './book.ts';
+import type { Actor, Done, Field, Refused } from './acting.ts';
+import { goneField, kindOf, removing, setting, undoing } from './book.ts';
 import { readListCell } from './cells.ts';
-import type { Cell, Change } from './change.ts';
+import type { Cell } from './change.ts';
 import { fieldsOf, fieldType, isLineKind, type LineKind } from './fields.ts';
 import { importing } from './importing.ts';
 import { readCell } from './read-change.ts';
 import { AgencyFault, engineFor } from './reckon.ts';
-import { mayMake, type Role } from './roles.ts';
+import { mayMake } from './roles.ts';
 import { nextLabel, sheetOf, systemOfSheet } from './sheet.ts';
-
-/** Whoever does something on the page of a job. */
-export interface Actor {
-  readonly engine: Engine;
-  readonly role: Role;
-  readonly changes: readonly Change[];
-  /** The book as it stood on the page they saw: what they write takes the place of that and of nothing newer. */
-  readonly seen: Book;
-  /** The book as it is now. */
-  readonly now: Book;
-  /** A stamp for the next change, each later than the last. */
-  readonly stamp: () => string;
-  readonly by?: string | undefined;
-}
-
-export interface Done {
-  readonly changes: readonly Change[];
-  readonly said: readonly string[];
-  /** Rows of a list that must be mended, to stand in the box again. */
-  readonly draft?: string;
-}
-export interface Refused {
-  readonly fault: string;
-}
-
-/** A field of the form; empty when it was not sent. */
-export type Field = (name: string) => string;
+import { isOfPatch } from './talk-book.ts';
 
 /** Does what a form of the job page asks for: gives the changes that come of it, or says what is wrong. Nothing is changed by a refusal. */
 export function act(field: Field, actor: Actor): Done | Refused {
@@ -50,7 +25,7 @@ export function act(field: Field, actor: Actor): Done | Refused {
 function doing(field: Field, actor: Actor): Done | Refused {
   const name = field('do');
   const line = field('line');
-  const maker = { stamp: actor.stamp(), by: actor.by };
+  const maker = () => ({ stamp: actor.stamp(), by: actor.by });
   switch (name) {
     case 'tell':
       return told(field('text'), actor);
@@ -61,17 +36,17 @@ function doing(field: Field, actor: Actor): Done | Refused {
     case 'remove':
       if (!actor.now.lines.has(line) || line === 'job') return { fault: words.noLine };
       return {
-        changes: [removing(actor.seen.lines.has(line) ? actor.seen : actor.now, line, maker)],
+        changes: [removing(actor.seen.lines.has(line) ? actor.seen : actor.now, line, maker())],
         said: [words.removed],
       };
     case 'undo': {
-      const change = undoing(actor.changes, field('change'), maker);
+      const change = undoing(actor.changes, field('change'), maker());
       return change ? { changes: [change], said: [words.undone] } : { fault: words.notUndone };
     }
     case 'done':
     case 'open':
       if (kindOf(line) !== 'patch' || !actor.now.lines.has(line)) return { fault: words.noLine };
-      return { changes: [setting(actor.seen, line, { done: name === 'done' }, maker)], said: [] };
+      return { changes: [setting(actor.seen, line, { done: name === 'done' }, maker())], said: [] };
     case 'settle':
       return settled(field, actor);
     default:
@@ -79,22 +54,48 @@ function doing(field: Field, actor: Actor): Done | Refused {
   }
 }
 
-/** Facts of the whole job said in a sentence: "mix is $85 a ton, trucks carry 12 tons". */
+/**
+ * Facts of the whole job: "mix is $85 a ton, trucks carry 12 tons". Each part is read by itself, as it stands and as if
+ * the cost of the job was asked, and the reading that leaves the fewest figures over is taken. A part that is not understood is told.
+ */
 function told(text: string, actor: Actor): Done | Refused {
-  if (text.trim() === '') return { fault: words.nothingTold };
-  const { fresh } = understand(actor.engine, { question: text.slice(0, 500) }, emptyJob);
+  const parts = text
+    .slice(0, 1000)
+    .split(/[;\n]|,\s|\band\b/)
+    .filter((part) => part.trim() !== '');
+  if (parts.length === 0) return { fault: words.nothingTold };
   const set: Record<string, Cell> = {};
-  for (const fact of fresh)
-    set[fact.quantity] = 'unit' in fact ? { number: fact.number, unit: fact.unit } : fact.choice;
-  const known = Object.entries(set).filter(([name, value]) => {
-    const type = fieldType('job', name, actor.engine.knowledge);
+  const lost: string[] = [];
+  for (const part of parts) {
+    const known = readPart(part, actor.engine);
+    if (known) Object.assign(set, known);
+    else lost.push(part.trim());
+  }
+  if (Object.keys(set).length === 0) return { fault: words.nothingUnderstood };
+  return {
+    changes: [setting(actor.seen, 'job', set, { stamp: actor.stamp(), by: actor.by })],
+    said: lost.length > 0 ? [words.partLost(lost)] : [],
+  };
+}
+
+function readPart(part: string, engine: Engine): Record<string, Cell> | undefined {
+  const readings = ['', words.costAsked].map((before) => {
+    const { fresh, unbound } = understand(engine, { question: before + part }, emptyJob);
+    const facts = fresh.filter(({ quantity }) => !isOfPatch(engine.knowledge, quantity));
+    // A figure without a unit is no price for having been said where a cost is asked.
+    const guessed = before === '' ? 0 : facts.filter(({ unitAssumed }) => unitAssumed).length;
+    return { facts, over: unbound.length + fresh.length - facts.length + guessed };
+  });
+  const [best] = readings.sort((a, b) => a.over - b.over || b.facts.length - a.facts.length);
+  if (!best || best.over > 0 || best.facts.length === 0) return undefined;
+  const cells = best.facts.map(
+    (fact) => [fact.quantity, 'unit' in fact ? { number: fact.number, unit: fact.unit } : fact.choice] as const,
+  );
+  const sound = cells.every(([name, value]) => {
+    const type = fieldType('job', name, engine.knowledge);
     return type && readCell(value, type) !== undefined;
   });
-  if (known.length === 0) return { fault: words.nothingUnderstood };
-  return {
-    changes: [setting(actor.seen, 'job', Object.fromEntries(known), { stamp: actor.stamp(), by: actor.by })],
-    said: [],
-  };
+  return sound ? Object.fromEntries(cells) : undefined;
 }
 
 function ruled(text: string, actor: Actor): Done | Refused {

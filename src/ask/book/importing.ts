@@ -1,5 +1,5 @@
 import { act as words } from '../wording/book-act.en.ts';
-import type { Actor, Done, Refused } from './act.ts';
+import type { Actor, Done, Refused } from './acting.ts';
 import { setting } from './book.ts';
 import type { Change } from './change.ts';
 import { readList } from './list-in.ts';

@@ -11,6 +11,10 @@ export const act = {
   notUndone: 'That was changed again since, so there is nothing to take back.',
   nothingTold: 'Say something of the job, for example: mix is $85 a ton, trucks carry 12 tons.',
   nothingUnderstood: 'Nothing of that is known here. Say it with its figure: mix is $85 a ton, 8 people, 45 mph.',
+  /** Put before a part that says nothing by itself: a price is understood where a cost is asked. */
+  costAsked: 'cost of the job, ',
+  partLost: (parts: readonly string[]) =>
+    `Not understood, so not taken: ${parts.map((part) => `“${part}”`).join(', ')}.`,
   nothingChanged: 'Nothing was changed.',
   emptyLine: 'Fill in something first.',
   settled: 'Settled.',

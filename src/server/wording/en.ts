@@ -11,8 +11,10 @@ export const en = {
     `Leave out "${name}": a request has question, and if wanted job, units, lang and agency.`,
   title: {
     400: 'The request cannot be read',
+    403: 'Your link does not let you do that',
     404: 'There is nothing at this address',
     405: 'This address does not take that method',
+    410: 'This link was revoked',
     413: 'The request is too large',
     415: 'The content type is not one that is read here',
     422: 'The request does not fit',

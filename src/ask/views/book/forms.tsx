@@ -29,6 +29,8 @@ export interface JobPage {
   /** A link that was just made, to be copied. */
   readonly fresh?: { readonly role: Role; readonly address: string } | undefined;
   readonly by?: string | undefined;
+  /** A stamp for a form, so that one that is sent twice is known. */
+  readonly once: () => string;
   readonly version: string;
   readonly dress: Dress;
 }
@@ -39,11 +41,12 @@ export function Carried({
   by,
   act,
   line,
-}: Pick<JobPage, 'changes' | 'by'> & { readonly act: string; readonly line?: string | undefined }) {
+  once,
+}: Pick<JobPage, 'changes' | 'by' | 'once'> & { readonly act: string; readonly line?: string | undefined }) {
   return (
     <>
       <input type="hidden" name="do" value={act} />
-      <input type="hidden" name="seen" value={changes.at(-1)?.id ?? ''} />
+      <input type="hidden" name="once" value={once()} />
       <input type="hidden" name="count" value={changes.length} />
       <input type="hidden" name="by" value={by ?? ''} />
       {line && <input type="hidden" name="line" value={line} />}

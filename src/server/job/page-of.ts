@@ -1,0 +1,82 @@
+import { act } from '../../ask/book/act.ts';
+import type { Done, Refused } from '../../ask/book/acting.ts';
+import { fold } from '../../ask/book/book.ts';
+import { type Change, isStamp } from '../../ask/book/change.ts';
+import { AgencyFault, engineFor } from '../../ask/book/reckon.ts';
+import { sheetOf } from '../../ask/book/sheet.ts';
+import { totalsOf } from '../../ask/book/totals.ts';
+import { engine } from '../../ask/engine.ts';
+import type { JobPage } from '../../ask/views/book/forms.tsx';
+import { dress } from '../dress.ts';
+import { type OpenedJob, stampNow } from './job.ts';
+
+/** A book with all that is worked out from it, by the agency's rules where it has some. */
+export function workedOut(changes: readonly Change[]) {
+  const book = fold(changes);
+  const sheet = sheetOf(book, engine.knowledge);
+  const own = engineFor(engine, sheet.rules);
+  const ruled = own instanceof AgencyFault ? engine : own;
+  return { book, sheet, totals: totalsOf(ruled, sheet), fault: own instanceof AgencyFault ? own.message : undefined };
+}
+
+/** All that the page of a job shows. */
+export function propsOf(
+  address: string,
+  { role }: OpenedJob,
+  changes: readonly Change[],
+  version: string,
+  more: Partial<JobPage> = {},
+): JobPage {
+  const { book, sheet, totals, fault } = workedOut(changes);
+  return {
+    address,
+    role,
+    book,
+    changes,
+    sheet,
+    totals,
+    said: fault ? [fault] : [],
+    version,
+    dress,
+    once: () => stampNow(book),
+    ...more,
+  };
+}
+
+/** Does what a form asks for. `once` is the stamp the form came with: the same form sent twice makes the same change twice. */
+export function acted(
+  fields: FormData,
+  { role }: OpenedJob,
+  changes: readonly Change[],
+  fresh: boolean,
+): Done | Refused {
+  const text = (name: string): string => {
+    const value = fields.get(name);
+    return typeof value === 'string' ? value.replaceAll('\r\n', '\n') : '';
+  };
+  const now = fold(changes);
+  const count = Number(text('count'));
+  const seen =
+    Number.isSafeInteger(count) && count >= 0 && count < changes.length ? fold(changes.slice(0, count)) : now;
+  const initials = text('initials') || text('by');
+  const once = text('once');
+  let given = !fresh && isStamp(once) && onNewest.has(text('do')) === false;
+  return act(text, {
+    engine,
+    role,
+    changes,
+    seen,
+    now,
+    by: /^\p{L}{1,4}$/u.test(initials) ? initials : undefined,
+    stamp: () => {
+      if (given) {
+        given = false;
+        return once;
+      }
+      return stampNow(now);
+    },
+  });
+}
+
+/** What is done to the book as it is now, and so must be stamped after all that is in it. */
+const onNewest = new Set(['undo', 'settle', 'done', 'open', 'remove']);

@@ -1,0 +1,169 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { ask } from '../../src/ask/ask.ts';
+import { createApp } from '../../src/server/app.ts';
+import type { Store } from '../../src/server/store/store.ts';
+import { overBothEngines, type Place } from './engines.ts';
+
+const list = [
+  'Sta;End;Side;Width ft;Depth in;Distress;Remarks',
+  '12+50;15+50;RT;12;2;alligator cracking;soft edge',
+  '18+00;19+50;LT;10;1,5;rutting;',
+  '40+00;40+60;RT;8;3;pothole;=see photo 7',
+].join('\n');
+
+overBothEngines((_engine, place) => {
+  let here: Place;
+  let store: Store;
+  let app: ReturnType<typeof createApp>;
+  beforeEach(async () => {
+    here = await place();
+    store = await here.open();
+    app = createApp({ ask, store: async () => store });
+  });
+  afterEach(async () => {
+    await store.close();
+    await here.clear();
+  });
+
+  const post = (address: string, fields: Record<string, string>) =>
+    app.request(address, {
+      method: 'POST',
+      body: new URLSearchParams(fields),
+      headers: { 'Content-Type': 'application/x-www-form-urlencoded' },
+    });
+  const page = async (address: string): Promise<string> => (await app.request(address)).text();
+  /** The hidden fields of the form that does something, as they stand on a page. */
+  const form = (html: string, act: string, line = ''): Record<string, string> => {
+    const found = html
+      .split('<form')
+      .slice(1)
+      .map((text) => text.slice(0, text.indexOf('</form>')))
+      .find((text) => text.includes(`name="do" value="${act}"`) && (line === '' || text.includes(`value="${line}"`)));
+    if (!found) throw new Error(`no form for ${act} ${line}`);
+    const fields: Record<string, string> = {};
+    for (const [, name, value] of found.matchAll(/<input type="hidden" name="([^"]+)" value="([^"]*)"/g))
+      fields[name!] = value!;
+    return fields;
+  };
+  const lineOf = (html: string, label: string): string =>
+    new RegExp(`<option value="(patch/[^"]+)">${label}</option>`).exec(html)![1]!;
+  const start = async (): Promise<string> => {
+    const answer = await post('/job', { name: 'Spring list', road: 'CR 9', text: list });
+    expect(answer.status).toBe(200);
+    expect(await answer.text()).toContain('3 patches put on the job.');
+    return answer.headers.get('Content-Location')!;
+  };
+
+  test('a job goes from a pasted patrol list through order and laying to its record', async () => {
+    const job = await start();
+    // 300×12×2, 150×10×1.5 and 60×8×3 at 110 lb/yd2/in: 44, 13.75 and 8.8 tons, by hand.
+    let html = await page(job);
+    expect(html).toContain('66.6 tons in place');
+    expect(html).toContain('=see photo 7');
+    await post(job, { ...form(html, 'tell'), text: 'mix is $85 a ton and trucks carry 12 tons' });
+    html = await page(job);
+    expect(html).toMatch(/Cost of the mix ordered: \$/);
+    await post(job, {
+      ...form(html, 'load'),
+      day: '2026-05-04',
+      time: '08:10',
+      patch: lineOf(html, '1'),
+      'placed-mass': '45 tons',
+      'placed-length': '140 ft',
+      ticket: '77',
+    });
+    html = await page(job);
+    expect(html).toContain('It is going down too thick');
+    await post(job, { ...form(html, 'hours'), day: '2026-05-04', who: 'j.d.', 'work-hours': '9' });
+    await post(job, form(await page(job), 'done', lineOf(html, '1')));
+    const record = await page(`${job}/day/2026-05-04`);
+    for (const text of [
+      '45.0 tons',
+      '08:10',
+      'JD: 9.0 hours',
+      'Patch 1: 45.0 tons today',
+      '2 patches, 22.6 tons to lay',
+    ])
+      expect(record).toContain(text);
+    expect(await page(`${job}/season`)).toMatch(/CR 9[\s\S]*45\.0 tons/);
+    const csv = await page(`${job}/export.csv`);
+    const json = await page(`${job}/export.json`);
+    for (const saved of [csv, json]) {
+      const copy = (await post('/job', { text: saved })).headers.get('Content-Location')!;
+      expect(await page(`${copy}/export.csv`)).toBe(csv);
+    }
+  });
+
+  test('two who edit what the other has not seen are both told, and either can settle it', async () => {
+    const job = await start();
+    const seen = await page(job);
+    const edit = { ...form(seen, 'patch', lineOf(seen, '2')), 'has-lane': '1' };
+    await post(job, { ...edit, by: 'AB', lane: 'left', once: '' });
+    await post(job, { ...edit, by: 'CD', lane: 'both', once: '' });
+    const html = await page(job);
+    expect(html).toContain('Two people set this without seeing each other');
+    expect(html).toContain('both (CD)');
+    expect(html).toContain('left (AB)');
+    await post(job, form(html, 'settle'));
+    expect(await page(job)).not.toContain('Two people set this');
+  });
+
+  test('a form sent twice counts once; sent again with something else it is another line', async () => {
+    const job = await start();
+    const fields = { ...form(await page(job), 'load'), day: '2026-05-04', 'placed-mass': '12 tons' };
+    for (const mass of ['12 tons', '12 tons', '13 tons']) await post(job, { ...fields, 'placed-mass': mass });
+    expect(await page(job)).toContain('Down so far: 25.0 tons.');
+  });
+
+  test('links: a role does what it may, a revoked one opens nothing and loses nothing', async () => {
+    const job = await start();
+    const make = async (role: string) =>
+      /href="http:\/\/localhost(\/job\/[^"]+)"/.exec(await (await post(`${job}/links`, { role })).text())![1]!;
+    const [look, record] = [await make('look'), await make('record')];
+    expect(await page(look)).not.toContain('name="do"');
+    expect((await post(look, { do: 'load', 'placed-mass': '3 tons' })).status).toBe(422);
+    expect((await post(record, { do: 'patch', size: '10 x 10 ft at 1 in' })).status).toBe(422);
+    expect((await post(record, { do: 'load', day: '2026-05-04', 'placed-mass': '3 tons' })).status).toBe(303);
+    expect((await post(`${record}/links`, { role: 'edit' })).status).toBe(403);
+    const html = await page(job);
+    const links = [...html.matchAll(/name="revoke" value="([^"]+)"/g)].map(([, id]) => id!);
+    expect(links).toHaveLength(3);
+    for (const id of links) await post(`${job}/links`, { revoke: id });
+    expect([
+      (await app.request(look)).status,
+      (await app.request(record)).status,
+      (await app.request(job)).status,
+    ]).toEqual([410, 410, 200]);
+    expect(await page(job)).toContain('Down so far: 3.0 tons.');
+  });
+
+  test('phones sync: what is sent is there, what others did comes back, twice does no harm, and nonsense is refused whole', async () => {
+    const job = await start();
+    const key = job.split('/').at(-1)!;
+    const sync = async (body: unknown) => {
+      const answer = await app.request(`/api/jobs/${key}/sync`, {
+        method: 'POST',
+        body: JSON.stringify(body),
+        headers: { 'Content-Type': 'application/json' },
+      });
+      return { status: answer.status, body: (await answer.json()) as { length: number; changes: unknown[] } };
+    };
+    const change = { id: '0mabcdefg.0000.phone1', line: 'load/x1', set: { 'placed-mass': { number: 9, unit: 'ton' } } };
+    const first = await sync({ changes: [change], after: 0 });
+    expect(first.status).toBe(200);
+    expect(first.body.changes.at(-1)).toEqual(change);
+    expect((await sync({ changes: [change], after: first.body.length })).body).toMatchObject({
+      length: first.body.length,
+      changes: [],
+    });
+    expect((await sync({ changes: [{ ...change, set: { note: 'other' } }], after: 0 })).status).toBe(422);
+    const bad = { ...change, id: '0mabcdefh.0000.phone1', set: { 'placed-mass': { number: 9, unit: 'ft' } } };
+    expect(await sync({ changes: [{ ...change, id: '0mabcdefi.0000.phone1' }, bad], after: 0 })).toMatchObject({
+      status: 422,
+      body: { errors: [{ pointer: '#/changes/1' }] },
+    });
+    expect((await sync({ changes: [], after: first.body.length })).body.changes).toEqual([]);
+    expect((await sync({})).status).toBe(422);
+    expect((await app.request('/api/jobs/nokey/sync', { method: 'POST', body: '{}' })).status).toBe(404);
+  });
+});
