@@ -10,7 +10,9 @@ export interface Place {
 }
 
 /** Screens by the first word of their address, each loaded when it is opened. The background worker has the same words. */
-const places: Readonly<Record<string, () => Promise<Place>>> = {};
+const places: Readonly<Record<string, () => Promise<Place>>> = {
+  quiz: () => import('./quiz.ts'),
+};
 
 const placeNamed = (path: string) => places[path.split('/')[1] ?? ''];
 
@@ -21,7 +23,7 @@ export async function showPlace(): Promise<void> {
   try {
     const place = await placeNamed(address.pathname)?.();
     const html = dress && (await place?.documentAt(address, dress));
-    if (html) show(html);
+    if (html) await show(html);
     else sayNotHere();
   } catch {
     sayNotHere();
@@ -35,15 +37,25 @@ export async function startPlace(): Promise<void> {
 }
 
 /** Puts a whole document in the place of this one. What it is drawn with is fetched before it is shown. */
-function show(html: string): void {
+async function show(html: string): Promise<void> {
   const made = new DOMParser().parseFromString(html, 'text/html');
   const have = new Set([...document.querySelectorAll('link[rel=stylesheet]')].map((link) => link.getAttribute('href')));
-  for (const link of made.querySelectorAll('link[rel=stylesheet]'))
-    if (!have.has(link.getAttribute('href'))) document.head.append(document.importNode(link, true));
+  const wanted = [...made.querySelectorAll('link[rel=stylesheet]')].filter(
+    (link) => !have.has(link.getAttribute('href')),
+  );
+  await Promise.all(wanted.map((link) => fetched(document.importNode(link, true))));
   document.title = made.title;
   document.body.replaceChildren(...made.body.childNodes);
   if (location.hash) document.getElementById(location.hash.slice(1))?.scrollIntoView();
 }
+
+/** Resolves when the styles are here, or do not come: a page without them is better than none. */
+const fetched = (link: Node): Promise<unknown> =>
+  new Promise((resolve) => {
+    link.addEventListener('load', resolve);
+    link.addEventListener('error', resolve);
+    document.head.append(link);
+  });
 
 function sayNotHere(): void {
   const main = document.getElementById('main');

@@ -168,6 +168,7 @@ describe('for everybody', () => {
       const page = await open('/quiz', viewport, { colorScheme, javaScriptEnabled: true });
       for (const path of everyScreen) {
         await page.goto(address + path);
+        await page.locator('main h1').first().waitFor();
         await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
         const tags = ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
         const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
@@ -187,6 +188,7 @@ describe('for everybody', () => {
     const page = await open('/quiz', viewport, { javaScriptEnabled: true });
     for (const path of everyScreen) {
       await page.goto(address + path);
+      await page.locator('main h1').first().waitFor();
       await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
       const over = 'document.documentElement.scrollWidth - document.documentElement.clientWidth';
       expect(await page.evaluate<number>(over), path).toBe(0);

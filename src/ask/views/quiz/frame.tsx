@@ -19,6 +19,7 @@ export function deskPage({ title, dress, version, paper = false, children }: Pro
     title,
     dress,
     also: 'quiz',
+    version,
     children: (
       <>
         <a class="skip" href="#desk">
