@@ -1,6 +1,7 @@
 import { type Entry, nextAfter, placeOf, readStage, sequence, stageText } from '../rules/procedure.ts';
 import { work } from '../rules/work.ts';
 import { askFor, clarifying } from './clarify.ts';
+import { readJob } from './job.ts';
 import type { Reply, Step } from './reply.ts';
 import type { Scene } from './scene.ts';
 import { entryOf, liftSaid, stageSaid, stepsNamed } from './step-stage.ts';
@@ -57,8 +58,16 @@ function next(asked: Asked, isDone: boolean): Reply {
     return said.done ? after(asked, entry, true) : told(moved(asked, entry), entry, en.steps.one);
   }
   if (at) return after(asked, at, isDone);
+  const shown = shownBefore(scene);
+  if (shown) return after(asked, shown, isDone);
   const choices = en.steps.whereChoices.map(([text, send]) => ({ text, send }));
   return clarifying(scene, 'stage', 'missing-fact', { quantity: 'stage', text: en.steps.where, choices }, 'stage');
+}
+
+/** The one step that the turn before told of: "what's first", and then "done". */
+function shownBefore({ request }: Scene): Entry | undefined {
+  const id = readJob(request.job)?.goal?.replace(/^step\//, '');
+  return id && work.steps.has(id) ? { id } : undefined;
 }
 
 /**

@@ -147,6 +147,12 @@ describe('what comes next', () => {
     expect(['survey-and-mark', ...walked]).toEqual(sequence(3).map(({ id, lift }) => (lift ? `${id} ${lift}` : id)));
   });
 
+  test('"done" after the one step that was told moves on from it', () => {
+    const [, second, third] = talk('3 in deep patch, 300 x 12 ft, cold mix. what is first', 'done', 'done');
+    expect(ids(second!)).toEqual(['order-and-check']);
+    expect(ids(third!)).toEqual(['brief-crew']);
+  });
+
   test('without a depth a lift follows the row; the job goes on once the depth is said', () => {
     const [next, told] = talk('the windrow is built, what next', '3 inches deep');
     expect(ids(next!)).toEqual(['first-lift', 'finish-lift']);
