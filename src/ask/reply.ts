@@ -121,6 +121,10 @@ export interface Place {
   readonly length?: number;
   /** The widest its devices may stand apart, in the same unit. */
   readonly spacing?: number;
+  /** The same figures in words, rounded as they are said everywhere. */
+  readonly atText?: string;
+  readonly lengthText?: string;
+  readonly spacingText?: string;
 }
 
 /** How many of a thing the truck has to carry. */

@@ -1,7 +1,9 @@
-import { type LayoutKind, layoutFor, layoutOf, planOf } from '../rules/layout.ts';
+import { toBase } from '../calc/quantity.ts';
+import { sayFigure } from '../calc/wording.ts';
+import { type LayoutKind, layoutFor, layoutOf, planOf, type ZonePlace } from '../rules/layout.ts';
 import { partNames } from '../rules/layout-names.ts';
 import type { Load, Place } from './reply.ts';
-import { tidy } from './say.ts';
+import { say, tidy } from './say.ts';
 import type { Scene } from './scene.ts';
 import type { Voice } from './voice.ts';
 import { en } from './wording/en.ts';
@@ -34,19 +36,37 @@ export function zoneOf(quantity: string, voice: Voice): Zone | undefined {
     return { part, what, count, ...(more > count ? { withRoom: more } : {}) };
   });
   return {
-    layout: places.map(({ part, what, at, unit: of, side, length, spacing }) => ({
-      what,
-      at: tidy(at),
-      unit: of,
-      side,
-      part,
-      ...(length === undefined || spacing === undefined ? {} : { length: tidy(length), spacing: tidy(spacing) }),
-    })),
+    layout: places.map((place) => placeIn(place, voice)),
     load,
     lines: [
       en.zone.load(load.map((each) => en.zone.need(each.count, each.what, each.withRoom))),
       en.zone.mayAdd(planOf(kind).mayAdd.map((part) => partNames[part])),
     ],
+  };
+}
+
+/** A place with its figures in words, each rounded as its own record says. */
+function placeIn(place: ZonePlace, { knowledge, isGiven }: Voice): Place {
+  const { part, what, at, unit, side, length, spacing, lengthOf, spacingOf } = place;
+  const words = (id: string | undefined, number: number): string => {
+    const record = id && knowledge.quantities.get(id);
+    return record ? say(record, toBase(number, unit), unit, isGiven(record.id)) : '';
+  };
+  return {
+    what,
+    at: tidy(at),
+    unit,
+    side,
+    part,
+    atText: sayFigure(toBase(at, unit), unit, { rounding: 'up' }),
+    ...(length === undefined || spacing === undefined
+      ? {}
+      : {
+          length: tidy(length),
+          spacing: tidy(spacing),
+          lengthText: words(lengthOf, length),
+          spacingText: words(spacingOf, spacing),
+        }),
   };
 }
 

@@ -20,6 +20,9 @@ export interface ZonePlace {
   readonly length?: number;
   /** The widest its devices may stand apart. */
   readonly spacing?: number;
+  /** The quantities that gave its length and its spacing. */
+  readonly lengthOf?: string;
+  readonly spacingOf?: string;
 }
 
 /** How many of a thing the truck has to carry. */
@@ -52,8 +55,9 @@ interface Found {
   readonly near: number;
   readonly far: number;
   readonly side: Side;
-  /** Of a stretch: how far apart its devices stand. */
-  readonly spacing?: number;
+  /** Of a stretch: the quantities that say how long it is and how far apart its devices stand. */
+  readonly lengthOf?: string;
+  readonly spacingOf?: string;
 }
 
 /**
@@ -96,17 +100,24 @@ export function layoutOf(
   const lengthOf = (id: string): number => facts.get(id)!.value;
   const approach = setDown(plan, 'approach', lengthOf);
   const past = setDown(plan, 'past', lengthOf);
-  const place = ({ part, near, far, side, spacing }: Found): ZonePlace => ({
+  const place = ({ part, near, far, side, lengthOf: of, spacingOf }: Found): ZonePlace => ({
     part,
     what: partNames[part],
     at: fromBase(side === 'approach' ? far : near, unit),
     unit,
     side,
-    ...(spacing === undefined ? {} : { length: fromBase(far - near, unit), spacing: fromBase(spacing, unit) }),
+    ...(of === undefined || spacingOf === undefined
+      ? {}
+      : {
+          length: fromBase(far - near, unit),
+          spacing: fromBase(lengthOf(spacingOf), unit),
+          lengthOf: of,
+          spacingOf,
+        }),
   });
   const lengthOfWork = lengthOf(work);
   const workSpace = [
-    place({ part: 'work', near: -lengthOfWork, far: 0, side: 'approach', spacing: lengthOf(plan.spacing) }),
+    place({ part: 'work', near: -lengthOfWork, far: 0, side: 'approach', lengthOf: work, spacingOf: plan.spacing }),
     place({ part: 'work-end', near: 0, far: 0, side: 'past' }),
   ];
   const reach = (parts: readonly Found[]): number => Math.max(0, ...parts.map(({ far }) => far));
@@ -130,7 +141,8 @@ function setDown(plan: Plan, side: Side, lengthOf: (id: string) => number): Foun
       return { part: part.part, near: reached, far: reached, side };
     }
     reached += lengthOf(part.length);
-    return { part: part.part, near, far: reached, side, spacing: lengthOf(part.spacing ?? plan.spacing) };
+    const spacingOf = part.spacing ?? plan.spacing;
+    return { part: part.part, near, far: reached, side, lengthOf: part.length, spacingOf };
   });
 }
 

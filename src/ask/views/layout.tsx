@@ -1,31 +1,38 @@
-import type { Place } from '../reply.ts';
-import { page } from '../wording/page.en.ts';
-import { asGiven } from './names.ts';
+import type { Load, Place } from '../reply.ts';
+import { drawn } from '../wording/drawn.en.ts';
+import { itemsOf, ZonePlan } from './drawn/zone.tsx';
 
-/** Every sign, taper, device run and space of a work zone, or every dump point, in order. */
-export function Layout({ places }: { readonly places: readonly Place[] }) {
+interface Props {
+  readonly places: readonly Place[];
+  readonly load: readonly Load[];
+  /** Sets the ids of this drawing apart from others of the page. */
+  readonly name: string;
+}
+
+/** A work zone: its plan, every part in order, and what the truck carries. */
+export function Layout({ places, load, name }: Props) {
   if (places.length === 0) return null;
-  const { what, at, side } = page.layoutColumns;
-  const sided = places.some((place) => place.side !== undefined);
   return (
-    <table class="layout">
-      <caption>{page.layout}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{what}</th>
-          <th scope="col">{at}</th>
-          {sided && <th scope="col">{side}</th>}
-        </tr>
-      </thead>
-      <tbody>
-        {places.map((place) => (
-          <tr>
-            <td>{place.what}</td>
-            <td>{asGiven(place.at, place.unit)}</td>
-            {sided && <td>{place.side ?? ''}</td>}
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <section class="layout">
+      <ZonePlan places={places} name={name} />
+      <details>
+        <summary>{drawn.zone.list}</summary>
+        <ol>
+          {itemsOf(places).map((item) => (
+            <li>{item}</li>
+          ))}
+        </ol>
+      </details>
+      {load.length > 0 && (
+        <>
+          <h4>{drawn.zone.load}</h4>
+          <ul class="load">
+            {load.map(({ count, what, withRoom }) => (
+              <li>{drawn.zone.need(count, what, withRoom)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
   );
 }

@@ -47,7 +47,7 @@ export function Sheet({ entry, latest, ticks }: Props) {
         <Assumed assumed={reply.assumed} />
         <NotUsed ignored={reply.ignored} />
         <OtherRules reply={reply} />
-        <Layout places={reply.layout} />
+        <Layout places={reply.layout} load={reply.load} name={`layout-${number}`} />
         <Cautions cautions={reply.cautions.filter((caution) => !standing.includes(caution))} />
         {!stepsAsked && checklist}
         {reply.quiz && <QuizSheet quiz={reply.quiz} />}

@@ -11,9 +11,14 @@ export default choice({
     {
       id: 'flaggers',
       title: 'one lane closed on a two-lane road, with flaggers',
-      cues: ['flagger', 'two-lane', 'alternate'],
+      cues: [
+        'flagger',
+        'two-lane',
+        'alternate',
+        'county+road|highway -multilane -expressway -shoulder -divided -merge -lane-drop',
+      ],
     },
-    { id: 'shoulder', title: 'shoulder closed', cues: ['shoulder close|closed|shut', 'shoulder layout|plan'] },
+    { id: 'shoulder', title: 'shoulder closed', cues: ['shoulder close|closed|closure|shut', 'shoulder layout|plan|work'] },
     {
       id: 'lane-closed',
       title: 'one lane closed on a multilane road',

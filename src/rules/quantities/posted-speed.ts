@@ -56,5 +56,5 @@ export default quantity({
       { number: 65, unit: 'mph' },
     ],
   },
-  plausible: { min: { number: 5, unit: 'mph' }, max: { number: 85, unit: 'mph' } },
+  plausible: { min: { number: 15, unit: 'mph' }, max: { number: 85, unit: 'mph' } },
 });

@@ -21,5 +21,5 @@ export default quantity({
       { number: 660, unit: 'ft' },
     ],
   },
-  plausible: { min: { number: 5, unit: 'ft' }, max: { number: 3000, unit: 'ft' } },
+  plausible: { min: { number: 20, unit: 'ft' }, max: { number: 3000, unit: 'ft' } },
 });

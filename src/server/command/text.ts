@@ -1,3 +1,4 @@
+import { placed } from '../../ask/placed.ts';
 import type { Reply } from '../../ask/reply.ts';
 import { titleOf } from '../../ask/views/names.ts';
 import { en } from '../wording/en.ts';
@@ -12,7 +13,12 @@ interface Wanted {
 export function textOf(reply: Reply, { quiet, workings, source }: Wanted): string {
   if (quiet) return `${quietly(reply)}\n`;
   const choices = reply.clarify?.choices.map(({ text }) => en.command.choice(text)) ?? [];
-  const parts = [[reply.text, ...choices], workings ? workingsOf(reply) : [], source ? sourcesOf(reply) : []];
+  const parts = [
+    [reply.text, ...choices],
+    layoutIn(reply),
+    workings ? workingsOf(reply) : [],
+    source ? sourcesOf(reply) : [],
+  ];
   return `${parts
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
@@ -22,6 +28,18 @@ export function textOf(reply: Reply, { quiet, workings, source }: Wanted): strin
 /** The figure asked for, else the first line of the answer. */
 function quietly({ kind, values, text }: Reply): string {
   return (kind === 'value' ? values[0]?.text : undefined) ?? text.split('\n', 1)[0] ?? '';
+}
+
+/** A layout as a list: how far from the work, and what stands there, one under the other. */
+function layoutIn({ layout }: Reply): string[] {
+  const rows = layout.map((place) => [place.what, ...placed(place)] as const);
+  const widths = [0, 1].map((column) => Math.max(...rows.map((row) => row[column]!.length)));
+  return rows.map((row) =>
+    row
+      .map((cell, at) => cell.padEnd(widths[at] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  );
 }
 
 function workingsOf({ working }: Reply): string[] {

@@ -51,6 +51,9 @@ const place = z
     part: z.exactOptional(text),
     length: z.exactOptional(number),
     spacing: z.exactOptional(number),
+    atText: z.exactOptional(text),
+    lengthText: z.exactOptional(text),
+    spacingText: z.exactOptional(text),
   })
   .meta({ id: 'Place' });
 const load = z
