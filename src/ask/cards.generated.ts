@@ -4165,7 +4165,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "final pass",
   "top lift",
   "smooth",
-  "finish blad",
+  "finish blad set",
   "last pass blad"
  ],
  "craft-first-lift": [
@@ -4187,7 +4187,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "craft-gear-and-throttle": [
   "gear throttl",
   "gear",
-  "throttl",
+  "throttl set",
   "engin sp lay",
   "driv grader",
   "bounc grader slow down"
@@ -4274,7 +4274,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "feather start"
  ],
  "craft-toe-and-heel": [
-  "toe heel",
+  "set toe heel",
   "toe",
   "heel",
   "toe heel height",

@@ -18,7 +18,11 @@ export default choice({
         'county+road|highway -multilane -expressway -shoulder -divided -merge -lane-drop',
       ],
     },
-    { id: 'shoulder', title: 'shoulder closed', cues: ['shoulder close|closed|closure|shut', 'shoulder layout|plan|work'] },
+    {
+      id: 'shoulder',
+      title: 'shoulder closed',
+      cues: ['shoulder close|closed|closure|shut', 'shoulder layout|plan|work'],
+    },
     {
       id: 'lane-closed',
       title: 'one lane closed on a multilane road',
