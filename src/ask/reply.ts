@@ -1,4 +1,5 @@
 import type { Unit } from '../calc/units.ts';
+import type { JobSurvey, Survey } from './survey/shape.ts';
 
 /** A place in the question as it was sent, in UTF-16 positions. */
 export type Span = readonly [start: number, end: number];
@@ -183,6 +184,8 @@ export interface Reply {
   readonly reason?: Reason;
   readonly layout: readonly Place[];
   readonly load: readonly Load[];
+  /** Depth readings across and along the patch, where the answer rests on them. */
+  readonly survey?: Survey;
   readonly quiz?: Quiz;
   readonly cautions: readonly string[];
   readonly next: readonly string[];
@@ -212,6 +215,8 @@ export interface Job {
   readonly stage?: string;
   /** The patches put on the job. */
   readonly book?: TalkBook;
+  /** Depth readings sent in an earlier turn. */
+  readonly survey?: JobSurvey;
 }
 
 /** Patches that a conversation carries, and how the last change of them is taken back. */

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { Reply } from '../../ask/reply.ts';
 import { fact, figure, number, span, text, unit, word } from './basics.ts';
 import type { Expect, Same } from './same.ts';
+import { jobSurvey, survey } from './survey.ts';
 
 const status = z.enum(['ok', 'caution', 'stop', 'cannot-tell', 'not-applicable']).meta({ id: 'Status' });
 const ends = { low: z.exactOptional(number), high: z.exactOptional(number) };
@@ -115,6 +116,7 @@ const job = z
     stage: z.exactOptional(text),
     units: z.exactOptional(z.enum(['us', 'metric'])),
     book: z.exactOptional(talkBook),
+    survey: z.exactOptional(jobSurvey),
   })
   .meta({ id: 'Job', description: 'The facts known so far. Opaque: send it back as it came.' });
 
@@ -151,6 +153,7 @@ export const replySchema = z
     ),
     layout: z.array(place),
     load: z.array(load),
+    survey: z.exactOptional(survey),
     quiz: z.exactOptional(quiz),
     cautions: z.array(text),
     next: z.array(text).max(4),

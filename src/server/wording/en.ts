@@ -48,6 +48,13 @@ export const en = {
       '/manifest.webmanifest': { id: 'manifest', summary: 'Name and icons of the page, to install it' },
     },
   },
+  survey: {
+    about:
+      'Depth readings across and along the patch, where the answer rests on them: enough to draw the profile from. `units` are those of all its figures; `stations` run along the road and readings from left to right; one station alone is a section across.',
+    station:
+      'One place along the road: how far along (`at`), where across each depth was read (`offsets`, from the left edge), the depths, their mean across the width, the deepest, and the lifts it takes. `from` is the place of the row in the question.',
+    low: 'A low that is filled before the lifts that go over all, deepest first.',
+  },
   fault: (id: string, fault: string) => `Fault in request ${id}: ${fault}`,
   start: {
     help: [
