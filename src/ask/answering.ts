@@ -22,6 +22,9 @@ import { blank, refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import type { Parts } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
+import { hearSurvey } from './survey/hear.ts';
+import { surveyed, withSurvey } from './survey/in-force.ts';
+import { askAboutSurvey, tellSurvey } from './survey/tell.ts';
 import { type Understanding, understand } from './understand.ts';
 import { unitsOf } from './units.ts';
 import { talk } from './wording/book-talk.en.ts';
@@ -77,17 +80,21 @@ function ruledBy(engine: Engine, asked: Asked): Reply {
   return namingAgency(answered(own, asked), request.agency);
 }
 
-function answered(engine: Engine, { request, job, parts, items }: Asked): Reply {
-  const { question } = request;
+function answered(engine: Engine, asked: Asked): Reply {
+  const { request: sent, job, parts } = asked;
+  const { question } = sent;
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 
-  const heard = understand(engine, request, job, items);
+  const readings = hearSurvey(engine, sent, job);
+  const request = readings ? { ...sent, question: readings.question } : sent;
+  const heard = understand(engine, request, job, readings?.fresh ? undefined : asked.items);
   const told = bookReply(engine, request, job, heard);
   if (told) return told;
   const patch = job.book && aboutPatch(engine, request, job, heard);
   if (patch) return ofPatch(engine, patch, parts);
-  const understood = upToDate(engine, heard);
+  const inForce = readings && withSurvey(readings, heard);
+  const understood = upToDate(engine, inForce?.understood ?? heard);
   const { goal, facts, turn, stage, units, commands } = understood;
   const next: Job = {
     v: 1,
@@ -97,6 +104,7 @@ function answered(engine: Engine, { request, job, parts, items }: Asked): Reply 
     ...(stage ? { stage } : {}),
     ...(units ? { units } : {}),
     ...(job.book ? { book: job.book } : {}),
+    ...(inForce && !commands.has('start-over') ? { survey: inForce.heard.survey } : {}),
   };
   // "New patch" alone is no word on the surface, though "new" can be.
   const bare = understood.sentence.tokens.length <= 3 && understood.fresh.every((fact) => 'choice' in fact);
@@ -116,13 +124,14 @@ function answered(engine: Engine, { request, job, parts, items }: Asked): Reply 
     knowledge: engine.knowledge,
     solved,
     unit: unitsOf(engine, understood),
-    isGiven: (id: string) => facts.some((fact) => fact.quantity === id),
+    isGiven: (id: string) => !(inForce && surveyed.has(id)) && facts.some((fact) => fact.quantity === id),
   };
   const scene = { engine, understood, voice, job: next, request, parts };
   const card = parts.cards?.named(question);
   if (card) return { ...parts.cards!.reply(scene, card), given: [], job };
   if (commands.has('quiz')) return parts.quiz(scene);
   if (understood.sentence.places.has('@why') && goal && hasReason(goal)) return answer(scene);
+  if (inForce) return askAboutSurvey(scene, inForce) ?? tellSurvey(scene, inForce, problemWith(scene) ?? answer(scene));
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
 }
 

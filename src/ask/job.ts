@@ -1,6 +1,7 @@
 import { isUnit } from '../calc/units.ts';
 import { readTalkBook } from './book/talk-book.ts';
 import type { Job, JobFact } from './reply.ts';
+import { readJobSurvey } from './survey/job-survey.ts';
 
 /** A job with nothing in it. */
 export const emptyJob: Job = { v: 1, turn: 0, facts: [] };
@@ -13,7 +14,7 @@ const mostFacts = 120;
 export function readJob(sent: unknown): Job | undefined {
   if (sent === undefined || sent === null) return emptyJob;
   if (typeof sent !== 'object' || Array.isArray(sent)) return undefined;
-  const { v, turn, facts, goal, asked, stage, units, book } = sent as Record<string, unknown>;
+  const { v, turn, facts, goal, asked, stage, units, book, survey } = sent as Record<string, unknown>;
   if (v !== 1 || !isTurn(turn) || !Array.isArray(facts) || facts.length > mostFacts || !facts.every(isFact))
     return undefined;
   if (![goal, asked, stage].every((id) => id === undefined || isId(id))) return undefined;
@@ -21,6 +22,8 @@ export function readJob(sent: unknown): Job | undefined {
   if (JSON.stringify(sent).length > most) return undefined;
   const patches = book === undefined ? undefined : readTalkBook(book, isFact, cleaned);
   if (book !== undefined && !patches) return undefined;
+  const readings = survey === undefined ? undefined : readJobSurvey(survey);
+  if (survey !== undefined && !readings) return undefined;
   return {
     v: 1,
     turn,
@@ -30,6 +33,7 @@ export function readJob(sent: unknown): Job | undefined {
     ...(stage === undefined ? {} : { stage: stage as string }),
     ...(units === undefined ? {} : { units }),
     ...(patches ? { book: patches } : {}),
+    ...(readings ? { survey: readings } : {}),
   };
 }
 

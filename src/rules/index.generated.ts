@@ -118,6 +118,7 @@ import quantityPatchDepth from './quantities/patch-depth.ts';
 import quantityPatchLength from './quantities/patch-length.ts';
 import quantityPatchLoose from './quantities/patch-loose.ts';
 import quantityPatchVolume from './quantities/patch-volume.ts';
+import quantityPatchVolumeSimpson from './quantities/patch-volume-simpson.ts';
 import quantityPatchWidth from './quantities/patch-width.ts';
 import quantityPlacedDepth from './quantities/placed-depth.ts';
 import quantityPlacedLength from './quantities/placed-length.ts';
@@ -133,6 +134,7 @@ import quantityPremixOrder from './quantities/premix-order.ts';
 import quantityPumpRate from './quantities/pump-rate.ts';
 import quantityQueueLength from './quantities/queue-length.ts';
 import quantityQueueRoom from './quantities/queue-room.ts';
+import quantityReadingSpacing from './quantities/reading-spacing.ts';
 import quantityResidue from './quantities/residue.ts';
 import quantityReturnSpeed from './quantities/return-speed.ts';
 import quantityRollDown from './quantities/roll-down.ts';
@@ -183,6 +185,7 @@ import quantityStickBefore from './quantities/stick-before.ts';
 import quantityStoneSize from './quantities/stone-size.ts';
 import quantityStopTime from './quantities/stop-time.ts';
 import quantityStraightedgeGap from './quantities/straightedge-gap.ts';
+import quantityStraightedgeLength from './quantities/straightedge-length.ts';
 import quantitySurfaceTemperature from './quantities/surface-temperature.ts';
 import quantityTableGrade from './quantities/table-grade.ts';
 import quantityTableSpeed from './quantities/table-speed.ts';
@@ -782,6 +785,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityPatchLength,
   quantityPatchLoose,
   quantityPatchVolume,
+  quantityPatchVolumeSimpson,
   quantityPatchWidth,
   quantityPlacedDepth,
   quantityPlacedLength,
@@ -797,6 +801,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityPumpRate,
   quantityQueueLength,
   quantityQueueRoom,
+  quantityReadingSpacing,
   quantityResidue,
   quantityReturnSpeed,
   quantityRollDown,
@@ -847,6 +852,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityStoneSize,
   quantityStopTime,
   quantityStraightedgeGap,
+  quantityStraightedgeLength,
   quantitySurfaceTemperature,
   quantityTableGrade,
   quantityTableSpeed,

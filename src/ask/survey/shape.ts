@@ -1,5 +1,5 @@
+import type { Span } from '../../calc/survey/tokens.ts';
 import type { Unit } from '../../calc/units.ts';
-import type { Span } from '../reply.ts';
 
 /** One place along the road where depths were read. */
 export interface SurveyStation {

@@ -1,9 +1,9 @@
 import { readPairs, readStations } from './list.ts';
-import { readRuns } from './runs.ts';
+import { readRuns, spacingsIn } from './runs.ts';
 import { isDepth, type Sheet, type Typed, typed } from './sheet.ts';
 import { readTable } from './table.ts';
 import { type Span, type Token, tokensOf } from './tokens.ts';
-import { acrossWords, readingWords, straightedges } from './words.ts';
+import { readingWords, straightedges, widthWords } from './words.ts';
 
 /** What a text with readings in it has somewhere; all else is passed by without being looked at. */
 const hint =
@@ -24,21 +24,30 @@ export function readSurvey(text: string): Sheet | undefined {
 /** Width, length and straightedge as they are told around the rows. */
 function withSurroundings(text: string, sheet: Sheet): Sheet {
   const tokens = tokensOf(text).filter(({ at }) => !sheet.spans.some(([from, to]) => at[0] >= from && at[1] <= to));
-  const width = told(tokens, acrossWords);
+  const width = told(tokens, widthWords) ?? toldBefore(tokens);
+  const spacing =
+    sheet.spacing === undefined && !sheet.rows[0]?.station
+      ? spacingsIn(tokens).find(({ across }) => !across)
+      : undefined;
   const length =
-    sheet.spacing === undefined && !sheet.rows[0]?.station && !sheet.across
+    !spacing && sheet.spacing === undefined && !sheet.rows[0]?.station && !sheet.across
       ? told(tokens, new Set(['over', 'along', 'in']))
       : undefined;
   const straightedge = straightedgeIn(tokens);
+  const counted = countIn(tokens);
   const words = tokens.filter((token) => token.kind === 'word' && readingWords.has(token.text)).map(({ at }) => at);
   return {
     ...sheet,
     ...(width ? { width: width.figure } : {}),
     ...(length ? { length: length.figure } : {}),
+    ...(spacing ? { spacing: spacing.figure } : {}),
     ...(straightedge ? { straightedge } : {}),
+    ...(counted ? { counted: counted.count } : {}),
     spans: [
       ...sheet.spans,
       ...words,
+      ...(spacing ? [spacing.span] : []),
+      ...(counted ? [counted.at] : []),
       ...[width, length].flatMap((each) => (each ? [each.span] : [])),
       ...(straightedge ? [straightedge.at] : []),
     ],
@@ -62,6 +71,29 @@ function told(tokens: readonly Token[], words: ReadonlySet<string>): { figure: T
   }
   return undefined;
 }
+
+/** "11 ft lane", "12 wide". */
+function toldBefore(tokens: readonly Token[]): { figure: Typed; span: Span } | undefined {
+  for (const [i, token] of tokens.entries()) {
+    const next = tokens[i + 1];
+    const isFeet = token.kind === 'number' && (token.unit === undefined || token.unit === 'ft' || token.unit === 'm');
+    if (isFeet && next?.kind === 'word' && /^(?:wide|lane|width|ancho)$/.test(next.text))
+      return { figure: typed(token), span: [token.at[0], next.at[1]] };
+  }
+  return undefined;
+}
+
+/** How many readings there are by the asker's own count: "10 readings". */
+function countIn(tokens: readonly Token[]): { count: number; at: Span } | undefined {
+  const i = tokens.findIndex(
+    (token, k) =>
+      token.kind === 'number' && token.unit === undefined && Number.isInteger(token.value) && isReadings(tokens[k + 1]),
+  );
+  const token = tokens[i];
+  return token?.kind === 'number' ? { count: token.value, at: token.at } : undefined;
+}
+
+const isReadings = (token: Token | undefined): boolean => token?.kind === 'word' && readingWords.has(token.text);
 
 /** "Under a 10 ft straightedge", "3 m straight edge". */
 function straightedgeIn(tokens: readonly Token[]): Sheet['straightedge'] {

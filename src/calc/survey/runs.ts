@@ -86,7 +86,7 @@ interface Spacing {
 }
 
 /** "Every 10 ft", "10 ft apart", "at 25 ft intervals". */
-function spacingsIn(tokens: readonly Token[]): Spacing[] {
+export function spacingsIn(tokens: readonly Token[]): Spacing[] {
   return tokens.flatMap((token, i): Spacing[] => {
     if (token.kind !== 'number' || token.unit === 'in' || token.unit === 'mm') return [];
     const [before, next] = [tokens[i - 1], tokens[i + 1]];

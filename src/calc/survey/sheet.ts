@@ -51,6 +51,8 @@ export interface Sheet {
   readonly length?: Typed;
   /** A straightedge was spoken of; its length where it was told. */
   readonly straightedge?: { readonly length?: Typed; readonly at: Span };
+  /** How many readings there are by the asker's own count. */
+  readonly counted?: number;
   /** Columns that hold no readings. */
   readonly left: readonly string[];
   /** All that belongs to the readings: the rest of the text is the question. */

@@ -23,7 +23,8 @@ interface Column {
 const marks = ['\t', ';', '|', ','] as const;
 
 /** A table of readings, one row a line, with or without a header: pasted rows and CSV. Undefined where there is none. */
-export function readTable(text: string): Sheet | undefined {
+export function readTable(typedText: string): Sheet | undefined {
+  const text = relined(typedText);
   const lines = linesOf(text);
   if (lines.length < 2) return undefined;
   const mark = markOf(lines);
@@ -68,6 +69,15 @@ export function readTable(text: string): Sheet | undefined {
     left: columns.filter(({ kind }) => kind === 'note').map(({ name }) => name),
     spans,
   };
+}
+
+/** Where a box of one line has made blanks of the line ends of a pasted CSV, they are put back: rows without blanks in them, one behind the other. */
+function relined(text: string): string {
+  if (text.includes('\n')) return text;
+  const rows = text.match(/(?<![^ ])[\d+.]{1,12}(?:[,;|\t][^\s,;|]{0,20}){1,30}(?![^ ])/g) ?? [];
+  const marks = rows.map((row) => row.replace(/[^,;|\t]/g, '').length);
+  if (rows.length < 2 || marks.some((count) => count !== marks[0])) return text;
+  return text.replace(/ (?=[\d+.]{1,12}[,;|\t]\S)/g, '\n').replace(/(\n[^\n ]{1,300}) (?=[^\n]{0,2000}$)/, '$1\n');
 }
 
 /** What parts the cells: the first mark that stands equally often, once or more, in two lines with figures. */

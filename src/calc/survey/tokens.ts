@@ -29,6 +29,8 @@ const station = /(\d{1,4})\+(\d{2,3})(?:\.(\d{1,2}))?(?![\d+])/y;
 const mixed = /(-?\d{1,4})(?: |-)(\d{1,2})\/(\d{1,2})(?![\d/])/y;
 const fraction = /(-?)(\d{1,2})\/(\d{1,2})(?![\d/])/y;
 const vulgar = /(-?)(\d{0,4}) ?([¼½¾⅛⅜⅝⅞])/y;
+/** A decimal comma, where metres come right behind it. */
+const comma = /\d{1,4},\d{1,2}(?=\s?(?:m|met(?:er|re)s?|metros?)\b)/iy;
 const plain = /-?(?:\d{1,6}(?:\.\d{1,6})?|\.\d{1,6})/y;
 const word = /\p{L}[\p{L}\p{M}]{0,40}/uy;
 const eighths: Readonly<Record<string, number>> = { '¼': 2, '½': 4, '¾': 6, '⅛': 1, '⅜': 3, '⅝': 5, '⅞': 7 };
@@ -92,6 +94,8 @@ function valueAt(text: string, i: number): { value: number; end: number } | unde
     return { value: (Number(part[2]) / Number(part[3])) * (part[1] ? -1 : 1), end: i + part[0].length };
   const sign = at(vulgar, text, i);
   if (sign) return { value: (Number(sign[2]) + eighths[sign[3]!]! / 8) * (sign[1] ? -1 : 1), end: i + sign[0].length };
+  const metres = at(comma, text, i);
+  if (metres) return { value: Number(metres[0].replace(',', '.')), end: i + metres[0].length };
   const number = at(plain, text, i);
   return number ? { value: Number(number[0]), end: i + number[0].length } : undefined;
 }

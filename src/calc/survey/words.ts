@@ -18,6 +18,8 @@ export const noteColumns = set('note notes remark remarks comment comments defec
 export const everyWords = set('every each cada');
 export const apartWords = set('apart intervals interval spacing centers centres');
 export const acrossWords = set('across transverse crosswise ancho cross');
+/** What a width stands behind. */
+export const widthWords = set('across lane width ancho carril');
 export const alongWords = set('along lengthwise largo');
 /** Where across a reading was taken: they stand before it, or head its column. */
 export const placeWords = set(
@@ -31,3 +33,9 @@ export const claims = set(
 export const joins = set('and y then');
 export const straightedges = set('straightedge straightedges edge regla stringline');
 export const decimals = /^-?\d{1,6},\d{1,4}$/;
+/** "Leave it out", "skip that row": a row that could not be read is done without. */
+export const leaveOut =
+  /\b(?:leave|skip|drop|ignore|forget|without)\b(?: (?:it|that|this|the|them|row|line|out|\d{1,4})){0,4}|\bdéjal[ao] fuera\b/i;
+/** Words, as heads, that ask about the readings themselves. */
+export const asksForSurvey = ['low', 'lows', 'deepest', 'simpson', 'reading', 'readings', 'survey', 'station'] as const;
+export const simpsonWords = ['simpson', 'simpsons', "simpson's"] as const;
