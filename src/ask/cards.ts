@@ -69,6 +69,9 @@ export function cardInstead(scene: Scene): string | undefined {
   const { hits, heard } = searchCards(scene, 1);
   const [hit] = hits;
   if (!hit) return undefined;
+  // Two figures and more are a patch that is told of, not a question for a card.
+  const sizes = scene.understood.fresh.filter((fact) => 'unit' in fact).length;
+  if (open && sizes > 1) return undefined;
   if (open) return thanAsking.some(([words, score]) => heard >= words && hit.score >= score) ? hit.id : undefined;
   const card = cardsById.get(hit.id)!;
   const about = goal.id.replace(/^done-/, '');

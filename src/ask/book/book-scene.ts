@@ -45,7 +45,8 @@ export function bookAnswer(
     ...blank,
     kind: 'value',
     topic: 'premix-mass',
-    given: givenOf(understood.fresh),
+    // The number of a patch is no size of it.
+    given: givenOf(reread(scene).fresh),
     cautions: [en.agencyFirst],
     rules: { version: engine.knowledge.version },
     ...told,
