@@ -4,10 +4,11 @@ import { missing } from '../calc/solve.ts';
 import { sayFigure } from '../calc/wording.ts';
 import { startOf } from '../rules/knowledge.ts';
 import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
-import { givenOf, knownFrom } from './facts.ts';
-import { ignoredIn } from './ignored.ts';
-import { blank, refuse } from './refusal.ts';
-import type { CardHit, Choice, Clarify, Reason, Reply } from './reply.ts';
+import { clarifying } from './clarifying.ts';
+import { knownFrom } from './facts.ts';
+import { refusedAs } from './out-of-range.ts';
+import { refuse } from './refusal.ts';
+import type { CardHit, Choice, Clarify, Reply } from './reply.ts';
 import { capital, say } from './say.ts';
 import type { Scene } from './scene.ts';
 import { en } from './wording/en.ts';
@@ -27,6 +28,8 @@ export function askFor(scene: Scene, id: string): Reply {
       knowledge.ease,
     ) ?? [];
   const clarify = wanted && (askOption(scene, wanted) ?? askFigure(scene, wanted));
+  const refused = wanted ? refusedAs(scene, wanted) : undefined;
+  if (refused) return refused;
   const ended = wanted ? undefined : tableEnd(scene, id);
   if (ended) return refuse('out-of-range', ended, scene.job, scene.engine);
   if (!clarify) return refuse('no-rule', en.noWay(knowledge.quantities.get(id)?.title ?? id), scene.job, scene.engine);
@@ -132,22 +135,6 @@ function whichCard(scene: Scene, near: readonly CardHit[]): Reply {
 function nearestCards(scene: Scene): readonly CardHit[] {
   const { hits, didYouMean } = scene.parts.cards?.search(scene) ?? { hits: [], didYouMean: [] };
   return hits.length > 0 ? hits : didYouMean;
-}
-
-/** A reply that asks one thing back. */
-export function clarifying(scene: Scene, topic: string, reason: Reason, clarify: Clarify, asked?: string): Reply {
-  return {
-    ...blank,
-    kind: 'clarify',
-    topic,
-    reason,
-    text: clarify.text,
-    clarify,
-    given: givenOf(scene.understood.fresh),
-    ignored: ignoredIn(scene),
-    rules: { version: scene.engine.knowledge.version },
-    job: asked ? { ...scene.job, asked } : scene.job,
-  };
 }
 
 function factsInWords({ understood, voice }: Scene): string[] {

@@ -1,4 +1,4 @@
-import { type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
+import { choiceOf, type Knowledge, knowledge as shipped } from '../rules/knowledge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { heads, plainWords, smallWords, weakWords } from '../rules/words.ts';
 import { spanish } from '../rules/words-es.ts';
@@ -163,7 +163,8 @@ const plainOnes = ({ quantities }: Knowledge): Map<string, number> =>
   new Map([...quantities.values()].filter(({ plain }) => plain).map(({ id }) => [id, 1]));
 
 /** Steps outward through the relations; one that has to be turned round counts for two. */
-function distancesFrom({ network }: Knowledge, starts: readonly string[]): Map<string, number> {
+function distancesFrom({ network, choices }: Knowledge, starts: readonly string[]): Map<string, number> {
+  const settlers = settlersOf(choices);
   const distance = new Map(starts.map((id) => [id, 0]));
   for (let steps = 0; steps < farthest; steps++) {
     for (const [id, at] of [...distance]) {
@@ -171,12 +172,25 @@ function distancesFrom({ network }: Knowledge, starts: readonly string[]): Map<s
       for (const each of network.finding.get(id) ?? []) {
         const { finds, needs, relation } = network.methods[each]!;
         const there = steps + (finds === relation.finds.id ? 1 : 2);
-        for (const need of needs) if (there < (distance.get(need) ?? farthest + 1)) distance.set(need, there);
+        for (const need of needs) {
+          // What a choice is settled by has to do with it as well: the speed, with the kind of a road in town.
+          for (const part of [need, ...(settlers.get(choiceOf(need) ?? '') ?? [])])
+            if (there < (distance.get(part) ?? farthest + 1)) distance.set(part, there);
+        }
       }
     }
   }
   return distance;
 }
+
+/** Quantities whose figures settle a choice, by the choice. */
+const settlersOf = (choices: Knowledge['choices']): ReadonlyMap<string, readonly string[]> =>
+  new Map(
+    [...choices.values()].map(({ id, options }) => [
+      id,
+      options.flatMap(({ within }) => (within ? [within.of.id] : [])),
+    ]),
+  );
 
 /** The engine over the rules as shipped. */
 export const engine: Engine = engineOf(shipped);

@@ -5,11 +5,12 @@ import { unitRow } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
 import { conflicts } from '../rules/conflicts.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { clarifying } from './clarify.ts';
+import { clarifying } from './clarifying.ts';
 import { startsOf } from './engine.ts';
 import { compared } from './enough.ts';
 import type { Fact } from './facts.ts';
-import type { Choice, Reply, UnitSystem } from './reply.ts';
+import { outOfRange, unlikelyText } from './out-of-range.ts';
+import type { Reply, UnitSystem } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
 import { isSmall } from './token.ts';
@@ -39,26 +40,9 @@ function unlikely(scene: Scene): Reply | undefined {
       number,
     ];
     if (fact.number >= min * (1 - 1e-9) && fact.number <= max * (1 + 1e-9)) continue;
-    const ends = [plausible.min, plausible.max].map(({ number, unit }) =>
-      say(record, toBase(number, unit), unit, true),
-    ) as [string, string];
-    return outOfRange(scene, record, en.unlikely(figure, record.title, ...ends));
+    return outOfRange(scene, record, unlikelyText(figure, record));
   }
   return undefined;
-}
-
-function outOfRange(scene: Scene, record: QuantityRecord, text: string): Reply {
-  const choices: Choice[] = (record.question?.choices ?? []).map(({ number, unit }) => {
-    const words = sayFigure(toBase(number, unit), unit, { given: true });
-    return { text: words, send: words };
-  });
-  return clarifying(
-    without(scene, record.id),
-    record.id,
-    'out-of-range',
-    { quantity: record.id, text, choices },
-    record.id,
-  );
 }
 
 /** True unless a figure is below nothing, or nothing where that is no figure. Temperatures have no nothing. */
@@ -68,11 +52,6 @@ function mayBe(number: number, { dimension, plausible, default: usual }: Quantit
     dimension === 'temperature' ||
     (number === 0 && (usual?.number === 0 || (plausible !== undefined && plausible.min.number <= 0)))
   );
-}
-
-/** The scene with a figure that cannot be taken out of the job again. */
-function without(scene: Scene, quantity: string): Scene {
-  return { ...scene, job: { ...scene.job, facts: scene.job.facts.filter((fact) => fact.quantity !== quantity) } };
 }
 
 /** A figure whose own word wants another dimension: "300 tons long". */

@@ -1,6 +1,7 @@
 import { type Entry, nextAfter, placeOf, readStage, sequence, stageText } from '../rules/procedure.ts';
 import { work } from '../rules/work.ts';
-import { askFor, clarifying } from './clarify.ts';
+import { askFor } from './clarify.ts';
+import { clarifying } from './clarifying.ts';
 import { readJob } from './job.ts';
 import type { Reply, Step } from './reply.ts';
 import type { Scene } from './scene.ts';

@@ -1,5 +1,5 @@
 import type { Figure } from '../calc/read/reading.ts';
-import { clarifying } from './clarify.ts';
+import { clarifying } from './clarifying.ts';
 import type { Choice, Reply } from './reply.ts';
 import type { Scene } from './scene.ts';
 import { en } from './wording/en.ts';

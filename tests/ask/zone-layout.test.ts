@@ -98,3 +98,41 @@ test.each([
 ])('%s is asked for, never guessed', (_, question, quantity) => {
   expect(ask({ question })).toMatchObject({ kind: 'clarify', clarify: { quantity }, layout: [] });
 });
+
+describe('what cannot be worked is asked back or refused, with the reason', () => {
+  test.each([
+    [
+      'a speed over 85 mph',
+      'merging taper at 90 mph, 12 ft lane',
+      'posted-speed',
+      /90 mph is unlikely.*15 mph to 85 mph/,
+    ],
+    ['a speed under 15 mph', 'buffer for 10 mph posted', 'posted-speed', /10 mph is unlikely/],
+    ['a bare speed', 'buffer at 95', 'posted-speed', /95 is unlikely/],
+    ['a width no lane has', 'merging taper at 55 for a 50 ft offset', 'offset', /50 ft is unlikely.*3 ft to 40 ft/],
+    ['lanes in place of feet', 'merging taper for two lanes closed at 65', 'offset', /unlikely/],
+  ])('%s', (_, question, quantity, text) => {
+    expect(ask({ question })).toMatchObject({
+      kind: 'clarify',
+      reason: 'out-of-range',
+      clarify: { quantity },
+      text: expect.stringMatching(text),
+    });
+  });
+
+  test('past the end of the table no buffer is told', () => {
+    expect(ask({ question: 'buffer at 80 mph' })).toMatchObject({ kind: 'unknown', reason: 'out-of-range' });
+  });
+
+  test('a taper whose kind nothing settles is asked for', () => {
+    expect(ask({ question: 'taper at 55 mph' })).toMatchObject({
+      kind: 'clarify',
+      clarify: { quantity: 'taper-kind' },
+    });
+  });
+
+  test('more than one lane is a caution beside the length', () => {
+    const { checks } = ask({ question: 'merging taper at 55 mph for a 24 ft offset' });
+    expect(checks.find(({ rule }) => rule === 'one-lane-at-a-time')).toMatchObject({ status: 'caution' });
+  });
+});

@@ -24,6 +24,7 @@ export default choice({
         'multilane -shoulder',
         'lane-drop',
         'taper lane+close|closed|closure|shut -one-lane',
+        'taper #length check @check -cone -device -shoulder -shift -downstream -flagger -two-lane -one-lane -alternate -county',
         'taper long+check -shoulder -shift -downstream -flagger -two-lane -one-lane -alternate',
       ],
     },

@@ -26,5 +26,5 @@ export default quantity({
     ],
   },
   default: { number: 12, unit: 'ft' },
-  plausible: { min: { number: 1, unit: 'ft' }, max: { number: 40, unit: 'ft' } },
+  plausible: { min: { number: 3, unit: 'ft' }, max: { number: 40, unit: 'ft' } },
 });
