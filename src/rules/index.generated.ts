@@ -525,6 +525,7 @@ import limitLiftMax8x from './limits/lift-max-8x.ts';
 import limitLiftMin from './limits/lift-min.ts';
 import limitLiftMin3x from './limits/lift-min-3x.ts';
 import limitLiftMin4x from './limits/lift-min-4x.ts';
+import limitOneLaneAtATime from './limits/one-lane-at-a-time.ts';
 import limitOpenCool from './limits/open-cool.ts';
 import limitOpenLane from './limits/open-lane.ts';
 import limitOpenLaneLeast from './limits/open-lane-least.ts';
@@ -1201,6 +1202,7 @@ export const limits: readonly LimitRecord[] = [
   limitLiftMin,
   limitLiftMin3x,
   limitLiftMin4x,
+  limitOneLaneAtATime,
   limitOpenCool,
   limitOpenLane,
   limitOpenLaneLeast,
