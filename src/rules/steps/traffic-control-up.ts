@@ -1,3 +1,4 @@
+import layoutKind from '../choices/layout-kind.ts';
 import { manual } from '../manual.ts';
 import { commonPractice } from '../shapes.ts';
 import { step } from '../shapes-work.ts';
@@ -9,7 +10,21 @@ export default step({
   because:
     'A driver needs the warning before he meets the work; so the farthest sign goes out first, and people go in last.',
   sources: [manual('6A.03, 6B.04 to 6B.08, chapter 6D'), taught, commonPractice],
-  text: 'Set up by the approved plan, in the direction of travel: the farthest advance sign first, then the next ones, the taper, the buffer, the work space, the downstream end. [[Nearest sign {sign-spacing-a} ahead.]] [[Buffer {buffer-length}.]] [[Sign to sign {zone-length}.]] Flaggers stand where drivers see them, each with a way out, and talk to each other before man or machine goes into the lane.',
+  text: 'Set up by the approved plan, in the direction of travel: the farthest advance sign first, then the next ones, the taper, the buffer, the work space, the downstream end. [[Nearest sign {sign-spacing-a} ahead.]] [[Buffer {buffer-length}.]] Flaggers, where they hold traffic, stand where drivers see them, each with a way out, and talk to each other before man or machine goes into the lane.',
+  also: [
+    {
+      on: { choice: { choice: layoutKind, is: ['flaggers'] } },
+      text: '[[Sign to sign {zone-length}.]]',
+    },
+    {
+      on: { choice: { choice: layoutKind, is: ['lane-closed'] } },
+      text: 'The arrow board stands on the shoulder where the taper begins; on a divided road signs stand on both sides. [[Farthest sign to the end of the closure {closure-length}.]]',
+    },
+    {
+      on: { choice: { choice: layoutKind, is: ['shoulder'] } },
+      text: '[[Farthest sign to the end of the work {shoulder-zone-length}.]]',
+    },
+  ],
   checks: [
     'Drive through it once from both ends, as a stranger would see it.',
     'Room for the grader to turn and the roller to run off lies inside the work space; the buffer stays empty.',
