@@ -89,7 +89,11 @@ export class Desk {
     } else if (!action) {
       event.preventDefault();
       void this.take(button?.name === 'send' ? button.value : this.box.value, button);
-    } else if (action.startsWith('/#')) event.preventDefault();
+    } else if (action === '/sheet' && navigator.serviceWorker?.controller) {
+      // The sheet is made here, signal or not.
+      event.preventDefault();
+      void this.save().then(() => location.assign('/sheet'));
+    }
   }
 
   /** Puts a fact into the box with its figure marked, to be typed over. */

@@ -19,6 +19,7 @@ const listeners = new Set<() => void>();
 export const trouble = (): boolean => troubled;
 export const onTrouble = (listener: () => void): void => {
   listeners.add(listener);
+  if (troubled) listener();
 };
 
 const keyOf = (kind: string, id: string): string => `${kind}/${id}`;

@@ -11,6 +11,10 @@ export interface Place {
 
 /** Screens by the first word of their address, each loaded when it is opened. The background worker has the same words. */
 const places: Readonly<Record<string, () => Promise<Place>>> = {
+  cards: () => import('./reference.ts'),
+  rules: () => import('./reference.ts'),
+  words: () => import('./reference.ts'),
+  sheet: () => import('./job.ts'),
   quiz: () => import('./quiz.ts'),
 };
 

@@ -6,7 +6,10 @@ const day = 86_400_000;
 
 /** Has the browser keep the page for the road, offers a newer one when there is one, and says how things stand. */
 export async function startUpkeep(): Promise<void> {
-  kept.onTrouble(() => say(en.notKept));
+  kept.onTrouble(() => {
+    say(en.notKept);
+    void stand();
+  });
   for (const event of ['online', 'offline']) addEventListener(event, () => void stand());
   void stand();
   if (!('serviceWorker' in navigator)) return;
@@ -53,6 +56,7 @@ async function stand(): Promise<void> {
   if (!rules) return;
   const parts = [
     navigator.onLine ? '' : en.offline,
+    kept.trouble() ? en.notKept : '',
     'serviceWorker' in navigator ? (navigator.serviceWorker.controller ? en.ready : en.getting) : '',
     built ? `${en.age0(rules)} ${ageOf(built)}.` : '',
   ];

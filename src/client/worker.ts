@@ -11,6 +11,8 @@ const worker = self as unknown as ServiceWorkerGlobalScope & { readonly kept: Ke
 const { version, files } = worker.kept;
 const prefix = 'bladehand-';
 const here = prefix + version;
+/** Pages that are the same for everybody, or that only this phone can make. */
+const own = /^\/(?:cards|rules|words|sheet)(?:\/|$)/;
 
 worker.addEventListener('install', (event) => event.waitUntil(fetchAll()));
 
@@ -18,13 +20,16 @@ async function fetchAll(): Promise<void> {
   const before = await Promise.all((await names()).map((name) => caches.open(name)));
   const fresh = await caches.open(here);
   try {
-    for (const { address, hash } of files) {
-      const held = await firstOf(before, address);
-      const response =
-        held && (await hashOf(held)) === hash ? held : await fetch(address, { cache: cacheFor(address) });
-      if (!response.ok || (await hashOf(response)) !== hash) throw new Error(`${address} is not of version ${version}`);
-      await fresh.put(address, response);
-    }
+    await Promise.all(
+      files.map(async ({ address, hash }) => {
+        const held = await firstOf(before, address);
+        const same = held && (await hashOf(held)) === hash ? held : undefined;
+        const response = same ?? (await fetch(address, { cache: cacheFor(address) }));
+        if (!response.ok || (await hashOf(response)) !== hash)
+          throw new Error(`${address} is not of version ${version}`);
+        await fresh.put(address, response);
+      }),
+    );
   } catch (fault) {
     await caches.delete(here);
     throw fault;
@@ -79,10 +84,11 @@ worker.addEventListener('fetch', (event) => {
   }
 });
 
-/** The page to ask on is the one kept here, so that it opens at once; others come from the server while there is signal. */
+/** The page to ask on and those that the phone fills by itself are kept here, so that they open at once; others come from the server while there is signal. */
 async function pageAt(request: Request, pathname: string): Promise<Response> {
   const cache = await caches.open(here);
-  const held = pathname === '/' ? await cache.match('/') : undefined;
+  const held =
+    pathname === '/' || own.test(pathname) ? await cache.match(pathname === '/' ? '/' : '/shell') : undefined;
   if (held) return held;
   try {
     return await fetch(request);

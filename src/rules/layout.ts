@@ -123,7 +123,7 @@ export function layoutOf(
   const reach = (parts: readonly Found[]): number => Math.max(0, ...parts.map(({ far }) => far));
   return {
     kind,
-    places: [...approach.toReversed().map(place), ...workSpace, ...past.map(place)],
+    places: [...approach.map(place).reverse(), ...workSpace, ...past.map(place)],
     total: fromBase(reach(approach) + lengthOfWork + reach(past), unit),
     unit,
     devices: devicesOf(plan, lengthOfWork, lengthOf),

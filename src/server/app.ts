@@ -15,6 +15,7 @@ import { jobApiRoute } from './routes/job-api.ts';
 import { openApiRoute } from './routes/openapi.ts';
 import { pageRoute } from './routes/page.ts';
 import { quizRoutes } from './routes/quiz.ts';
+import { referenceRoutes } from './routes/reference.ts';
 import { StoreFault } from './store/fault.ts';
 
 /** The whole server without a socket: give it requests, it answers them. Holds no state between two requests. */
@@ -29,6 +30,7 @@ export function createApp(needs: Needs): App {
   quizRoutes(app, doors);
   jobRoutes(app, doors);
   jobApiRoute(app, doors);
+  referenceRoutes(app, doors);
   assetRoutes(app);
   clientRoutes(app, doors);
   app.notFound((c) => answerNothingHere(c));

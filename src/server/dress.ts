@@ -19,6 +19,7 @@ export const stylesheet = asset('bladehand.css', 'text/css; charset=utf-8', [
   'answer.css',
   'phone.css',
   'book.css',
+  'pages.css',
   'media.css',
 ]);
 export const quizStylesheet = asset('quiz.css', 'text/css; charset=utf-8', ['quiz.css']);

@@ -45,6 +45,10 @@ export function openApi(ask: (request: Request) => Reply) {
       ...quizPaths,
       ...kept,
       ...jobPaths,
+      '/sheet': {
+        get: { operationId: 'sheetPage', summary: en.api.noSheet, responses: { 200: page } },
+        post: { operationId: 'sheetOfJob', summary: en.api.sheet, responses: { 200: page } },
+      },
       '/openapi.json': {
         get: { operationId: 'openApi', summary: en.api.document, responses: { 200: { description: en.api.document } } },
       },

@@ -6,9 +6,9 @@ export function Cautions({ cautions }: { readonly cautions: readonly string[] })
   if (cautions.length === 0) return null;
   return (
     <div class="cautions">
-      <b>{page.caution}</b>
+      <b>{page.caution}</b>{' '}
       {cautions.map((caution) => (
-        <p>{caution}</p>
+        <p>{caution} </p>
       ))}
     </div>
   );

@@ -81,22 +81,24 @@ function ClientHead({ client }: { readonly client: ClientDress }) {
 }
 
 /** Name and screens, the same on every page. */
-export function Header({ at, children }: { readonly at?: 'ask' | 'quiz' | 'job'; readonly children?: Child }) {
+export function Header({
+  at,
+  children,
+}: {
+  readonly at?: 'ask' | 'job' | 'sheet' | 'quiz' | 'cards' | 'rules' | 'words';
+  readonly children?: Child;
+}) {
   return (
     <header>
       <p class="name">
         <b>{page.name}</b> <span>{page.what}</span>
       </p>
       <nav aria-label={page.screens}>
-        <a href="/" aria-current={at === 'ask' ? 'page' : undefined}>
-          {page.askScreen}
-        </a>
-        <a href="/job" aria-current={at === 'job' ? 'page' : undefined}>
-          {page.jobScreen}
-        </a>
-        <a href="/quiz" aria-current={at === 'quiz' ? 'page' : undefined}>
-          {page.quizScreen}
-        </a>
+        {Object.entries(page.places).map(([place, name]) => (
+          <a href={place === 'ask' ? '/' : `/${place}`} aria-current={at === place ? 'page' : undefined}>
+            {name}
+          </a>
+        ))}
       </nav>
       {children}
     </header>

@@ -1,4 +1,5 @@
 import type { JobFact } from '../reply.ts';
+import { jobSheet } from '../wording/job-sheet.en.ts';
 import { page } from '../wording/page.en.ts';
 import { ChangeButton } from './assumed.tsx';
 import { sayFact } from './names.ts';
@@ -21,6 +22,9 @@ export function KnownFacts({ facts, startAgain }: { readonly facts: readonly Job
               </li>
             ))}
           </ul>
+          <button type="submit" class="change" form="ask" formaction="/sheet">
+            {jobSheet.button}
+          </button>
           <a class="again" href={startAgain}>
             {page.startOver}
           </a>

@@ -22,9 +22,7 @@ export const page = {
   skipToContent: 'Go to the content',
   skipToAsk: 'Go to the question box',
   screens: 'Screens',
-  askScreen: 'Ask',
-  jobScreen: 'Job',
-  quizScreen: 'Quiz',
+  places: { ask: 'Ask', job: 'Jobs', sheet: 'Sheet', quiz: 'Quiz', cards: 'Cards', rules: 'Rules', words: 'Words' },
   units: {
     legend: 'Units of the answer',
     typed: 'As typed',

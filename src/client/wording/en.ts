@@ -37,6 +37,14 @@ export const en = {
       'This file was saved by a newer Bladehand. Reload this page to get the newer one, then take the file in again. Nothing was changed.',
     damaged: (number: number) => `${count(number, 'record in it was', 'records in it were')} damaged and left out.`,
   },
+  keeping: 'Kept on this phone only',
+  keptHere:
+    'Your questions and ticks are kept in this browser and nowhere else. Some phones clear it after a week without use: save a copy of what must last.',
+  export: 'Save a copy to a file',
+  import: 'Take in a saved file',
+  clear: 'Clear everything',
+  clearYes: 'Yes, clear',
+  clearNo: 'No, keep it',
   clearAsk: 'Clear everything kept on this phone? A copy can be saved first.',
   clearedAll: 'Everything kept on this phone is gone.',
 } as const;

@@ -1,0 +1,97 @@
+import * as kept from './kept.ts';
+import { say } from './status.ts';
+import { isTalk } from './talks.ts';
+import { en } from './wording/en.ts';
+
+const mark = 'bladehand kept';
+const version = 1;
+
+/** What is kept on this phone: saved to a file, taken in from one, cleared. Saving works where the browser keeps nothing. */
+export function startKeeping(): void {
+  const main = document.getElementById('main');
+  if (!main) return;
+  const section = document.createElement('section');
+  section.className = 'keeping';
+  const heading = document.createElement('h2');
+  heading.textContent = en.keeping;
+  const text = document.createElement('p');
+  text.textContent = en.keptHere;
+  const status = document.createElement('div');
+  Object.assign(status, { id: 'status', className: 'status' });
+  status.setAttribute('role', 'status');
+  section.append(heading, text, button(en.export, save), fileField(), button(en.clear, askToClear), status);
+  main.append(section);
+}
+
+async function save(): Promise<void> {
+  const records = await kept.all();
+  const text = JSON.stringify({ is: mark, v: version, rules: document.documentElement.dataset.rules, kept: records });
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  link.download = en.exportName(new Date().toISOString().slice(0, 10));
+  link.click();
+  URL.revokeObjectURL(link.href);
+  say(en.exported(records.length));
+}
+
+async function takeIn(file: File): Promise<void> {
+  const read = readFile(await file.text());
+  if (typeof read === 'string') return say(read);
+  const good = read.filter(isRecord);
+  for (const { kind, id, value } of good) {
+    const before = await kept.take(kind, id);
+    const differs = before !== undefined && JSON.stringify(before) !== JSON.stringify(value);
+    // What is here stays; what comes in beside it goes by another name.
+    const name = differs ? `${id}-${Date.now().toString(36)}` : id;
+    await kept.keep(kind, name, isTalk(value) ? { ...value, id: name } : value);
+  }
+  const bad = read.length - good.length;
+  say([en.imported(good.length), bad > 0 ? en.importFault.damaged(bad) : ''].join(' ').trim());
+}
+
+/** The records of a file, or what is wrong with it. */
+function readFile(text: string): readonly unknown[] | string {
+  try {
+    const { is, v, kept: records } = JSON.parse(text) as Record<string, unknown>;
+    if (is !== mark) return en.importFault.other;
+    if (typeof v !== 'number' || v > version) return en.importFault.newer;
+    return Array.isArray(records) ? records : en.importFault.other;
+  } catch {
+    return en.importFault.json;
+  }
+}
+
+function isRecord(value: unknown): value is kept.Kept {
+  if (typeof value !== 'object' || value === null) return false;
+  const { kind, id, value: held } = value as Record<string, unknown>;
+  return typeof kind === 'string' && typeof id === 'string' && (kind !== 'talk' || isTalk(held));
+}
+
+function askToClear(): void {
+  say(
+    en.clearAsk,
+    { text: en.clearYes, act: () => void kept.clear().then(() => say(en.clearedAll)) },
+    { text: en.clearNo, act: () => {} },
+  );
+}
+
+function button(text: string, act: () => void): HTMLButtonElement {
+  const made = document.createElement('button');
+  Object.assign(made, { type: 'button', className: 'do', textContent: text });
+  made.addEventListener('click', act);
+  return made;
+}
+
+function fileField(): HTMLLabelElement {
+  const label = document.createElement('label');
+  label.className = 'do';
+  label.textContent = `${en.import} `;
+  const input = document.createElement('input');
+  Object.assign(input, { type: 'file', accept: 'application/json,.json' });
+  input.addEventListener('change', () => {
+    const [file] = input.files ?? [];
+    if (file) void takeIn(file);
+  });
+  label.append(input);
+  return label;
+}

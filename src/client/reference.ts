@@ -1,0 +1,2 @@
+/** Cards, rules and words to look up, on the phone as from the server. */
+export { referencePage as documentAt } from '../ask/views/reference.tsx';

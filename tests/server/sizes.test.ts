@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest';
+import { bytesOf, type ClientFile, clientBuild, clientFile } from '../../src/server/client-files.ts';
+import { app } from './fixtures.ts';
+
+const KiB = 1024;
+const packed = (files: readonly ClientFile[]): number => files.reduce((sum, { br = 0 }) => sum + br, 0);
+
+/** A file and all that it loads at once. */
+function whole(name: string): ClientFile[] {
+  const first = clientFile(name)!;
+  const needs = first.needs.map((file) => clientBuild.files.find((each) => each.file === file)!);
+  return [first, ...needs];
+}
+
+describe('what the phone has to fetch, packed', () => {
+  test('the script of the page, with which a question can be sent: at most 60 KiB', () => {
+    expect(packed(whole('page.js'))).toBeLessThanOrEqual(60 * KiB);
+  });
+
+  test('the records: at most 120 KiB; with words and emergencies 128', () => {
+    const files = whole('records.js');
+    expect(Math.max(...files.map(({ br = 0 }) => br))).toBeLessThanOrEqual(120 * KiB);
+    expect(packed(files)).toBeLessThanOrEqual(128 * KiB);
+  });
+
+  test('all that answers a figure on the phone, the records too: at most 220 KiB', () => {
+    expect(packed(whole('answers.js'))).toBeLessThanOrEqual(220 * KiB);
+  });
+
+  test('files are sent packed as the browser can read them, and unpacked to one that cannot', async () => {
+    const file = clientFile('page.js')!;
+    for (const [asked, coding, bytes] of [
+      ['br, gzip', 'br', file.br],
+      ['gzip', 'gzip', file.gz],
+      ['', null, file.bytes],
+    ] as const) {
+      const response = await app.request(`/assets/${file.file}`, { headers: { 'Accept-Encoding': asked } });
+      expect(response.headers.get('Content-Encoding')).toBe(coding);
+      expect((await response.arrayBuffer()).byteLength).toBe(bytes);
+    }
+    expect(bytesOf(file).length).toBe(file.bytes);
+  });
+});
