@@ -86,8 +86,8 @@ describe('with no signal', () => {
     await hangUp();
     await context.setOffline(true);
     const page = await context.newPage();
-    await page.goto(`${address}quiz`);
-    expect(await page.locator('main').innerText()).toMatch(/signal|not here|not kept/i);
+    await page.goto(`${address}job/of-another-crew`);
+    await expect.poll(() => page.locator('main').innerText()).toMatch(/signal|not here|not kept/i);
   });
 });
 
