@@ -578,6 +578,7 @@ import practiceTrafficControlFirst from './practices/traffic-control-first.ts';
 import practiceTrafficControlLast from './practices/traffic-control-last.ts';
 import practiceWasteDisposal from './practices/waste-disposal.ts';
 import practiceWindrowSide from './practices/windrow-side.ts';
+import practiceWorkDuration from './practices/work-duration.ts';
 import tableDowngradeColumns from './tables/downgrade-columns.ts';
 import tableLargestStone from './tables/largest-stone.ts';
 import tableSignSpacing from './tables/sign-spacing.ts';
@@ -1258,6 +1259,7 @@ export const practices: readonly PracticeRecord[] = [
   practiceTrafficControlLast,
   practiceWasteDisposal,
   practiceWindrowSide,
+  practiceWorkDuration,
 ];
 
 export const tables: readonly TableRecord[] = [

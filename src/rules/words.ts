@@ -110,7 +110,7 @@ const usual: Readonly<Record<string, readonly string[]>> = {
   'two-lane': ['two-laner', 'dos carriles'],
   alternate: ['alternating', 'take turns', 'one direction at a time'],
   urban: ['city', 'town', 'downtown', 'village', 'suburb', 'suburban', 'urbano', 'urbana', 'ciudad', 'pueblo'],
-  rural: ['country road', 'out in the country', 'farm road', 'countryside'],
+  rural: ['country road', 'farm to market', 'farm-to-market', 'out in the country', 'farm road', 'countryside'],
   residential: ['subdivision', 'neighborhood', 'neighbourhood'],
   expressway: ['freeway', 'interstate', 'divided highway', 'motorway', 'autopista'],
   unseen: [

@@ -8,15 +8,15 @@ export default choice({
     'The longer the work stands, the more drivers meet it unready, and the more of them in the dark. A blade patch takes more than an hour: short-term by day, intermediate-term over an hour at night or left overnight, never mobile.',
   sources: [manual('section 6N.01, paragraph 2')],
   options: [
-    { id: 'mobile', title: 'mobile: it moves, stopping now and then', cues: ['mobile'] },
-    { id: 'short-duration', title: 'short duration: up to an hour', cues: ['short+duration'] },
-    { id: 'short-term', title: 'short-term: over an hour within one day of light', cues: ['short+term'] },
+    { id: 'mobile', title: 'mobile: it moves, stopping now and then', cues: ['mobile -@check -which -what'] },
+    { id: 'short-duration', title: 'short duration: up to an hour', cues: ['short+duration -@check -which -what'] },
+    { id: 'short-term', title: 'short-term: over an hour within one day of light', cues: ['short+term -@check -which -what'] },
     {
       id: 'intermediate-term',
       title: 'intermediate-term: more than one day of light up to three days, or over an hour at night',
-      cues: ['intermediate'],
+      cues: ['intermediate -@check -which -what'],
     },
-    { id: 'long-term', title: 'long-term: more than three days', cues: ['long+term'] },
+    { id: 'long-term', title: 'long-term: more than three days', cues: ['long+term -@check -which -what'] },
   ],
   question: { text: 'How long is the work at one spot, and is any of it at night?', ease: 2 },
 });

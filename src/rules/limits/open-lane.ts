@@ -15,6 +15,8 @@ export default limit({
     '#length left pass|open|lane',
     'how-many|wide lane left|open',
     'lane left @check #length',
+    'open+lane @check #length',
+    'how-many|wide lane stay|leave open',
   ],
   text: {
     ok: '{on} left open is at least the recommended width, {limit}.',
