@@ -10,7 +10,11 @@ export default choice({
   options: [
     { id: 'mobile', title: 'mobile: it moves, stopping now and then', cues: ['mobile -@check -which -what'] },
     { id: 'short-duration', title: 'short duration: up to an hour', cues: ['short+duration -@check -which -what'] },
-    { id: 'short-term', title: 'short-term: over an hour within one day of light', cues: ['short+term -@check -which -what'] },
+    {
+      id: 'short-term',
+      title: 'short-term: over an hour within one day of light',
+      cues: ['short+term -@check -which -what'],
+    },
     {
       id: 'intermediate-term',
       title: 'intermediate-term: more than one day of light up to three days, or over an hour at night',
