@@ -43,7 +43,7 @@ export const plainVoice: Voice = {
   isGiven: () => false,
 };
 
-/** Cards that speak of all the words, those with them in their name or in a way of asking first. */
+/** Cards that speak of all the words, those with them in their name first, then in a way of asking. */
 export function cardsAbout(text: string): Card[] {
   const asked =
     text
@@ -52,10 +52,10 @@ export function cardsAbout(text: string): Card[] {
       ?.slice(0, 8) ?? [];
   if (asked.length === 0) return [];
   const says = (where: string): boolean => asked.every((word) => where.toLowerCase().includes(word));
-  const named = cards.filter(({ title, asks }) => says(title) || asks.some(says));
+  const named = [cards.filter(({ title }) => says(title)), cards.filter(({ asks }) => asks.some(says))].flat();
   const inText = inTexts(asked.map((word) => ({ head: word, typed: stem(word) })));
   const rest = inText.flatMap((id) => cards.find((card) => card.id === id) ?? []);
-  return [...new Set([...named, ...rest])].slice(0, 30);
+  return [...new Set([...named, ...rest])];
 }
 
 /** A line of a record's page: what it is, and one or several sentences. */

@@ -81,7 +81,7 @@ function PatchSheet({ patch, several }: { readonly patch: SheetPatch; readonly s
 
 function Figures({ patch }: { readonly patch: SheetPatch }) {
   return (
-    <table class="layout figures">
+    <table class="rows figures">
       <tbody>
         {patch.parts.map(({ heading, values }) =>
           values.map((value, at) => (
@@ -154,7 +154,7 @@ function Record() {
   return (
     <section class="record">
       <h2>{words.record}</h2>
-      <table class="layout">
+      <table class="rows">
         <tbody>
           {words.blanks.map((blank) => (
             <tr>
