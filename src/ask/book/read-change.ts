@@ -68,7 +68,9 @@ export function readCell(value: unknown, type: FieldType): Cell | undefined {
     case 'yes':
       return typeof value === 'boolean' ? value : undefined;
     case 'line':
-      return typeof value === 'string' && new RegExp(`^${type.kind}/[A-Za-z0-9_-]{1,40}$`).test(value)
+      return typeof value === 'string' &&
+        value.startsWith(`${type.kind}/`) &&
+        /^[A-Za-z0-9_-]{1,40}$/.test(value.slice(type.kind.length + 1))
         ? value
         : undefined;
     case 'choice':
