@@ -1361,6 +1361,7 @@ emergencies[12]!,
     "glare",
     "cannot see",
     "bad visibility",
+    "poor visibility",
     "heavy rain visibility",
     "drivers blinded",
     "sun in the eyes"
@@ -2808,6 +2809,7 @@ emergencies[12]!,
   "text": "Up: farthest sign first, in the direction of travel, then the nearer ones, the taper, the buffer, the work space. Down: the other way round, advance signs last.\nSo a driver always meets the warning before he meets you. Take the advance signs first, and everything behind them is a trap.\nSetting up and taking down is when people get hit: lights on, lookout, never a man on the tailgate facing away. Then drive it once from each end as a stranger would.",
   "asks": [
     "put out signs",
+    "setting out signs",
     "sign order",
     "set up sequence",
     "which sign first",
@@ -4519,6 +4521,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "glar",
   "unseen cannot-se",
   "bad visibility",
+  "poor visibility",
   "heavy rain visibility",
   "driver blind",
   "sun eye eyes"
@@ -5021,6 +5024,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "sign-order": [
   "sign go first",
   "sign",
+  "set sign",
   "sign order",
   "sequenc",
   "sign first",

@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { bytesOf, type ClientFile, clientBuild, clientFile } from '../../src/server/client-files.ts';
 import { app } from './fixtures.ts';
@@ -13,6 +14,14 @@ function whole(name: string): ClientFile[] {
 }
 
 describe('what the phone has to fetch, packed', () => {
+  test('the page as it first comes, with its style: at most 14 KiB', async () => {
+    const html = await (await app.request('/')).text();
+    const addresses = [...html.matchAll(/<link rel="stylesheet" href="([^"]+)"/g)].map(([, href]) => href!);
+    expect(addresses.length).toBeGreaterThan(0);
+    const styles = await Promise.all(addresses.map(async (href) => (await app.request(href)).text()));
+    expect([html, ...styles].reduce((sum, text) => sum + gzipSync(text).length, 0)).toBeLessThanOrEqual(14 * KiB);
+  });
+
   test('the script of the page, with which a question can be sent: at most 60 KiB', () => {
     expect(packed(whole('page.js'))).toBeLessThanOrEqual(60 * KiB);
   });
