@@ -4,6 +4,7 @@ import type { PracticeRecord } from '../rules/shapes.ts';
 import { withAdded } from './added.ts';
 import { isBesideThePoint } from './beside-the-point.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
+import { dumpsOf } from './dumps.ts';
 import { startsOf } from './engine.ts';
 import { compared } from './enough.ts';
 import { givenOf, keptOf } from './facts.ts';
@@ -111,7 +112,7 @@ function valueReply(plain: Scene, goal: string): Reply {
     kind: 'value',
     topic: id,
     ...(working ? { working: [...reply.working, working] } : {}),
-    ...(zone ? { layout: zone.layout, load: zone.load } : {}),
+    ...(zone ? { layout: zone.layout, load: zone.load } : { layout: dumpsOf(id, scene.voice) }),
     text: [reply.text, note, ...(zone?.lines ?? [])].filter((line) => line !== undefined).join('\n'),
   };
 }

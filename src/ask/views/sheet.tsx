@@ -8,7 +8,7 @@ import { Checklist } from './checklist.tsx';
 import type { Entry } from './entry.ts';
 import { Figures } from './figures.tsx';
 import { Cards, InWords, Sources, Workings } from './folded.tsx';
-import { Layout } from './layout.tsx';
+import { Drawings } from './layout.tsx';
 import { Broken, Mark, OtherRules } from './marks.tsx';
 import { QuizSheet } from './quiz-sheet.tsx';
 
@@ -47,7 +47,7 @@ export function Sheet({ entry, latest, ticks }: Props) {
         <Assumed assumed={reply.assumed} />
         <NotUsed ignored={reply.ignored} />
         <OtherRules reply={reply} />
-        <Layout places={reply.layout} load={reply.load} name={`layout-${number}`} />
+        <Drawings reply={reply} name={`drawing-${number}`} />
         <Cautions cautions={reply.cautions.filter((caution) => !standing.includes(caution))} />
         {!stepsAsked && checklist}
         {reply.quiz && <QuizSheet quiz={reply.quiz} />}

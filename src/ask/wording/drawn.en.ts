@@ -42,4 +42,37 @@ export const drawn = {
     need: (count: number, what: string, withRoom?: number) =>
       withRoom === undefined ? `${count} × ${what}` : `${count} × ${what} (${withRoom} with room to turn)`,
   },
+  section: {
+    title: 'The patch in section, with its lifts in the order they are laid',
+    desc: (lifts: string, thickness: string, loose: string | undefined) =>
+      `${lifts} lifts of ${thickness} each, rolled, one on the other${loose ? `; each is left ${loose} loose before it is rolled` : ''}.`,
+    lift: (number: number, thickness: string) => `lift ${number}: ${thickness}`,
+    loose: (thickness: string) => `loose: ${thickness}`,
+    old: 'old pavement',
+    across: 'Not to scale across',
+  },
+  lanes: {
+    title: 'Roller lanes, numbered in order from the low side',
+    desc: (lanes: string, width: string, drum: string) =>
+      `${lanes} lanes of a ${drum} drum across ${width}: lane 1 on the low side, the last on the high side.`,
+    low: 'low side',
+    high: 'high side',
+    drum: (width: string) => `drum ${width}`,
+    overlap: (width: string) => `lanes overlap ${width} or more`,
+    overhang: (width: string) => `past each edge ${width}`,
+  },
+  dumps: {
+    title: 'Where the loads are dumped',
+    desc: (parts: readonly string[]) =>
+      `Plan of the patch, the blade going up. From the bottom up: ${parts.join('; ')}.`,
+    dump: (number: number) => `load ${number}`,
+    start: 'at the start',
+    from: (distance: string) => `${distance} from the start`,
+    end: 'end of the patch',
+  },
+  row: {
+    title: 'The windrow in section',
+    desc: (base: string, height: string) => `A peaked row, ${base} wide at its foot and ${height} high.`,
+    row: 'row',
+  },
 } as const;

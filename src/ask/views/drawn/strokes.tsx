@@ -90,14 +90,22 @@ interface Box {
 /** Slanting lines that fill a box, so far apart. */
 export function Hatch({ left, top, right, bottom, apart = 9 }: Box & { readonly apart?: number }) {
   const lines: (readonly [number, number, number, number])[] = [];
-  // Each line is x + y = sum, cut off at the sides of the box.
-  for (let sum = left + top + apart; sum < right + bottom; sum += apart) {
+  // Each line is x + y = sum, cut off at the sides of the box; boxes side by side share their lines.
+  for (let sum = Math.ceil((left + top) / apart) * apart; sum < right + bottom; sum += apart) {
     const x1 = Math.max(left, sum - bottom);
     const x2 = Math.min(right, sum - top);
     lines.push([x1, sum - x1, x2, sum - x2]);
   }
   const path = lines.map((line) => line.map(round)).map(([x1, y1, x2, y2]) => `M${x1} ${y1}L${x2} ${y2}`);
   return <path d={path.join('')} stroke="currentColor" stroke-width={1} fill="none" />;
+}
+
+/** Dots that fill a box: loose or rolled mix. */
+export function Stipple({ left, top, right, bottom }: Box) {
+  const dots: string[] = [];
+  for (let y = top + 6, row = 0; y < bottom - 2; y += 8, row++)
+    for (let x = left + (row % 2 ? 5 : 9); x < right - 2; x += 9) dots.push(`M${round(x)} ${round(y)}h1.4`);
+  return <path d={dots.join('')} stroke="currentColor" stroke-width={1.4} fill="none" />;
 }
 
 /** Coordinates to a tenth: finer is not seen. */
