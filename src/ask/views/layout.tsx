@@ -1,4 +1,4 @@
-import type { Reply } from '../reply.ts';
+import type { Load, Place, Reply } from '../reply.ts';
 import { drawn } from '../wording/drawn.en.ts';
 import { DumpPlan } from './drawn/dumps.tsx';
 import { RollerLanes } from './drawn/lanes.tsx';
@@ -14,7 +14,7 @@ interface Props {
 
 /** What an answer shows where looking is quicker than reading; of what it is about, and never more than its figures say. */
 export function Drawings({ reply, name }: Props) {
-  if (reply.layout.length > 0) return <Layout reply={reply} name={name} />;
+  if (reply.layout.length > 0) return <Layout places={reply.layout} load={reply.load} name={name} />;
   const Drawing = drawings[reply.topic];
   return Drawing ? <Drawing reply={reply} name={name} /> : null;
 }
@@ -29,16 +29,23 @@ const drawings: Readonly<Record<string, typeof PatchSection>> = {
   'windrow-base': RowSection,
 };
 
+interface LayoutProps {
+  readonly places: readonly Place[];
+  readonly load: readonly Load[];
+  readonly name: string;
+}
+
 /** A work zone or the dump points: the plan, every part in order, and what the truck carries. */
-function Layout({ reply: { layout, load }, name }: Props) {
+export function Layout({ places, load, name }: LayoutProps) {
+  if (places.length === 0) return null;
   return (
     <section class="layout">
-      <ZonePlan places={layout} name={name} />
-      <DumpPlan places={layout} name={name} />
+      <ZonePlan places={places} name={name} />
+      <DumpPlan places={places} name={name} />
       <details>
         <summary>{drawn.zone.list}</summary>
         <ol>
-          {itemsOf(layout).map((item) => (
+          {itemsOf(places).map((item) => (
             <li>{item}</li>
           ))}
         </ol>
