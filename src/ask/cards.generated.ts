@@ -4167,7 +4167,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "final pass",
   "top lift",
   "smooth",
-  "finish blad set",
+  "finish blad",
   "last pass blad"
  ],
  "craft-first-lift": [
@@ -4189,7 +4189,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "craft-gear-and-throttle": [
   "gear throttl",
   "gear",
-  "throttl set",
+  "throttl",
   "engin sp lay",
   "driv grader",
   "bounc grader slow down"
@@ -4276,7 +4276,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "feather start"
  ],
  "craft-toe-and-heel": [
-  "set toe heel",
+  "toe heel",
   "toe",
   "heel",
   "toe heel height",
@@ -5024,7 +5024,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "sign-order": [
   "sign go first",
   "sign",
-  "set sign",
+  "sign",
   "sign order",
   "sequenc",
   "sign first",
