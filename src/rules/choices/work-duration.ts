@@ -1,5 +1,9 @@
 import { manual } from '../manual.ts';
+import workHours from '../quantities/work-hours.ts';
 import { choice } from '../shapes.ts';
+
+/** What is asked of a time at one spot: its kind. */
+const asked = ['duration', 'short|long|intermediate+term', 'which|what term'];
 
 export default choice({
   id: 'work-duration',
@@ -9,16 +13,28 @@ export default choice({
   sources: [manual('section 6N.01, paragraph 2')],
   options: [
     { id: 'mobile', title: 'mobile: it moves, stopping now and then', cues: ['mobile -@check -which -what'] },
-    { id: 'short-duration', title: 'short duration: up to an hour', cues: ['short+duration -@check -which -what'] },
+    {
+      id: 'short-duration',
+      title: 'short duration: up to an hour',
+      cues: ['short+duration -@check -which -what'],
+      within: { cues: asked.map((cue) => `${cue} -night`), of: workHours, max: { number: 1, unit: 'h' } },
+    },
     {
       id: 'short-term',
       title: 'short-term: over an hour within one day of light',
       cues: ['short+term -@check -which -what'],
+      within: {
+        cues: asked.map((cue) => `${cue} -night`),
+        of: workHours,
+        min: { number: 61, unit: 'min' },
+        max: { number: 14, unit: 'h' },
+      },
     },
     {
       id: 'intermediate-term',
       title: 'intermediate-term: more than one day of light up to three days, or over an hour at night',
       cues: ['intermediate -@check -which -what'],
+      within: { cues: asked.map((cue) => `${cue} night`), of: workHours, min: { number: 61, unit: 'min' } },
     },
     { id: 'long-term', title: 'long-term: more than three days', cues: ['long+term -@check -which -what'] },
   ],
