@@ -1,5 +1,6 @@
-import { AgencyFault, readAgency } from '../rules/agency.ts';
+import { readAgency } from '../rules/agency.ts';
 import { agencyWords } from '../rules/agency-words.ts';
+import { FileFault } from '../rules/file-parts.ts';
 import { knowledgeOf } from '../rules/knowledge.ts';
 import { overlay } from '../rules/overlay.ts';
 import { type Engine, engineOf } from './engine.ts';
@@ -12,9 +13,9 @@ const mostKept = 4;
 const longestFile = 64 * 1024;
 
 /** The engine with an agency's rules laid over its records, or what is wrong with the file and where. */
-export function withAgency(engine: Engine, sent: unknown): Engine | AgencyFault {
+export function withAgency(engine: Engine, sent: unknown): Engine | FileFault {
   const text = JSON.stringify(sent) ?? '';
-  if (text.length > longestFile) return new AgencyFault('', agencyWords.tooLong(longestFile));
+  if (text.length > longestFile) return new FileFault('', agencyWords.tooLong(longestFile));
   const kept = made.get(engine) ?? new Map<string, Engine>();
   const before = kept.get(text);
   if (before) return before;
@@ -25,7 +26,7 @@ export function withAgency(engine: Engine, sent: unknown): Engine | AgencyFault 
     made.set(engine, kept.set(text, own));
     return own;
   } catch (fault) {
-    if (fault instanceof AgencyFault) return fault;
+    if (fault instanceof FileFault) return fault;
     throw fault;
   }
 }

@@ -1,8 +1,8 @@
 import { read } from '../calc/read/read.ts';
 import type { Item } from '../calc/read/reading.ts';
 import { restsOn, solve } from '../calc/solve.ts';
-import { AgencyFault } from '../rules/agency.ts';
 import { conflicts } from '../rules/conflicts.ts';
+import { FileFault } from '../rules/file-parts.ts';
 import { startOf } from '../rules/knowledge.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer, hasReason } from './answer.ts';
@@ -18,6 +18,7 @@ import { emptyJob, readJob } from './job.ts';
 import { longestQuestion } from './longest.ts';
 import { patchesReply } from './patches.ts';
 import { problemWith } from './problems.ts';
+import { type Priced, ratedReply, ratesIn } from './rates/answer.ts';
 import { blank, refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import type { Parts } from './scene.ts';
@@ -29,6 +30,7 @@ import { type Understanding, understand } from './understand.ts';
 import { unitsOf } from './units.ts';
 import { talk } from './wording/book-talk.en.ts';
 import { en } from './wording/en.ts';
+import { ratesTalk } from './wording/rates.en.ts';
 
 /** A job as it was sent back, with only the facts that the records know. Undefined for one that cannot be read. */
 export function jobKnownTo({ knowledge }: Engine, sent: unknown): Job | undefined {
@@ -67,6 +69,8 @@ interface Asked {
   readonly parts: Parts;
   /** The question as it was read already, where no units were named to read it by. */
   readonly items: readonly Item[] | undefined;
+  /** What it was taken to mean, where that is settled. */
+  readonly heard?: Priced['heard'];
 }
 
 const readOnce = (question: string): Item[] => read(question.slice(0, longestQuestion));
@@ -74,10 +78,21 @@ const readOnce = (question: string): Item[] => read(question.slice(0, longestQue
 /** By the agency's rules where the request brings them; a file with a fault is answered with the fault alone. */
 function ruledBy(engine: Engine, asked: Asked): Reply {
   const { request, job } = asked;
-  if (request.agency === undefined || request.agency === null) return answered(engine, asked);
+  if (request.agency === undefined || request.agency === null) return rated(engine, asked);
   const own = withAgency(engine, request.agency);
-  if (own instanceof AgencyFault) return refuse('no-rule', en.agencyFault(own.place, own.message), job, engine);
-  return namingAgency(answered(own, asked), request.agency);
+  if (own instanceof FileFault) return refuse('no-rule', en.agencyFault(own.place, own.message), job, engine);
+  return namingAgency(rated(own, asked), request.agency);
+}
+
+/** By published rates where the request brings them; a file with a fault is answered with the fault alone. */
+function rated(engine: Engine, asked: Asked): Reply {
+  const { request, job } = asked;
+  if (request.rates === undefined || request.rates === null) return answered(engine, asked);
+  const rates = ratesIn(request.rates);
+  if (rates instanceof FileFault) return refuse('no-rule', ratesTalk.fault(rates.place, rates.message), job, engine);
+  return ratedReply(engine, request, job, rates, (priced) =>
+    answered(engine, priced ? { ...asked, ...priced, items: undefined } : asked),
+  );
 }
 
 function answered(engine: Engine, asked: Asked): Reply {
@@ -88,7 +103,7 @@ function answered(engine: Engine, asked: Asked): Reply {
 
   const readings = hearSurvey(engine, sent, job);
   const request = readings ? { ...sent, question: readings.question } : sent;
-  const heard = understand(engine, request, job, readings?.fresh ? undefined : asked.items);
+  const heard = asked.heard ?? understand(engine, request, job, readings?.fresh ? undefined : asked.items);
   const told = bookReply(engine, request, job, heard);
   if (told) return told;
   const patch = job.book && aboutPatch(engine, request, job, heard);

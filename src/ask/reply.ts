@@ -242,4 +242,6 @@ export interface Request {
   readonly units?: UnitSystem;
   readonly lang?: Language;
   readonly agency?: unknown;
+  /** A published file of what machines cost an hour. */
+  readonly rates?: unknown;
 }

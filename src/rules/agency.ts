@@ -1,8 +1,8 @@
 import { compare, convert, toBase } from '../calc/quantity.ts';
 import { isUnit, type Unit, unitRow } from '../calc/units.ts';
 import { agencyWords as words } from './agency-words.ts';
+import { FileFault, line, object, only, short, unknownName } from './file-parts.ts';
 import type { Knowledge } from './knowledge.ts';
-import { nearest } from './nearest.ts';
 import type { ChoiceTable, Figure, QuantityRecord } from './shapes.ts';
 
 /** An agency's own rules, read and found to fit the records they are laid over. */
@@ -27,21 +27,10 @@ export interface OwnRow {
   readonly upTo?: { readonly of: QuantityRecord; readonly max: Figure };
 }
 
-/** What is wrong with an agency's file: the place as a path, and what to do. */
-export class AgencyFault extends Error {
-  readonly place: string;
-  constructor(place: string, text: string) {
-    super(text);
-    this.place = place;
-  }
-}
-
 type Shelf = Pick<Knowledge, 'quantities' | 'limits' | 'tables' | 'relations'>;
 type Entry = readonly [key: string, value: unknown, place: string];
 
-const longestLine = 200;
-
-/** Reads an agency's rules. Throws AgencyFault, with the place and the nearest right name, at the first thing that does not fit. */
+/** Reads an agency's rules. Throws FileFault, with the place and the nearest right name, at the first thing that does not fit. */
 export function readAgency(sent: unknown, shelf: Shelf): Agency {
   const file = object(sent, '');
   only(file, ['name', 'source', 'date', 'defaults', 'limits', 'tables'], '');
@@ -64,7 +53,7 @@ function defaultFigure([id, value, place]: Entry, { quantities, relations }: She
   const record = named(id, quantities, place);
   const rule = [...relations.values()].some(({ finds, bothWays }) => finds.id === id && bothWays === false);
   const tabled = [...relations.values()].some(({ finds, by }) => finds.id === id && by.op === 'constant');
-  if (!record.default && (rule || tabled)) throw new AgencyFault(place, words.workedOut(id));
+  if (!record.default && (rule || tabled)) throw new FileFault(place, words.workedOut(id));
   return figureOf(value, record, place);
 }
 
@@ -73,15 +62,15 @@ function boundsOf([id, value, place]: Entry, { limits }: Shelf): Bounds {
   const sent = object(value, place);
   only(sent, ['min', 'max'], place);
   const ends = (['min', 'max'] as const).filter((end) => sent[end] !== undefined);
-  if (ends.length === 0) throw new AgencyFault(place, words.noBound(id));
+  if (ends.length === 0) throw new FileFault(place, words.noBound(id));
   const found: { min?: Figure; max?: Figure } = {};
   for (const end of ends) {
     const has = [rule, ...(rule.cases ?? [])].some((each) => each[end]);
-    if (!has) throw new AgencyFault(`${place}.${end}`, words.noSuchEnd(id, end, end === 'min' ? 'max' : 'min'));
+    if (!has) throw new FileFault(`${place}.${end}`, words.noSuchEnd(id, end, end === 'min' ? 'max' : 'min'));
     found[end] = figureOf(sent[end], rule.on, `${place}.${end}`);
   }
   if (found.min && found.max && above(found.min, found.max))
-    throw new AgencyFault(place, words.crossed(inShort(found.min), inShort(found.max)));
+    throw new FileFault(place, words.crossed(inShort(found.min), inShort(found.max)));
   return found;
 }
 
@@ -89,9 +78,9 @@ function rowsOf([id, value, place]: Entry, { tables, quantities }: Shelf): Reado
   const table = tables.get(id);
   if (table?.kind !== 'choice-table') {
     const byChoice = [...tables.values()].filter(({ kind }) => kind === 'choice-table').map((each) => each.id);
-    throw new AgencyFault(place, unknownName(id, byChoice));
+    throw new FileFault(place, unknownName(id, byChoice));
   }
-  if (!Array.isArray(value)) throw new AgencyFault(place, words.mustBeRows);
+  if (!Array.isArray(value)) throw new FileFault(place, words.mustBeRows);
   const found = new Map<string, OwnRow[]>();
   value.forEach((sent, i) => {
     const at = `${place}[${i}]`;
@@ -111,12 +100,12 @@ function rowOf(
 ): [string, OwnRow] {
   const option = row[by.id];
   if (typeof option !== 'string' || !Object.hasOwn(rows, option))
-    throw new AgencyFault(`${place}.${by.id}`, unknownName(String(option), Object.keys(rows)));
+    throw new FileFault(`${place}.${by.id}`, unknownName(String(option), Object.keys(rows)));
   const own = [by.id, 'unit', ...columns.map(({ name }) => name)];
   const others = Object.keys(row).filter((key) => !own.includes(key));
   const [key] = others;
   const stray = others.find((other) => other !== key || !quantities.has(other));
-  if (stray !== undefined) throw new AgencyFault(`${place}.${short(stray)}`, unknownName(stray, own));
+  if (stray !== undefined) throw new FileFault(`${place}.${short(stray)}`, unknownName(stray, own));
   const figures = columns.map(({ name, finds, unit }) => {
     const said = figureOf({ number: row[name], unit: row.unit }, finds, place, name);
     return convert(said.number, said.unit, unit);
@@ -138,10 +127,10 @@ function upToOf(
 
 function checkRise(option: string, before: OwnRow | undefined, row: OwnRow, place: string): void {
   if (!before) return;
-  if (!before.upTo && !row.upTo) throw new AgencyFault(place, words.twice(option));
+  if (!before.upTo && !row.upTo) throw new FileFault(place, words.twice(option));
   const rises =
     before.upTo && (!row.upTo || (row.upTo.of.id === before.upTo.of.id && above(row.upTo.max, before.upTo.max)));
-  if (!rises) throw new AgencyFault(place, words.risingRows(option));
+  if (!rises) throw new FileFault(place, words.risingRows(option));
 }
 
 /** A figure with its unit, that can be what the record is. `key` names the number where it is not called that. */
@@ -150,17 +139,17 @@ function figureOf(value: unknown, record: QuantityRecord, place: string, key = '
   only(sent, ['number', 'unit'], place);
   const { number, unit } = sent;
   if (typeof number !== 'number' || !Number.isFinite(number))
-    throw new AgencyFault(`${place}.${key}`, words.mustBeNumber(key));
-  if (typeof unit !== 'string') throw new AgencyFault(`${place}.unit`, words.mustBeFigure(record.units.us));
-  if (!isUnit(unit)) throw new AgencyFault(`${place}.unit`, unknownName(unit, unitsOf(record)));
+    throw new FileFault(`${place}.${key}`, words.mustBeNumber(key));
+  if (typeof unit !== 'string') throw new FileFault(`${place}.unit`, words.mustBeFigure(record.units.us));
+  if (!isUnit(unit)) throw new FileFault(`${place}.unit`, unknownName(unit, unitsOf(record)));
   const { dimension } = unitRow(unit);
   if (dimension !== record.dimension)
-    throw new AgencyFault(
+    throw new FileFault(
       `${place}.unit`,
       words.otherDimension(record.id, record.dimension, unitsOf(record), unit, dimension),
     );
   if (!plausible(number, unit, record))
-    throw new AgencyFault(`${place}.${key}`, words.implausible(`${number} ${unit}`, record.id));
+    throw new FileFault(`${place}.${key}`, words.implausible(`${number} ${unit}`, record.id));
   return { number, unit };
 }
 
@@ -176,46 +165,11 @@ const above = (a: Figure, b: Figure): boolean => compare(toBase(a.number, a.unit
 
 const inShort = ({ number, unit }: Figure): string => `${number} ${unit}`;
 
-function line(file: Record<string, unknown>, key: string): string {
-  const value = file[key];
-  if (
-    typeof value !== 'string' ||
-    value.trim() === '' ||
-    value.length > longestLine ||
-    /\p{C}|\p{Zl}|\p{Zp}/u.test(value)
-  )
-    throw new AgencyFault(key, words.mustBeText(key, longestLine));
-  return value;
-}
-
-function object(value: unknown, place: string, fault?: string): Record<string, unknown> {
-  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return value as Record<string, unknown>;
-  throw new AgencyFault(place, fault ?? words.mustBeObject(place || words.theFile));
-}
-
 const entriesOf = (value: unknown, place: string): Entry[] =>
   Object.entries(object(value, place)).map(([key, each]) => [key, each, `${place}.${short(key)}`]);
 
-function only(sent: Record<string, unknown>, known: readonly string[], place: string): void {
-  const stray = Object.keys(sent).find((key) => !known.includes(key));
-  if (stray !== undefined)
-    throw new AgencyFault(place ? `${place}.${short(stray)}` : short(stray), unknownName(stray, known));
-}
-
 function named<R>(id: string, shelf: ReadonlyMap<string, R>, place: string): R {
   const record = shelf.get(id);
-  if (!record) throw new AgencyFault(place, unknownName(id, [...shelf.keys()]));
+  if (!record) throw new FileFault(place, unknownName(id, [...shelf.keys()]));
   return record;
 }
-
-/** Names of other things are shown when there are no more than this. */
-const mostShown = 8;
-const longestName = 60;
-
-function unknownName(name: string, known: readonly string[]): string {
-  // A letter or two is near to everything.
-  const near = name.length > 2 && name.length <= longestName ? nearest(name, known) : undefined;
-  return words.noSuchName(short(name), near, known.length <= mostShown ? known : []);
-}
-
-const short = (name: string): string => (name.length > longestName ? `${name.slice(0, longestName)}…` : name);

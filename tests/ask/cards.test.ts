@@ -4,12 +4,12 @@ import { ask } from '../../src/ask/ask.ts';
 import { cards } from '../../src/ask/cards.generated.ts';
 import { cardInstead, cardReply, cardsFor } from '../../src/ask/cards.ts';
 import { type Engine, engine as shipped } from '../../src/ask/engine.ts';
-import { AgencyFault } from '../../src/rules/agency.ts';
+import { FileFault } from '../../src/rules/file-parts.ts';
 import { sceneOf } from './scenes.ts';
 
 function withRules(rules: object): Engine {
   const own = withAgency(shipped, { name: 'Alder County', source: 'Directive 7', date: '2026-03-01', ...rules });
-  if (own instanceof AgencyFault) throw own;
+  if (own instanceof FileFault) throw own;
   return own;
 }
 

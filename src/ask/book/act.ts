@@ -10,7 +10,7 @@ import type { Cell } from './change.ts';
 import { fieldsOf, fieldType, isLineKind, type LineKind } from './fields.ts';
 import { importing } from './importing.ts';
 import { readCell } from './read-change.ts';
-import { AgencyFault, engineFor } from './reckon.ts';
+import { engineFor, FileFault } from './reckon.ts';
 import { mayMake } from './roles.ts';
 import { nextLabel, sheetOf, systemOfSheet } from './sheet.ts';
 import { isOfPatch } from './talk-book.ts';
@@ -109,7 +109,7 @@ function ruled(text: string, actor: Actor): Done | Refused {
     return { fault: words.rulesNoJson };
   }
   const engine = engineFor(actor.engine, rules);
-  if (engine instanceof AgencyFault) return { fault: words.rulesFault(engine.place, engine.message) };
+  if (engine instanceof FileFault) return { fault: words.rulesFault(engine.place, engine.message) };
   const type = fieldType('job', 'rules', actor.engine.knowledge)!;
   const cell = readCell({ rules }, type);
   return cell === undefined

@@ -1,6 +1,6 @@
 import { solver } from '../../calc/plan.ts';
 import type { Solved } from '../../calc/solve.ts';
-import { AgencyFault } from '../../rules/agency.ts';
+import { FileFault } from '../../rules/file-parts.ts';
 import { startOf } from '../../rules/knowledge.ts';
 import { withAgency } from '../agency.ts';
 import type { Engine } from '../engine.ts';
@@ -40,11 +40,11 @@ export function reckoning(engine: Engine): Reckon {
 }
 
 /** The engine under an agency's rules, where the job has some; a fault in them is told, never passed over. */
-export function engineFor(engine: Engine, rules: unknown): Engine | AgencyFault {
+export function engineFor(engine: Engine, rules: unknown): Engine | FileFault {
   return rules === undefined ? engine : withAgency(engine, rules);
 }
 
-export { AgencyFault };
+export { FileFault };
 
 /** Facts of the job under those of the patch. */
 export const factsFor = (job: readonly Fact[], own: readonly Fact[]): Fact[] => merge(job, own);

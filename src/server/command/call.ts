@@ -15,6 +15,9 @@ export interface Call {
   readonly version: boolean;
   readonly units?: UnitSystem;
   readonly lang?: Language;
+  /** Paths of the files that are in force. */
+  readonly agency?: string;
+  readonly rates?: string;
 }
 
 const flag = { type: 'boolean', default: false } as const;
@@ -28,6 +31,8 @@ const options = {
   help: { ...flag, short: 'h' },
   units: { type: 'string' },
   lang: { type: 'string' },
+  agency: { type: 'string' },
+  rates: { type: 'string' },
 } as const;
 
 /** Reads the arguments: a call, or a sentence that says what to change. */
@@ -35,7 +40,7 @@ export function readCall(argv: readonly string[]): Call | string {
   const parsed = parse(argv);
   if (typeof parsed === 'string') return parsed;
   const { values, positionals } = parsed;
-  const { units, lang, ...flags } = values;
+  const { units, lang, agency, rates, ...flags } = values;
   if (units !== undefined && units !== 'us' && units !== 'metric') return en.unitsWrong;
   if (lang !== undefined && lang !== 'en' && lang !== 'es') return en.langWrong;
   if ([flags.json, flags.jsonl, flags.quiet].filter(Boolean).length > 1) return en.command.oneWay;
@@ -47,6 +52,8 @@ export function readCall(argv: readonly string[]): Call | string {
     ...(question === undefined ? {} : { question }),
     ...(units ? { units } : {}),
     ...(lang ? { lang } : {}),
+    ...(agency === undefined ? {} : { agency }),
+    ...(rates === undefined ? {} : { rates }),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Request } from '../../ask/reply.ts';
 import { en } from '../wording/en.ts';
 
-const members: readonly string[] = ['question', 'job', 'units', 'lang', 'agency'];
+const members: readonly string[] = ['question', 'job', 'units', 'lang', 'agency', 'rates'];
 
 /** A line as a request: an object as it says, anything else a bare question. A sentence that says what to change when it is neither. */
 export function readRequest(line: string): Request | string {

@@ -2,6 +2,7 @@ import { describe } from '../fault.ts';
 import { questionLimit } from '../limits.ts';
 import { en } from '../wording/en.ts';
 import { type Call, readCall } from './call.ts';
+import { readFiles } from './files.ts';
 import { answerLines } from './lines.ts';
 import { readAll } from './read-all.ts';
 import { statusOf } from './status.ts';
@@ -28,13 +29,15 @@ async function run(call: Call | string, world: World): Promise<number> {
   if (typeof call === 'string') return usage(call, world);
   if (call.help) return print(en.command.help, world);
   if (call.version) return print(`${versionLine(world.version)}\n`, world);
-  if (call.jsonl) return answerLines(call, world);
+  const files = readFiles(call);
+  if (typeof files === 'string') return usage(files, world);
+  if (call.jsonl) return answerLines(call, files, world);
   if (call.question === undefined && world.stdin.isTTY) return usage(en.command.short, world);
   const question = call.question ?? (await readAll(world.stdin, questionLimit)).trim();
   if (question.trim() === '') return usage(en.questionMissing, world);
   if (question.length > questionLimit) return usage(en.questionTooLong(questionLimit), world);
   const { units, lang } = call;
-  const reply = world.ask({ question, ...(units ? { units } : {}), ...(lang ? { lang } : {}) });
+  const reply = world.ask({ question, ...(units ? { units } : {}), ...(lang ? { lang } : {}), ...files });
   await write(world.stdout, call.json ? `${JSON.stringify(reply, null, 2)}\n` : textOf(reply, call));
   return statusOf(reply);
 }

@@ -2,7 +2,7 @@ import { act } from '../../ask/book/act.ts';
 import type { Done, Refused } from '../../ask/book/acting.ts';
 import { fold } from '../../ask/book/book.ts';
 import { type Change, isStamp } from '../../ask/book/change.ts';
-import { AgencyFault, engineFor } from '../../ask/book/reckon.ts';
+import { engineFor, FileFault } from '../../ask/book/reckon.ts';
 import { sheetOf } from '../../ask/book/sheet.ts';
 import { totalsOf } from '../../ask/book/totals.ts';
 import { engine } from '../../ask/engine.ts';
@@ -15,8 +15,8 @@ export function workedOut(changes: readonly Change[]) {
   const book = fold(changes);
   const sheet = sheetOf(book, engine.knowledge);
   const own = engineFor(engine, sheet.rules);
-  const ruled = own instanceof AgencyFault ? engine : own;
-  return { book, sheet, totals: totalsOf(ruled, sheet), fault: own instanceof AgencyFault ? own.message : undefined };
+  const ruled = own instanceof FileFault ? engine : own;
+  return { book, sheet, totals: totalsOf(ruled, sheet), fault: own instanceof FileFault ? own.message : undefined };
 }
 
 /** All that the page of a job shows. */

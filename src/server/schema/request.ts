@@ -5,7 +5,7 @@ import { en } from '../wording/en.ts';
 import { anything } from './basics.ts';
 import type { Expect, Same } from './same.ts';
 
-/** What may be asked. `job` and `agency` are handed on as they came: the engine judges them, and says what it drops. */
+/** What may be asked. `job`, `agency` and `rates` are handed on as they came: the engine judges them, and says what it drops. */
 export const requestSchema = z
   .strictObject(
     {
@@ -30,6 +30,9 @@ export const requestSchema = z
       agency: z
         .exactOptional(anything)
         .meta({ description: "An agency's own rules, which then come before the general ones." }),
+      rates: z.exactOptional(anything).meta({
+        description: 'A published file of what machines cost an hour, with its year; in force for this question.',
+      }),
     },
     { error: ({ code }) => (code === 'unrecognized_keys' ? undefined : en.notAnObject) },
   )

@@ -8,7 +8,7 @@ export const en = {
   langWrong: 'Set lang to "en" or "es", or leave it out.',
   notAnObject: 'Send a JSON object with a question in it.',
   unknownMember: (name: string) =>
-    `Leave out "${name}": a request has question, and if wanted job, units, lang and agency.`,
+    `Leave out "${name}": a request has question, and if wanted job, units, lang, agency and rates.`,
   title: {
     400: 'The request cannot be read',
     403: 'Your link does not let you do that',
@@ -95,9 +95,11 @@ Put the question in quotes: a shell takes ' and " for its own. Feet and inches c
   --source            the rules that bear on it and where they come from
   --json              the whole reply as JSON
   --jsonl             one request a line from standard input (a bare question, or a JSON object with question and,
-                      if wanted, job, units, lang and agency), one reply a line, in order
+                      if wanted, job, units, lang, agency and rates), one reply a line, in order
   --units us|metric   units of the answer where the question names none
   --lang en|es        language of the question and the answer
+  --agency FILE       an agency's own rules (JSON), which come before the general ones
+  --rates FILE        published rates of machines (JSON), with their year
   -q, --quiet         only the figure, or the first line of the answer
   -h, --help          this text
   --version           the version of the program and of its rules
@@ -106,6 +108,12 @@ Put the question in quotes: a shell takes ' and " for its own. Feet and inches c
 Exit status: 0 answered, 1 a fault of ours, 2 a call that cannot be read, 3 one more thing is needed,
 4 out of range or figures that clash, 5 nothing on that in the rules.
 `,
+    noFile: (option: string, path: string) =>
+      `--${option} ${path}: there is no such file to read. Check the path, for example docs/examples/fema-rates-2025.json.`,
+    fileNotJson: (option: string, path: string, why: string) =>
+      `--${option} ${path}: not well-formed JSON (${why}). Mend it there; nothing is answered without it.`,
+    fileTooLong: (option: string, path: string, most: number) =>
+      `--${option} ${path}: over ${Math.floor(most / 1024)} KiB. Keep only the rows that are used.`,
     tryHelp: 'Try: npm run --silent ask -- --help',
     oneWay: 'Take one of --json, --jsonl and --quiet.',
     jsonlAlone: 'With --jsonl the questions come from standard input: leave them out of the command.',
