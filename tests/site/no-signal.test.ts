@@ -113,9 +113,13 @@ describe('after one visit, with no network and no server', () => {
 describe('faults', () => {
   test('a file that is not what the list says is refused, and the page goes on with the server', async () => {
     await context.route('**/assets/*.js', async (route) => {
-      const response = await route.fetch();
-      const odd = route.request().serviceWorker() ? '\n// another version' : '';
-      await route.fulfill({ response, body: (await response.text()) + odd });
+      try {
+        const response = await route.fetch();
+        const odd = route.request().serviceWorker() ? '\n// another version' : '';
+        await route.fulfill({ response, body: (await response.text()) + odd });
+      } catch {
+        // The page was closed while the worker was still fetching.
+      }
     });
     const page = await context.newPage();
     await page.goto(address);
