@@ -6,6 +6,7 @@ import { startOf } from '../rules/knowledge.ts';
 import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
 import { clarifying } from './clarifying.ts';
 import { knownFrom } from './facts.ts';
+import { wantingText } from './judging.ts';
 import { refusedAs } from './out-of-range.ts';
 import { refuse } from './refusal.ts';
 import type { CardHit, Choice, Clarify, Reply } from './reply.ts';
@@ -65,7 +66,8 @@ export function askNeed(
   for (const need of needs) {
     const clarify = askFigure(scene, need) ?? askOption(scene, `${need}=`);
     if (!clarify) continue;
-    const told = rule.kind === 'practice' && need === rule.on.id ? { ...clarify, text: rule.cannotTell } : clarify;
+    const own = need === rule.on.id ? wantingText(rule, scene.voice) : undefined;
+    const told = own ? { ...clarify, text: own } : clarify;
     return clarifying(scene, rule.id, 'missing-fact', told, clarify.quantity);
   }
   return undefined;

@@ -119,6 +119,14 @@ function limitText(rule: LimitRecord, judged: Judgement, voice: Voice): string {
   });
 }
 
+/** What a rule says while it waits for what it judges: of a practice all of it, of a limit its figures, where it names them. */
+export function wantingText(rule: LimitRecord | PracticeRecord, voice: Voice): string | undefined {
+  if (rule.kind === 'practice') return rule.cannotTell;
+  const judged = judge(rule, voice);
+  const text = judged.status === 'cannot-tell' ? limitText(rule, judged, voice) : '';
+  return /\d/.test(text) ? text : undefined;
+}
+
 const inWordsOf = ({ on }: LimitRecord, base: number | undefined, voice: Voice): string | undefined =>
   base === undefined ? undefined : say(on, base, voice.unit(on.id), voice.isGiven(on.id));
 

@@ -136,3 +136,17 @@ describe('what cannot be worked is asked back or refused, with the reason', () =
     expect(checks.find(({ rule }) => rule === 'one-lane-at-a-time')).toMatchObject({ status: 'caution' });
   });
 });
+
+describe('what is asked of a limit without a figure is told with the limit', () => {
+  test.each([
+    ['cone height on the freeway', /18 in .* 28 in/],
+    ['how wide does the open lane have to be', /10.0 ft is recommended/],
+    ['how much can we drop the speed limit', /no drop of more than 10 mph/],
+    ['how long can we close the road completely', /20 min at most/],
+    ['sign height on a rural road', /5 ft .* 7 ft .* 1 ft/],
+    ['do signs have to be lit at night', /signs shall be retroreflective or lit/],
+    ['do I need a sign before the flagger', /shall stand before every flagger station/],
+  ])('%s', (question, text) => {
+    expect(ask({ question }).text).toMatch(text);
+  });
+});

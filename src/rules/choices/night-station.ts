@@ -27,7 +27,7 @@ export default choice({
       id: 'lit',
       title: 'at night with lighting on it',
       cues: [
-        'night light|lit|balloon|tower -no -without -need -unlit',
+        'night light|lit|balloon|tower -no -without -need -must -unlit',
         'flagger lit',
         'night|dark light|lit tower|plant|balloon|station -no -without -need',
       ],

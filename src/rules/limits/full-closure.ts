@@ -10,7 +10,14 @@ export default limit({
   breaks: 'caution',
   because: 'A full stop both ways is for a few minutes by day, with somebody at each end to hold it.',
   sources: [californiaManual('Typical Application 13')],
-  cues: ['close|closed|shut road both|whole|entire|full', 'full+closure', 'road close|closed #time @check'],
+  cues: [
+    'close|closed|shut road both|whole|entire|full',
+    'full+closure',
+    'how+long close|shut road|both',
+    'close|closed|shut road how-many #time',
+    'how+long check close|shut road',
+    'road close|closed #time @check',
+  ],
   text: {
     ok: '{on} is at most the {limit} a temporary closure both ways may last, by day, with a flagger or an officer.',
     caution: '{on} is over the {limit} a temporary closure both ways may last.',

@@ -3,15 +3,19 @@ import { manual } from '../manual.ts';
 import signHeight from '../quantities/sign-height.ts';
 import { limit } from '../shapes.ts';
 
+const portable = { number: 1, unit: 'ft' } as const;
+const rural = { number: 5, unit: 'ft' } as const;
+const walkers = { number: 7, unit: 'ft' } as const;
+
 export default limit({
   id: 'sign-height',
   title: 'sign high enough',
   on: signHeight,
   breaks: 'caution',
   cases: [
-    { when: [{ choice: signPlace, is: ['portable'] }], min: { number: 1, unit: 'ft' } },
-    { when: [{ choice: signPlace, is: ['rural-post'] }], min: { number: 5, unit: 'ft' } },
-    { when: [{ choice: signPlace, is: ['parking-or-walkers'] }], min: { number: 7, unit: 'ft' } },
+    { when: [{ choice: signPlace, is: ['portable'] }], min: portable },
+    { when: [{ choice: signPlace, is: ['rural-post'] }], min: rural },
+    { when: [{ choice: signPlace, is: ['parking-or-walkers'] }], min: walkers },
   ],
   because: 'Over parked cars and heads, and over the grass; a low stand is for a few days, three at most.',
   sources: [manual('section 6F.02')],
@@ -19,8 +23,7 @@ export default limit({
   text: {
     ok: '{on} under the sign is at least the {limit} it takes there.',
     caution: '{on} under the sign is less than the {limit} it takes there.',
-    cannotTell:
-      'Tell me whether the sign is on a portable stand, a post in the country, or a post where cars park or people walk.',
+    cannotTell: `The bottom edge stands ${rural.number} ${rural.unit} up on a post in the country, ${walkers.number} ${walkers.unit} where cars park or people walk, ${portable.number} ${portable.unit} on a portable stand. Tell me which it is and how high yours is.`,
   },
   fix: 'Raise the sign, or change the stand.',
   examples: {

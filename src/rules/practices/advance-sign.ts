@@ -12,7 +12,8 @@ export default practice({
   cues: [
     'no+advance|warn+sign',
     'need|without advance|warn sign @check',
-    'need sign before flagger|taper',
+    'need sign before flagger|taper -pick -pull -grab',
+    'need+sign before|ahead+flagger|taper',
     'flag|flagger without|before sign @check',
     'skip advance|warn sign',
   ],

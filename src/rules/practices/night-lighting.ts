@@ -9,6 +9,8 @@ export default practice({
   because: 'Headlights show a flagger in time only where he is lit; drivers are faster, drowsier and more often drunk.',
   sources: [manual('sections 6D.06, 6F.01 and 6N.18')],
   cues: [
+    'night must lit|light',
+    'sign|flagger|station must|need lit|light',
     'night work @check -cone -device',
     'night flag|flagger',
     'light flagger night',

@@ -12,7 +12,7 @@ export default quantity({
   alsoCalled: ['W', 'lateral shift', 'shoulder width'],
   roles: {
     after: ['lane', 'shoulder', 'offset', 'wide', 'shift'],
-    before: ['offset', 'shift', 'shoulder', 'lane', 'width'],
+    before: ['offset', 'shift', 'shoulder', 'lane', 'width', 'taper'],
   },
   setting: ['taper', 'shoulder', 'closure', 'closed', 'shift', 'merge', 'offset'],
   bare: { us: 'ft', metric: 'm' },

@@ -14,6 +14,8 @@ export default quantity({
     'one-lane section|stretch how+long|length',
     'between flagger',
   ],
+  roles: { after: ['section'], before: ['section'] },
+  setting: ['pilot', 'flagger'],
   bare: false,
   asks: 'How far is it from flagger to flagger?',
   beside: ['zone-length', 'buffer-length'],

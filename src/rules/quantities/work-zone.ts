@@ -18,6 +18,7 @@ export default quantity({
     'set+up lane+close|closure',
     'set+up traffic+control #length',
     'set+up shoulder -sign -cone',
+    'zone #length flagger|close|closed|closure|patch|work -@check -apart -how+long -how-many -cone -device',
     'traffic+plan',
     'traffic+control+plan',
     'zone layout|distance|setup',

@@ -4,8 +4,8 @@ import { figuresOf } from './figures.ts';
 import { Dimension, Frame, Hatch, Line, Stipple, Text } from './strokes.tsx';
 
 const width = 340;
-const left = 84;
-const right = 160;
+const left = 104;
+const right = 172;
 const most = 10;
 const words = drawn.section;
 
