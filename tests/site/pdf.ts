@@ -20,8 +20,12 @@ export function textIn(pdf: Buffer): string {
 }
 
 function streamIn(body: string): string {
-  const stream = /stream\r?\n([\s\S]*?)\r?\nendstream/.exec(body)?.[1];
-  if (stream === undefined) return '';
+  const start = /stream\r?\n/.exec(body);
+  const length = /\/Length (\d+)(?! \d+ R)/.exec(body)?.[1];
+  if (!start || length === undefined) return '';
+  // By its length: packed bytes may themselves end like a line.
+  const from = start.index + start[0].length;
+  const stream = body.slice(from, from + Number(length));
   if (!body.includes('/FlateDecode')) return stream;
   try {
     return inflateSync(Buffer.from(stream, 'latin1')).toString('latin1');
