@@ -1,6 +1,6 @@
 import { askIn, jobKnownTo } from './answering.ts';
 import { cardPart } from './cards.ts';
-import { type Engine, engine as shipped } from './engine.ts';
+import { engine as shipped } from './engine.ts';
 import { quizReply } from './quiz/reply.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import type { Parts } from './scene.ts';
@@ -15,6 +15,3 @@ export const ask = (request: Request): Reply => askIn(shipped, request, allParts
 
 /** A job as it was sent back, with only the facts that the records know. Undefined for one that cannot be read. */
 export const knownJob = (sent: unknown): Job | undefined => jobKnownTo(shipped, sent);
-
-/** The same over another knowledge base. */
-export const askWith = (engine: Engine, request: Request): Reply => askIn(engine, request, allParts);

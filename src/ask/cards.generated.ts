@@ -3564,7 +3564,7 @@ emergencies[12]!,
     "cop tells us to open the road"
   ],
   "links": [
-    "card/open-to-traffic",
+    "practice/open-to-traffic",
     "practice/traffic-control-last"
   ],
   "seen": [

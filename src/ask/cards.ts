@@ -101,10 +101,13 @@ export function cardAbout(scene: Scene, record: string): string | undefined {
   const bearing = new Set(
     cards.flatMap(({ id, kind, links }) => (kind !== 'emergency' && links.includes(record) ? [id] : [])),
   );
+  const { hits } = searchCards(scene, cards.length);
+  const [best] = hits;
+  // All but asked for by its own words, it comes before the card of the record.
+  if (best && best.score >= thanRecord && bearing.has(best.id)) return best.id;
   const own = record.slice(record.indexOf('/') + 1);
   if (bearing.has(own)) return own;
-  if (bearing.size === 0) return undefined;
-  const found = searchCards(scene, cards.length).hits.find(({ id, score }) => bearing.has(id) && score >= bearsOn);
+  const found = hits.find(({ id, score }) => bearing.has(id) && score >= bearsOn);
   return found?.id ?? cards.find(({ id, links }) => bearing.has(id) && links[0] === record)?.id;
 }
 

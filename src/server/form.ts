@@ -1,3 +1,4 @@
+import type { Context } from 'hono';
 import type { UnitSystem } from '../ask/reply.ts';
 
 /** What the form of the page sent. */
@@ -15,6 +16,9 @@ export interface Form {
   readonly talk?: string;
   readonly ticks: ReadonlySet<string>;
 }
+
+/** The fields of a form as they were sent; nothing where the body is no form, which the caller is to say. */
+export const fieldsOf = ({ req }: Context): Promise<FormData | undefined> => req.formData().catch(() => undefined);
 
 /** Ticks beyond these are let go: no page has as many boxes. */
 const mostTicks = 1000;

@@ -80,14 +80,11 @@ function ClientHead({ client }: { readonly client: ClientDress }) {
   );
 }
 
+/** The screens that the head of every page leads to. */
+export type Screen = 'ask' | 'job' | 'sheet' | 'quiz' | 'cards' | 'rules' | 'words';
+
 /** Name and screens, the same on every page. */
-export function Header({
-  at,
-  children,
-}: {
-  readonly at?: 'ask' | 'job' | 'sheet' | 'quiz' | 'cards' | 'rules' | 'words';
-  readonly children?: Child;
-}) {
+export function Header({ at, children }: { readonly at?: Screen; readonly children?: Child }) {
   return (
     <header>
       <p class="name">

@@ -22,7 +22,7 @@ export function KnownFacts({ facts, startAgain }: { readonly facts: readonly Job
               </li>
             ))}
           </ul>
-          <button type="submit" class="change" form="ask" formaction="/sheet">
+          <button type="submit" class="again" form="ask" formaction="/sheet">
             {jobSheet.button}
           </button>
           <a class="again" href={startAgain}>

@@ -5,10 +5,10 @@ import { jobSheet as words } from '../wording/job-sheet.en.ts';
 import { page } from '../wording/page.en.ts';
 import { withoutOutcome } from './basis.ts';
 import { Cautions } from './cautions.tsx';
-import { type Dress, documentOf, Header } from './document.tsx';
+import type { Dress } from './document.tsx';
+import { framed } from './framed.tsx';
 import { Layout } from './layout.tsx';
 import { rangeOf, sayFact, titleOf } from './names.ts';
-import { Foot } from './page.tsx';
 
 interface Props {
   readonly patches: readonly SheetPatch[];
@@ -19,36 +19,31 @@ interface Props {
 /** The job sheet as a whole document, to be read and to be printed. */
 export function jobPage({ patches, version, dress }: Props): string {
   const told = patches.filter(({ facts }) => facts.length > 0);
-  return documentOf({
+  return framed({
+    at: 'sheet',
+    look: 'jobsheet',
     title: `${words.title} – ${page.name}`,
     dress,
     version,
     children: (
       <>
-        <a class="skip" href="#main">
-          {page.skipToContent}
-        </a>
-        <Header at="sheet" />
-        <main id="main" class="jobsheet">
-          <h1>{words.heading}</h1>
-          {told.length === 0 ? (
+        <h1>{words.heading}</h1>
+        {told.length === 0 ? (
+          <p>
+            {words.nothing} <a href="/">{page.backToAsk}</a>
+          </p>
+        ) : (
+          <>
+            <p class="hint">{words.print}</p>
+            {told.map((patch) => (
+              <PatchSheet patch={patch} several={told.length > 1} />
+            ))}
+            <Record />
             <p>
-              {words.nothing} <a href="/">{page.backToAsk}</a>
+              <b>{words.agency}</b> {words.version(version)}
             </p>
-          ) : (
-            <>
-              <p class="hint">{words.print}</p>
-              {told.map((patch) => (
-                <PatchSheet patch={patch} several={told.length > 1} />
-              ))}
-              <Record />
-              <p>
-                <b>{words.agency}</b> {words.version(version)}
-              </p>
-            </>
-          )}
-        </main>
-        <Foot version={version} />
+          </>
+        )}
       </>
     ),
   });

@@ -7,10 +7,8 @@ import { cardsById } from '../search/shelf.ts';
 import { basisOf, excerptOf, filled } from '../search/shown.ts';
 import { page } from '../wording/page.en.ts';
 import { reference as words } from '../wording/reference.en.ts';
-import { type Dress, documentOf, Header } from './document.tsx';
-import { Foot } from './page.tsx';
-
-type Screen = 'cards' | 'rules' | 'words';
+import type { Dress } from './document.tsx';
+import { framed } from './framed.tsx';
 
 /** A page to look things up on, as a whole document; undefined where no card or record is at the address. */
 export function referencePage(address: URL, dress: Dress): string | undefined {
@@ -18,35 +16,30 @@ export function referencePage(address: URL, dress: Dress): string | undefined {
   const path = rest.join('/');
   if (screen === 'cards') {
     if (path === '')
-      return framed('cards', words.cards, dress, <CardList search={address.searchParams.get('q') ?? ''} />);
+      return lookUp('cards', words.cards, dress, <CardList search={address.searchParams.get('q') ?? ''} />);
     const card = cardsById.get(path);
-    return card && framed('cards', capital(card.title), dress, <CardPage card={card} />);
+    return card && lookUp('cards', capital(card.title), dress, <CardPage card={card} />);
   }
   if (screen === 'rules') {
-    if (path === '') return framed('rules', words.rules, dress, <RuleList />);
+    if (path === '') return lookUp('rules', words.rules, dress, <RuleList />);
     const record = recordAt(path);
-    return record && framed('rules', capital(record.title), dress, <RecordPage address={path} />);
+    return record && lookUp('rules', capital(record.title), dress, <RecordPage address={path} />);
   }
-  return screen === 'words' && path === '' ? framed('words', words.words, dress, <Glossary />) : undefined;
+  return screen === 'words' && path === '' ? lookUp('words', words.words, dress, <Glossary />) : undefined;
 }
 
-function framed(at: Screen, title: string, dress: Dress, children: Child): string {
+function lookUp(at: 'cards' | 'rules' | 'words', title: string, dress: Dress, children: Child): string {
   const { version } = plainVoice.knowledge;
-  return documentOf({
+  return framed({
+    at,
+    look: 'reference',
     title: `${title} – ${page.name}`,
     dress,
     version,
     children: (
       <>
-        <a class="skip" href="#main">
-          {page.skipToContent}
-        </a>
-        <Header at={at} />
-        <main id="main" class="reference">
-          <h1>{title}</h1>
-          {children}
-        </main>
-        <Foot version={version} />
+        <h1>{title}</h1>
+        {children}
       </>
     ),
   });

@@ -13,7 +13,7 @@ export const jobSheet = {
     { heading: 'Tack', questions: ['how much tack'] },
     { heading: 'Blade', questions: ['how many blade strips for one lift'] },
     { heading: 'Rolling', questions: ['roller passes per lift', 'rolling time'] },
-    { heading: 'Work zone', questions: ['lay out the work zone with flaggers'] },
+    { heading: 'Work zone', questions: ['lay out the whole zone'] },
     { heading: 'Steps', questions: ['steps of the whole job'] },
   ],
   checklist: 'Checklist',

@@ -1,3 +1,4 @@
+import { emulsionGrades } from '../grades.ts';
 import { choice, commonPractice } from '../shapes.ts';
 
 export default choice({
@@ -36,22 +37,7 @@ export default choice({
     {
       id: 'emulsion',
       title: 'emulsion',
-      cues: [
-        'ss-1',
-        'css-1',
-        'ss-1h',
-        'css-1h',
-        'rs-1',
-        'crs-1',
-        'crs-2',
-        'ss1',
-        'css1',
-        'ss1h',
-        'css1h',
-        'crs1',
-        'crs2',
-        'emulsified',
-      ],
+      cues: [...emulsionGrades, 'emulsified'],
     },
   ],
 });

@@ -4,6 +4,8 @@ import { choice } from '../shapes.ts';
 
 /** What is asked of a time at one spot: its kind. */
 const asked = ['duration', 'short|long|intermediate+term', 'which|what term'];
+/** Ends count as inside: the first minute past the hour. */
+const overAnHour = { number: 61, unit: 'min' } as const;
 
 export default choice({
   id: 'work-duration',
@@ -17,24 +19,19 @@ export default choice({
       id: 'short-duration',
       title: 'short duration: up to an hour',
       cues: ['short+duration -@check -which -what'],
-      within: { cues: asked.map((cue) => `${cue} -night`), of: workHours, max: { number: 1, unit: 'h' } },
+      within: { cues: asked, of: workHours, max: { number: 1, unit: 'h' } },
     },
     {
       id: 'short-term',
       title: 'short-term: over an hour within one day of light',
       cues: ['short+term -@check -which -what'],
-      within: {
-        cues: asked.map((cue) => `${cue} -night`),
-        of: workHours,
-        min: { number: 61, unit: 'min' },
-        max: { number: 14, unit: 'h' },
-      },
+      within: { cues: asked.map((cue) => `${cue} day|daytime|daylight -night`), of: workHours, min: overAnHour },
     },
     {
       id: 'intermediate-term',
       title: 'intermediate-term: more than one day of light up to three days, or over an hour at night',
       cues: ['intermediate -@check -which -what'],
-      within: { cues: asked.map((cue) => `${cue} night`), of: workHours, min: { number: 61, unit: 'min' } },
+      within: { cues: asked.map((cue) => `${cue} night`), of: workHours, min: overAnHour },
     },
     { id: 'long-term', title: 'long-term: more than three days', cues: ['long+term -@check -which -what'] },
   ],

@@ -16,7 +16,7 @@ export default quantity({
   summed: ['grader', 'roller', 'broom', 'loader', 'distributor'],
   bare: { us: 'USD/h', metric: 'USD/h' },
   question: { text: 'What do all the machines together cost an hour?', ease: 3, choices: [] },
-  plausible: { min: { number: 10, unit: 'USD/h' }, max: { number: 20000, unit: 'USD/h' } },
+  plausible: { min: { number: 10, unit: 'USD/h' }, max: { number: 5000, unit: 'USD/h' } },
   beside: ['equipment-cost'],
   note: 'Published disaster rates leave the operator out and pay nothing for standing by.',
 });

@@ -1,3 +1,4 @@
+import { emulsionGrades } from '../grades.ts';
 import { quantity } from '../shapes.ts';
 import { navyBasic, virginia } from '../sources-craft.ts';
 import waste from './waste.ts';
@@ -14,6 +15,7 @@ export default quantity({
     'how-many+gallon -water -tank -used',
     'gallon tack -water -tank',
     'how-many tack -water',
+    `how-many ${emulsionGrades.join('|')} -water -ton -#mass`,
     'tack need -water',
     'tack -water -rate -residual -what+tack -mean -define -cutback+tack',
     'gallon -water -tank -rate',

@@ -27,6 +27,7 @@ export default quantity({
     'which|what sign order #speed',
     'sign need|put|want #speed|#length -apart -spacing -@check',
     'tcp',
+    'sign cone #speed|#length -apart -spacing -every -high -tall -@check',
     'full|complete|whole layout|setup',
   ],
   bare: false,

@@ -10,6 +10,7 @@ import { seasonPage } from '../../ask/views/book/season.tsx';
 import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App } from '../env.ts';
+import { fieldsOf } from '../form.ts';
 import { changesOf, openJob } from '../job/job.ts';
 import { workedOut } from '../job/page-of.ts';
 import { withJob } from '../job/with-job.ts';
@@ -36,7 +37,7 @@ export function jobFileRoutes(app: App, doors: Doors): void {
 
   const season = (c: Parameters<ReturnType<typeof withJob>>[0]) =>
     withJob(doors, async (store, opened, address) => {
-      const fields = c.req.method === 'POST' ? await c.req.formData().catch(() => undefined) : undefined;
+      const fields = c.req.method === 'POST' ? await fieldsOf(c) : undefined;
       const links = String(fields?.get('links') ?? '')
         .split(/\s+/)
         .filter(Boolean)

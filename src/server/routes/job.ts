@@ -12,6 +12,7 @@ import { startPage } from '../../ask/views/book/start.tsx';
 import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App, Env } from '../env.ts';
+import { fieldsOf } from '../form.ts';
 import { addKey, changesOf, keep, mostChanges, type OpenedJob, openJob, stampNow, startJob } from '../job/job.ts';
 import { acted, propsOf } from '../job/page-of.ts';
 import { talkChanges } from '../job/talk-changes.ts';
@@ -33,7 +34,7 @@ export function jobRoutes(app: App, doors: Doors): void {
   const { version } = doors;
   app.get(path, (c) => c.html(startPage({ version, dress }), 200, { 'Content-Language': 'en' }));
   app.post(path, limited, async (c) => {
-    const fields = await formOf(c);
+    const fields = await fieldsOf(c);
     return fields ? start(c, fields, doors) : problemPage(c, 400, en.detail.form);
   });
   onlyThese(app, path, ['GET', 'POST']);
@@ -43,7 +44,7 @@ export function jobRoutes(app: App, doors: Doors): void {
   );
   app.post(`${path}/:key`, limited, (c) =>
     withJob(doors, async (store, opened, address) => {
-      const fields = await formOf(c);
+      const fields = await fieldsOf(c);
       return fields ? write(c, store, opened, address, fields, doors) : problemPage(c, 400, en.detail.form);
     })(c),
   );
@@ -51,7 +52,7 @@ export function jobRoutes(app: App, doors: Doors): void {
 
   app.post(`${path}/:key/links`, limited, (c) =>
     withJob(doors, async (store, opened, address) => {
-      const fields = await formOf(c);
+      const fields = await fieldsOf(c);
       return fields ? link(c, store, opened, address, fields, doors) : problemPage(c, 400, en.detail.form);
     })(c),
   );
@@ -59,7 +60,6 @@ export function jobRoutes(app: App, doors: Doors): void {
   jobFileRoutes(app, doors);
 }
 
-const formOf = (c: Context<Env>): Promise<FormData | undefined> => c.req.formData().catch(() => undefined);
 const now = (): string => new Date().toISOString();
 const textIn = (fields: FormData, name: string): string => {
   const value = fields.get(name);

@@ -1,7 +1,7 @@
 import type { Context } from 'hono';
 import type { Doors } from '../doors.ts';
 import type { App, Env } from '../env.ts';
-import { type Form, readForm } from '../form.ts';
+import { type Form, fieldsOf, readForm } from '../form.ts';
 import { limitBody } from '../limit-body.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
@@ -24,7 +24,7 @@ export function pageRoute(app: App, doors: Doors): void {
       isForm(c.req.header('Content-Type')) ? next() : problemPage(c, 415, en.detail[415](formTypes[0]!)),
     limitBody(formLimit, (c) => problemPage(c, 413, en.detail[413](formLimit))),
     async (c) => {
-      const fields = await c.req.formData().catch(() => undefined);
+      const fields = await fieldsOf(c);
       return fields ? show(c, readForm(fields), true) : problemPage(c, 400, en.detail.form);
     },
   );

@@ -7,6 +7,7 @@ import { score } from '../../ask/quiz/mark.ts';
 import { desk } from '../../ask/wording/quiz-desk.en.ts';
 import type { Doors } from '../doors.ts';
 import type { App, Env } from '../env.ts';
+import { fieldsOf } from '../form.ts';
 import { limitBody } from '../limit-body.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
@@ -54,7 +55,7 @@ export function quizClassRoutes(app: App, { store }: Doors, around: Around): voi
   app.get(path, (c) => html(c, show.start(new URL(c.req.url).searchParams)));
   app.post(path, limited, (c) =>
     kept(c, async (open) => {
-      const fields = await c.req.formData().catch(() => undefined);
+      const fields = await fieldsOf(c);
       if (!fields) return problemPage(c, 400, en.detail.form);
       const built = setIn(around.knowledge, fields);
       if ('fault' in built) return problemPage(c, 422, built.fault);
@@ -71,7 +72,7 @@ export function quizClassRoutes(app: App, { store }: Doors, around: Around): voi
   );
   app.post(`${path}/:key`, limited, (c) =>
     opened(c, ['crew'], async (open, found, own) => {
-      const fields = await c.req.formData().catch(() => undefined);
+      const fields = await fieldsOf(c);
       return fields ? html(c, await answered(open, found, own, fields)) : problemPage(c, 400, en.detail.form);
     }),
   );

@@ -6,6 +6,7 @@ import { knowledge } from '../../rules/knowledge.ts';
 import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App, Env } from '../env.ts';
+import { fieldsOf } from '../form.ts';
 import { limitBody } from '../limit-body.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
@@ -23,11 +24,11 @@ export function quizRoutes(app: App, doors: Doors): void {
     if (path !== screens.take) onlyThese(app, path, ['GET']);
   }
   app.post(screens.take, limited(formLimit), async (c) => {
-    const fields = await c.req.formData().catch(() => undefined);
+    const fields = await fieldsOf(c);
     return fields ? page(c, takeScreen(around, fields, true)) : problemPage(c, 400, en.detail.form);
   });
   app.post(screens.kept, limited(longestKept + formLimit), async (c) => {
-    const file = (await c.req.formData().catch(() => undefined))?.get('set');
+    const file = (await fieldsOf(c))?.get('set');
     return page(c, keptScreen(around, file instanceof File ? await file.text() : ''));
   });
   onlyThese(app, screens.take, ['GET', 'POST']);

@@ -7,7 +7,7 @@ import { referencePage } from '../../ask/views/reference.tsx';
 import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App, Env } from '../env.ts';
-import { readForm } from '../form.ts';
+import { fieldsOf, readForm } from '../form.ts';
 import { limitBody } from '../limit-body.ts';
 import { formLimit } from '../limits.ts';
 import { onlyThese } from '../methods.ts';
@@ -33,7 +33,7 @@ export function referenceRoutes(app: App, { ask, version }: Doors): void {
     '/sheet',
     limitBody(formLimit, (c) => problemPage(c, 413, en.detail[413](formLimit))),
     async (c) => {
-      const fields = await c.req.formData().catch(() => undefined);
+      const fields = await fieldsOf(c);
       return fields ? sheet(c, readForm(fields).job) : problemPage(c, 400, en.detail.form);
     },
   );

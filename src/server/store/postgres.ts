@@ -18,6 +18,8 @@ export async function openPostgres(url: string): Promise<Store> {
   });
   // A connection that is lost while it rests is replaced at the next use.
   pool.on('error', () => {});
+  // One that is lost at work fails its query, which says so; unheard, the event would end the server.
+  pool.on('connect', (client) => client.on('error', () => {}));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   try {
     await migrate(db, 'postgres');

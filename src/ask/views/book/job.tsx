@@ -4,9 +4,8 @@ import { systemOfSheet } from '../../book/sheet.ts';
 import { telling } from '../../book/telling.ts';
 import { engine } from '../../engine.ts';
 import { bookPage as words } from '../../wording/book-page.en.ts';
-import { documentOf, Header } from '../document.tsx';
+import { framed } from '../framed.tsx';
 import { sayFact } from '../names.ts';
-import { Foot } from '../page.tsx';
 import { cellWords, fieldTitle } from './fields.tsx';
 import { Carried, type JobPage, LineForm, TextForm } from './forms.tsx';
 import { PatchTable } from './patches.tsx';
@@ -15,16 +14,16 @@ import { Strip } from './strip.tsx';
 /** The page of a job as a whole document. It works as plain forms; script only keeps it when there is no signal. */
 export function jobPage(props: JobPage): string {
   const name = props.sheet.name ?? words.unnamed;
-  return documentOf({
+  return framed({
+    at: 'job',
+    look: 'job',
+    version: props.version,
+    data: { 'data-job': props.address },
     title: words.title(name),
     dress: props.dress,
     children: (
       <>
-        <Header at="job" />
-        <main id="main" class="job" data-job={props.address}>
-          <JobBody {...props} />
-        </main>
-        <Foot version={props.version} />
+        <JobBody {...props} />
       </>
     ),
   });

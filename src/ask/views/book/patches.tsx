@@ -26,7 +26,12 @@ export function PatchTable(props: JobPage & { readonly tell: Telling }) {
                 {[patch.station, patch.stationEnd].filter(Boolean).join(' – ')} {patch.lane ?? ''}{' '}
                 {workTitle(patch.defect)} {patch.repair ? `→ ${workTitle(patch.repair)}` : ''}
               </p>
-              <p>{patch.facts.map((fact) => sayFact(fact)).join(', ')}</p>
+              <p>
+                {patch.facts
+                  .filter(({ quantity }) => quantity !== 'defect')
+                  .map((fact) => sayFact(fact))
+                  .join(', ')}
+              </p>
               {figures['premix-mass'] ? (
                 <p>
                   {columns.mass}: <b>{tell.words('premix-mass', figures['premix-mass'].value)}</b>

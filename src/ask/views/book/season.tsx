@@ -2,8 +2,8 @@ import { toBase } from '../../../calc/quantity.ts';
 import { sayFigure } from '../../../calc/wording.ts';
 import type { RoadSeason } from '../../book/season.ts';
 import { bookPage as words } from '../../wording/book-page.en.ts';
-import { type Dress, documentOf, Header } from '../document.tsx';
-import { Foot } from '../page.tsx';
+import type { Dress } from '../document.tsx';
+import { framed } from '../framed.tsx';
 import { type Bar, Bars } from './bars.tsx';
 import { hours } from './fields.tsx';
 
@@ -32,57 +32,56 @@ export function seasonPage({ address, roads, metric, unread, version, dress }: S
       const size = pick(road);
       return size === undefined ? [] : [{ name: road.road ?? words.noRoad, size, text: text(size) }];
     });
-  return documentOf({
+  return framed({
+    at: 'job',
+    look: 'job record',
+    version,
     title: words.title(words.season),
     dress,
     children: (
       <>
-        <Header at="job" />
-        <main id="main" class="job record">
-          <p class="buttons">
-            <a href={address}>{words.back}</a>
+        <p class="buttons">
+          <a href={address}>{words.back}</a>
+        </p>
+        <h1>{words.season}</h1>
+        {unread > 0 && (
+          <p class="error" role="alert">
+            {words.seasonUnread(unread)}
           </p>
-          <h1>{words.season}</h1>
-          {unread > 0 && (
-            <p class="error" role="alert">
-              {words.seasonUnread(unread)}
-            </p>
-          )}
-          <table>
-            <thead>
-              <tr>
-                {Object.values(words.seasonColumns).map((head) => (
-                  <th scope="col">{head}</th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {roads.map((road) => (
-                <tr>
-                  <th scope="row">{road.road ?? words.noRoad}</th>
-                  <td>{road.patches}</td>
-                  <td>{road.done}</td>
-                  <td>{tons(road.mass)}</td>
-                  <td>{hours(road.hours)}</td>
-                  <td>{road.costPerTon === undefined ? '–' : cost(road.costPerTon)}</td>
-                  <td>{road.hoursPerTon === undefined ? '–' : rate(road.hoursPerTon)}</td>
-                </tr>
+        )}
+        <table>
+          <thead>
+            <tr>
+              {Object.values(words.seasonColumns).map((head) => (
+                <th scope="col">{head}</th>
               ))}
-            </tbody>
-          </table>
-          <Bars title={words.plots.tons} bars={byMonth} />
-          <Bars title={words.plots.cost} bars={by(({ costPerTon }) => costPerTon, cost)} />
-          <Bars title={words.plots.hours} bars={by(({ hoursPerTon }) => hoursPerTon, rate)} />
-          <p>{words.seasonText}</p>
-          <form method="post" action={`${address}/season`} class="words">
-            <label class="field">
-              {words.seasonMore}
-              <textarea name="links" rows={4} />
-            </label>
-            <button type="submit">{words.seasonGo}</button>
-          </form>
-        </main>
-        <Foot version={version} />
+            </tr>
+          </thead>
+          <tbody>
+            {roads.map((road) => (
+              <tr>
+                <th scope="row">{road.road ?? words.noRoad}</th>
+                <td>{road.patches}</td>
+                <td>{road.done}</td>
+                <td>{tons(road.mass)}</td>
+                <td>{hours(road.hours)}</td>
+                <td>{road.costPerTon === undefined ? '–' : cost(road.costPerTon)}</td>
+                <td>{road.hoursPerTon === undefined ? '–' : rate(road.hoursPerTon)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <Bars title={words.plots.tons} bars={byMonth} />
+        <Bars title={words.plots.cost} bars={by(({ costPerTon }) => costPerTon, cost)} />
+        <Bars title={words.plots.hours} bars={by(({ hoursPerTon }) => hoursPerTon, rate)} />
+        <p>{words.seasonText}</p>
+        <form method="post" action={`${address}/season`} class="words">
+          <label class="field">
+            {words.seasonMore}
+            <textarea name="links" rows={4} />
+          </label>
+          <button type="submit">{words.seasonGo}</button>
+        </form>
       </>
     ),
   });

@@ -1,6 +1,6 @@
 import { bookPage as words } from '../../wording/book-page.en.ts';
-import { type Dress, documentOf, Header } from '../document.tsx';
-import { Foot } from '../page.tsx';
+import type { Dress } from '../document.tsx';
+import { framed } from '../framed.tsx';
 
 export interface StartPage {
   readonly error?: string | undefined;
@@ -14,49 +14,50 @@ export interface StartPage {
 /** Where a job is begun. */
 export function startPage({ error, draft, talk, version, dress }: StartPage): string {
   const { start } = words;
-  return documentOf({
+  return framed({
+    at: 'job',
+    look: 'job',
+    version,
     title: words.title(start.heading),
     dress,
     children: (
       <>
-        <Header at="job" />
-        <main id="main" class="job">
-          <h1>{start.heading}</h1>
-          <p>{start.text}</p>
-          {error && (
-            <p class="error" id="error" role="alert">
-              {error}
-            </p>
+        <h1>{start.heading}</h1>
+        <p>{start.text}</p>
+        {error && (
+          <p class="error" id="error" role="alert">
+            {error}
+          </p>
+        )}
+        <form method="post" action="/job" novalidate>
+          {talk && (
+            <>
+              <input type="hidden" name="talk" value={talk.job} />
+              <p class="notice">{start.fromTalk(talk.patches)}</p>
+            </>
           )}
-          <form method="post" action="/job" novalidate>
-            {talk && (
-              <>
-                <input type="hidden" name="talk" value={talk.job} />
-                <p class="notice">{start.fromTalk(talk.patches)}</p>
-              </>
-            )}
-            <label class="field">
-              {start.name}
-              <input name="name" type="text" value={draft?.name ?? ''} maxlength={120} autocomplete="off" />
-            </label>
-            <label class="field">
-              {start.road}
-              <input name="road" type="text" value={draft?.road ?? ''} maxlength={80} autocomplete="off" />
-            </label>
-            <label class="field">
-              {start.list}
-              <textarea name="text" rows={10} spellcheck={false} aria-describedby="list-hint">
-                {draft?.list ?? ''}
-              </textarea>
-            </label>
-            <p class="hint" id="list-hint">
-              {start.hint}
-            </p>
-            <button type="submit">{start.go}</button>
-          </form>
-          <p>{start.keep}</p>
-        </main>
-        <Foot version={version} />
+          <label class="field">
+            {start.name}
+            <input name="name" type="text" value={draft?.name ?? ''} maxlength={120} autocomplete="off" />
+          </label>
+          <label class="field">
+            {start.road}
+            <input name="road" type="text" value={draft?.road ?? ''} maxlength={80} autocomplete="off" />
+          </label>
+          <label class="field">
+            {start.list}
+            <textarea name="text" rows={10} spellcheck={false} aria-describedby="list-hint">
+              {draft?.list ?? ''}
+            </textarea>
+          </label>
+          <p class="hint" id="list-hint">
+            {start.hint}
+          </p>
+          <button type="submit" class="send">
+            {start.go}
+          </button>
+        </form>
+        <p>{start.keep}</p>
       </>
     ),
   });

@@ -2,9 +2,10 @@ import { work } from '../../../rules/work.ts';
 import { addressOf, type Call, screens } from '../../quiz/desk/call.ts';
 import { mostItems } from '../../quiz/request.ts';
 import { kinds, levels } from '../../quiz/shapes.ts';
-import { seats, topics } from '../../quiz/topics.ts';
+import { topics } from '../../quiz/topics.ts';
 import { capital } from '../../say.ts';
 import { desk } from '../../wording/quiz-desk.en.ts';
+import { SeatOptions } from './seats.tsx';
 
 interface BoxesProps {
   readonly legend: string;
@@ -43,11 +44,7 @@ export function BuildForm({ call: { request } }: { readonly call: Call }) {
           <span>{desk.seat}</span>
           <select name="seat">
             <option value="">{desk.noSeat}</option>
-            {Object.keys(seats).map((id) => (
-              <option value={id} selected={id === seat}>
-                {desk.seats[id]}
-              </option>
-            ))}
+            <SeatOptions chosen={seat} />
           </select>
         </label>
         <label>

@@ -1,8 +1,7 @@
 import type { Child } from 'hono/jsx';
-import { page } from '../../wording/page.en.ts';
 import { quiz } from '../../wording/quiz.en.ts';
-import { type Dress, documentOf, Header } from '../document.tsx';
-import { Foot } from '../page.tsx';
+import type { Dress } from '../document.tsx';
+import { framed } from '../framed.tsx';
 
 interface Props {
   readonly title: string;
@@ -15,23 +14,16 @@ interface Props {
 
 /** A screen of the desk as a whole document; every one works as plain forms and links. */
 export function deskPage({ title, dress, version, paper = false, children }: Props): string {
-  return documentOf({
+  return framed({
+    at: 'quiz',
     title,
     dress,
-    also: 'quiz',
     version,
-    children: (
-      <>
-        <a class="skip" href="#desk">
-          {page.skipToContent}
-        </a>
-        <Header at="quiz" />
-        <main class={paper ? 'desk paper' : 'desk'} id="desk">
-          {children}
-        </main>
-        {!paper && <Foot version={version} />}
-      </>
-    ),
+    also: 'quiz',
+    look: paper ? 'desk paper' : 'desk',
+    main: 'desk',
+    paper,
+    children,
   });
 }
 

@@ -1,12 +1,12 @@
 import { screens } from '../../quiz/desk/call.ts';
 import { type Given, markItem } from '../../quiz/mark.ts';
 import type { Practised } from '../../quiz/practice.ts';
-import { seats } from '../../quiz/topics.ts';
 import { desk } from '../../wording/quiz-desk.en.ts';
 import { Certifies } from './frame.tsx';
 import { Stem } from './item.tsx';
 import { KeyOf } from './key.tsx';
 import { YourAnswer } from './result.tsx';
+import { SeatOptions } from './seats.tsx';
 import { Question } from './take.tsx';
 
 const words = desk.practice;
@@ -52,11 +52,7 @@ export function PracticeHome({ due, known, seat, note }: HomeProps) {
           <span>{desk.seat}</span>
           <select name="seat">
             <option value="">{desk.noSeat}</option>
-            {Object.keys(seats).map((id) => (
-              <option value={id} selected={id === seat}>
-                {desk.seats[id]}
-              </option>
-            ))}
+            <SeatOptions chosen={seat} />
           </select>
         </label>
         <button type="submit" class="send">

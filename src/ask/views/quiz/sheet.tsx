@@ -38,14 +38,7 @@ export function StudentSheet({ set, back }: { readonly set: QuizSet; readonly ba
         ))}
       </p>
       <Must set={set} />
-      <ol class="questions">
-        {set.items.map((item, at) => (
-          <li>
-            <Stem item={item} number={at + 1} />
-            <PaperOptions item={item} />
-          </li>
-        ))}
-      </ol>
+      <Questions set={set} />
       <SetLine set={set} />
       <Certifies />
     </article>
@@ -59,14 +52,7 @@ export function TailgateSheet({ set, back }: { readonly set: QuizSet; readonly b
       <Back to={back} />
       <h1>{set.title}</h1>
       <p>{desk.tailgate.how}</p>
-      <ol class="questions">
-        {set.items.map((item, at) => (
-          <li>
-            <Stem item={item} number={at + 1} />
-            <PaperOptions item={item} />
-          </li>
-        ))}
-      </ol>
+      <Questions set={set} />
       <section class="new-page">
         <h2>{quiz.keyHead}</h2>
         <KeyList set={set} />
@@ -76,3 +62,15 @@ export function TailgateSheet({ set, back }: { readonly set: QuizSet; readonly b
     </article>
   );
 }
+
+/** The questions of a set as they are answered with a pencil. */
+const Questions = ({ set }: { readonly set: QuizSet }) => (
+  <ol class="questions">
+    {set.items.map((item, at) => (
+      <li>
+        <Stem item={item} number={at + 1} />
+        <PaperOptions item={item} />
+      </li>
+    ))}
+  </ol>
+);

@@ -1,7 +1,7 @@
 import { screens } from '../../quiz/desk/call.ts';
 import type { SignOff } from '../../quiz/sign-off.ts';
-import { seats } from '../../quiz/topics.ts';
 import { desk } from '../../wording/quiz-desk.en.ts';
+import { SeatOptions } from './seats.tsx';
 import { Back } from './sheet.tsx';
 
 /** Which sheet is wanted. */
@@ -17,11 +17,7 @@ export const ChooseSeat = ({
     <label>
       <span>{desk.signOff.choose}</span>
       <select name="seat">
-        {Object.keys(seats).map((id) => (
-          <option value={id} selected={id === seat}>
-            {desk.seats[id]}
-          </option>
-        ))}
+        <SeatOptions chosen={seat} />
       </select>
     </label>
     <button type="submit" class="go">
