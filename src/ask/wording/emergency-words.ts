@@ -8,7 +8,7 @@ const words = (text: string): readonly string[] => text.split(' ');
 
 /** Common given names: nobody writes that the truck backed over the laborer. */
 const givenNames =
-  'mike|joe|bob|dave|kevin|steve|jim|tom|john|dan|jeff|brian|scott|jason|eric|greg|kyle|tyler|josh|matt|chris|nick|tony|ben|sam|alex|ryan|adam|justin|travis|cody|brandon|dustin|derek|jesse|carl|gary|larry|jerry|terry|randy|ricky|danny|billy|bobby|jimmy|johnny|tommy|eddie|freddy|frank|fred|george|paul|peter|phil|ralph|roy|russ|ron|todd|tim|troy|vince|walt|wayne|zack|luke|jake|josé|jose|juan|luis|carlos|miguel|pedro|jorge|manuel|jesús|jesus|francisco|antonio|roberto|ricardo|javier|raul|rafael|hector|oscar|sergio|diego|pablo|alberto|fernando|eduardo|maria|sarah|lisa|amy|jenny|kelly|karen|linda|susan';
+  'mike|joe|bob|dave|kevin|steve|jim|tom|john|dan|jeff|brian|scott|jason|eric|greg|kyle|tyler|josh|matt|chris|nick|tony|ben|sam|alex|ryan|adam|justin|travis|cody|brandon|dustin|derek|jesse|carl|gary|larry|jerry|terry|randy|ricky|danny|billy|bobby|jimmy|johnny|tommy|eddie|freddy|frank|fred|george|paul|peter|phil|ralph|roy|russ|ron|todd|tim|troy|vince|walt|wayne|zack|luke|jake|josé|jose|juan|luis|carlos|miguel|pedro|jorge|manuel|jesús|jesus|francisco|antonio|roberto|ricardo|javier|raul|rafael|hector|oscar|sergio|diego|pablo|alberto|fernando|eduardo|maria|sarah|lisa|amy|jenny|kelly|karen|linda|susan|willie|bubba|junior|hank|chuck|charlie|rick|robert|james|william|david|michael|thomas|daniel|anthony|andrew|joshua|kenneth|kenny|ken|ronald|ronnie|donnie|wes|clint|cole|chad|brad|brett|bruce|craig|darrell|darryl|dale|dean|doug|earl|glenn|harold|harry|howard|ivan|jared|jimbo|leo|leon|lou|marcus|marty|mitch|neil|norm|otis|patrick|sean|shawn|shane|stan|stu|ted|trevor|tyrone|vern|victor|wyatt|alejandro|andres|arturo|cesar|enrique|felipe|ramon|ruben|salvador|mario|marcos|ana|rosa|jessica|ashley|megan|emily|becky|tina|tammy|debbie|donna|nancy|barb';
 
 /**
  * Head words of emergencies. They stand apart from the words of the trade: there a hand is a man or a tool and bleeding is
@@ -16,10 +16,11 @@ const givenNames =
  */
 export const emergencyHeads = listed({
   person:
-    "guy|guys|man|men|worker|laborer|labourer|raker|operator|driver|kid|buddy|coworker|woman|lady|flagger|flagman|flaggers|foreman|boss|inspector|pedestrian|walker|cyclist|biker|child|boy|girl|somebody|someone|him|her|he|hes|he's|she|shes|she's|me|myself|im|i'm|mechanic|spotter|crewman|hombre|trabajador|banderero|muchacho|compañero|" +
+    "one of my crew|one of the crew|one of our crew|one of my people|one of our people|dump man|roller man|shovel man|rake man|lute man|tack man|broom man|blade man|grader man|truck man|sign man|traffic control tech|traffic control technician|guy|guys|man|men|dude|fella|fellow|pal|partner|helper|teammate|colleague|employee|apprentice|rookie|newbie|new hire|new hand|crew member|crewmember|team member|shoveler|shovel hand|dumpman|groundsman|hauler|trucker|tech|technician|surveyor|engineer|supervisor|superintendent|super|trooper|cop|deputy|officer|resident|neighbor|bystander|jogger|runner|bicyclist|motorcyclist|son|brother|dad|uncle|cousin|grandpa|old timer|worker|laborer|labourer|raker|operator|driver|kid|buddy|coworker|woman|lady|flagger|flagman|flaggers|foreman|boss|inspector|pedestrian|walker|cyclist|biker|child|boy|girl|somebody|someone|him|her|he|hes|he's|she|shes|she's|me|myself|im|i'm|mechanic|spotter|crewman|hombre|trabajador|banderero|muchacho|compañero|" +
     givenNames,
-  body: 'arm|arms|leg|legs|hand|hands|foot|feet|finger|fingers|skin|face|head|chest|neck|ankle|ankles|knee|knees|wrist|elbow|hip|ribs|rib|nose|thumb|shin|thigh|boot|boots|ear|mouth|stomach|shoulderblade|brazo|pierna|mano|pie|cara|piel',
+  body: 'arm|arms|forearm|forearms|calf|palm|lip|lips|cheek|leg|legs|hand|hands|foot|feet|finger|fingers|skin|face|head|chest|neck|ankle|ankles|knee|knees|wrist|elbow|hip|ribs|rib|nose|thumb|shin|thigh|boot|boots|ear|mouth|stomach|shoulderblade|brazo|pierna|mano|pie|cara|piel',
   eye: 'eyes|eyeball|ojo|ojos',
+  blister: 'blisters|blistered|blistering',
   burn: 'burnt|burns|scald|scalded|scalding',
   quemado: 'quemo|quemó|quemada|quemadura|quemaron',
   liquid: 'tack|oil|emulsion|cutback|diesel|fuel|gasoline|binder|hydraulic fluid|antifreeze|emulsión',
