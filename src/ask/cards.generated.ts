@@ -97,8 +97,8 @@ export const cards: readonly Card[] = [
     "match the bank"
   ],
   "links": [
-    "practice/roll-low-to-high",
-    "quantity/cross-slope"
+    "quantity/cross-slope",
+    "practice/roll-low-to-high"
   ],
   "seen": [
     {

@@ -62,6 +62,8 @@ const thanAsking: readonly (readonly [words: number, score: number])[] = [
 export function cardInstead(scene: Scene): string | undefined {
   const { goal, facts, sentence, isAnswer } = scene.understood;
   const open = !goal || isBesideThePoint(scene);
+  const term = meaningAsked.some((word) => sentence.places.has(word)) ? termIn(scene) : undefined;
+  if (term) return term;
   const asksFigure = figureAsks.some((word) => sentence.places.has(word));
   const isFigured = asksFigure || facts.some((fact) => 'unit' in fact);
   const isJudged = !open && sentence.places.has('@check') && (goal.kind === 'limit' || goal.kind === 'quantity');
@@ -82,6 +84,18 @@ export function cardInstead(scene: Scene): string | undefined {
     return isBetter && isStage(goal.id, sentence) ? card.id : undefined;
   }
   return !ownReply.has(goal.kind) && !bearsOn && hit.score >= thanRecord ? card.id : undefined;
+}
+
+/** Words that ask what something means. */
+const meaningAsked = ['mean', 'define'];
+/** How well a card must answer what a word means. */
+const explains = 0.65;
+
+/** The card that explains what a question asks the meaning of. A figure in it is judged or worked with, not explained. */
+function termIn(scene: Scene): string | undefined {
+  if (scene.understood.fresh.some((fact) => 'unit' in fact)) return undefined;
+  const [hit] = searchCards(scene, 1).hits;
+  return hit && hit.score >= explains && !cardsById.get(hit.id)!.emergency ? hit.id : undefined;
 }
 
 /**

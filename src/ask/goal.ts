@@ -30,7 +30,9 @@ export function goalIndex(
 /** What a sentence may be after, best first. */
 export function goalsOf(index: CueIndex<Goal>, sentence: Sentence): Scored[] {
   const best = new Map<string, Scored>();
-  for (const { of, cue, score } of heardIn(index, sentence)) {
+  const counted = countedIn(sentence);
+  for (const { of, cue, score: fit } of heardIn(index, sentence)) {
+    const score = counted.size > 0 && counts(cue, counted) ? fit + ofCounted : fit;
     const key = goalText(of);
     if (score > (best.get(key)?.score ?? 0)) best.set(key, { ...of, score, cue });
   }
@@ -39,3 +41,21 @@ export function goalsOf(index: CueIndex<Goal>, sentence: Sentence): Scored[] {
 
 /** A goal as a job carries it. */
 export const goalText = ({ kind, id }: Goal): string => `${kind}/${id}`;
+
+/** What it adds that the very thing is spoken of which stands after "how many": that is what is asked, whatever else is named. */
+const ofCounted = 4;
+
+/** The words that stand right after "how many". */
+function countedIn(sentence: Sentence): ReadonlySet<string> {
+  const counted = new Set<string>();
+  for (const at of sentence.places.get('how-many') ?? []) {
+    const next = sentence.after(at);
+    for (const [word, places] of sentence.places) if (places.includes(next)) counted.add(word);
+  }
+  return counted;
+}
+
+/** True for a cue that asks how many there are of what is counted. */
+const counts = ({ needs }: Cue, counted: ReadonlySet<string>): boolean =>
+  needs.some(([first]) => first!.includes('how-many')) &&
+  needs.some((term) => term.some((words) => words.some((word) => counted.has(word))));

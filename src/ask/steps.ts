@@ -30,6 +30,7 @@ export function stepsReply(scene: Scene, id: string): Reply {
   if (frame === 'after') return after(asked, entryOf(step, lift?.lift, asked.at, asked.lifts), false);
   if (frame === 'rest') return rest(asked, step ? { id: step } : asked.at);
   if (frame === 'between') return between(asked, stepsNamed(sentence));
+  if (frame === 'skip') return kept(asked, step);
   if (frame === 'one') return one(asked, step);
   return scene.understood.goalKept && !asked.said && frame === 'done'
     ? resumed(asked, step)
@@ -111,6 +112,14 @@ function either(asked: Asked, { id }: Entry): Reply {
 function one(asked: Asked, step: string): Reply {
   const entry = entryOf(step, asked.lift?.lift, asked.at, asked.lifts);
   return entry ? told(asked, entry, en.steps.one, true) : noSuchLift(asked);
+}
+
+/** Whether a step may be left out: why it is one, and the step itself. */
+function kept(asked: Asked, step: string): Reply {
+  const { because } = work.steps.get(step)!;
+  return told(asked, entryOf(step, asked.lift?.lift, asked.at, asked.lifts) ?? { id: step }, (title, text) =>
+    en.steps.kept(title, because, text),
+  );
 }
 
 function before(asked: Asked, wanted: Entry): Reply {

@@ -65,7 +65,9 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const kept = factsOfJob(past, engine.knowledge);
   const units = commands.has('metric') ? 'metric' : commands.has('us') ? 'us' : past.units;
   const system = units ?? request.units ?? systemSaid(sentence, kept);
-  const found = goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence));
+  const found = ruledFirst(
+    goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence)),
+  );
   const turn = past.turn + 1;
   const take = (goal: Goal | undefined, cue?: Cue): Taken =>
     takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn });
@@ -107,6 +109,12 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     open: new Set(Array.from(heardIn(engine.open, sentence), ({ of }) => of)),
     ...withJudged(engine, goal, taken),
   };
+}
+
+/** Whether a step may be left out is judged by its own rule, where there is one; the step says only why it is there. */
+function ruledFirst(found: readonly Scored[]): readonly Scored[] {
+  const isRuled = found.some(({ kind }) => kind === 'practice' || kind === 'limit');
+  return isRuled ? found.filter(({ kind, id }) => kind !== 'step' || !id.startsWith('skip-')) : found;
 }
 
 /**

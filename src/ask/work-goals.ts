@@ -9,12 +9,12 @@ import { stepAsks, stepFrames } from './wording/step-asks.ts';
 /** Something of the work that can be asked for. */
 export interface WorkGoal {
   readonly kind: 'step' | 'fault' | 'defect' | 'repair';
-  /** A record's id; for steps also `next`, `done`, `whole`, `rest`, and `before-`, `after-`, `rest-`, `between-` and `done-` with the id of a step. */
+  /** A record's id; for steps also `next`, `done`, `whole`, `rest`, and `before-`, `after-`, `rest-`, `between-`, `done-` and `skip-` with the id of a step. */
   readonly id: string;
   readonly cues: readonly string[];
 }
 
-const frames = ['before', 'after', 'rest', 'between', 'done'] as const;
+const frames = ['before', 'after', 'rest', 'between', 'done', 'skip'] as const;
 
 /** Everything that can be asked of the work, with its cues, for the index of goals. What is found is held against `suits` too. */
 export function workGoals({ steps, faults, defects, repairs }: Work = shipped): WorkGoal[] {
@@ -102,7 +102,13 @@ export function suits(
     return false;
   if (id === 'next' && isHeard(whatFigure, sentence)) return false;
   if (id.startsWith('between-') && stepsNamed(sentence).length < 2) return false;
-  return !(framed && id !== 'next' && id !== 'rest' && (places.has('@check') || places.has('@why')));
+  return !(
+    framed &&
+    id !== 'next' &&
+    id !== 'rest' &&
+    !id.startsWith('skip-') &&
+    (places.has('@check') || places.has('@why'))
+  );
 }
 
 /** True where "before" or "after" stands ahead of the name it goes with: "done with the last rolling, what is left before we go". */

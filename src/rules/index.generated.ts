@@ -456,6 +456,7 @@ import relationTackRatePad from './relations/tack-rate-pad.ts';
 import relationTackRateUsed from './relations/tack-rate-used.ts';
 import relationTackRunLength from './relations/tack-run-length.ts';
 import relationTackUsed from './relations/tack-used.ts';
+import relationTackUsedFromTank from './relations/tack-used-from-tank.ts';
 import relationTackVolume from './relations/tack-volume.ts';
 import relationTackVolume60 from './relations/tack-volume-60.ts';
 import relationTackVolume60Tank from './relations/tack-volume-60-tank.ts';
@@ -1131,6 +1132,7 @@ export const relations: readonly RelationRecord[] = [
   relationTackRateUsed,
   relationTackRunLength,
   relationTackUsed,
+  relationTackUsedFromTank,
   relationTackVolume,
   relationTackVolume60,
   relationTackVolume60Tank,

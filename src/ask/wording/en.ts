@@ -94,6 +94,8 @@ export const en = {
     either: (title: string, other: string, text: string) =>
       `Next: ${title}, or ${other} where one lift is left. ${text}`,
     one: (title: string, text: string) => `${title}. ${text}`,
+    kept: (title: string, because: string, text: string) =>
+      `${title}: it is a step of the work, not to be left out. ${because}\n${text}`,
     craft: (title: string, text: string) => `${title}: ${text}`,
     check: (lines: readonly string[]) => (lines.length ? `Check: ${lines.join(' ')}` : ''),
     good: (text: string) => `Good: ${text}`,

@@ -50,11 +50,20 @@ export const stepAsks = {
 /** Words that stand before or after the name of a step: each is put in place of NAME. */
 export const stepFrames = {
   before: ['before NAME -day+before'],
-  after: ['after NAME what|next|then|now -left -rest -remain -all -everything -list', 'what|next come|do after NAME'],
+  after: [
+    'after NAME what|next|then|now -left -rest -remain -all -everything -list -#volume -#area',
+    'what|next come|do after NAME',
+  ],
   rest: ['left|remain|rest after NAME', 'all|everything|list after NAME'],
   between: ['between NAME what|do|step|go|come|happen'],
   done: [
     'done|finished|complete|through NAME -not -before -when -how -walk+through -run+through -talk+through -take+through',
+  ],
+  skip: [
+    'skip|without+NAME',
+    'leave+out+NAME',
+    'not|never|forget|forgot|missed+NAME @check -#length -#temperature',
+    'need|must|have+NAME @check -between -lift -again -more -another -#length -#mass -#volume -#rate -#number',
   ],
   one: [
     'step|checklist|procedure|instruction NAME -next -what+step -before -after -left',

@@ -12,7 +12,7 @@ export default fault({
     'crown|crowned middle|center|lane|patch lane|patch|up|check -slope -drop -roll',
     'middle|center lane|patch|mat high|higher|hump|proud|bulge|up|thick',
     'high down+middle|center',
-    'patch|mat rounded|hump|arched',
+    'patch|mat rounded|hump|arched -end|begin|joint|start',
     'center|middle high|hump|proud -shoulder -roll -rolled -windrow',
   ],
   causes: [

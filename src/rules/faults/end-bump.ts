@@ -10,7 +10,7 @@ export default fault({
   because: 'A lift that starts at full thickness is a step; a drum that runs off the end rounds it over.',
   sources: [commonPractice, navyBasic('ch. 11, transverse joints'), guideSpecification],
   cues: [
-    'bump end|start|begin|where|patch -every -straight+across',
+    'bump|hump|ridge|lump end|joint|start|begin|where|patch -every -straight+across',
     'end|start|begin patch|mat high|higher|step|jump|thump|jolt|feel|lip -open -overnight -sign',
     'feel patch|end|start drive|car|truck|hit',
     'step|lip|jolt|thump end|start|begin|where',

@@ -11,7 +11,7 @@ export default practice({
   cues: [
     'overnight',
     'leave|left night|tonight|tomorrow|morning @check',
-    'leave windrow|lip|pile|it night|tonight|overnight',
+    'leave ?lane|open windrow|lip|pile|it night|tonight|overnight',
     'cant finish tonight|today',
     'not finish tonight|today',
     'finish tomorrow',

@@ -11,7 +11,7 @@ export default quantity({
     'Each lift is only as thick as a roller packs and a blade lays true, so the deepest spot takes as many as it holds of those.',
   sources: [commonPractice],
   cues: [
-    'how-many lift -ton -mix',
+    'how-many lift -ton',
     'lift+count',
     'number lift',
     'how-many pass+mix',

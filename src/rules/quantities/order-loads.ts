@@ -10,7 +10,7 @@ export default quantity({
   counted: true,
   because: 'What is ordered is more than what lies in the patch, and that can be one truck more.',
   sources: [napa('6.2')],
-  cues: ['how-many load order', 'order how-many+load|truck'],
+  cues: ['how-many load order', 'how-many+dump -apart', 'order how-many+load|truck'],
   asks: 'How many loads do I order?',
   beside: ['premix-order', 'truck-payload'],
   usedAt: ['order-and-check'],

@@ -10,8 +10,12 @@ export default quantity({
   sources: [
     { document: 'tack coat best-practice guide of a state materials office', place: 'tank sticks', seen: 'read' },
   ],
-  cues: ['what|how-many+stick after'],
-  roles: { after: ['after', 'left', 'end'], before: ['end', 'after', 'to'] },
+  cues: [
+    'what|how-many+stick after',
+    'how-many tack|gallon|tank left|remain tank|distributor|stick',
+    'tack|gallon left|remain tank|distributor -roller',
+  ],
+  roles: { after: ['after', 'left', 'end'], before: ['end', 'after', 'to', 'now', 'down', 'finish', 'finished'] },
   setting: ['stick', 'start', 'end', 'strapped', 'dip', 'gauge', 'tank', 'distributor', 'went'],
   bare: { us: 'gal', metric: 'L' },
   beside: ['tack-used'],

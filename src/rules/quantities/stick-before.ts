@@ -10,7 +10,7 @@ export default quantity({
   sources: [
     { document: 'tack coat best-practice guide of a state materials office', place: 'tank sticks', seen: 'read' },
   ],
-  roles: { after: ['before', 'start'], before: ['stick', 'start', 'from', 'before'] },
+  roles: { after: ['before', 'start'], before: ['stick', 'start', 'begin', 'from', 'before', 'was', 'had', 'full'] },
   setting: ['stick', 'start', 'end', 'strapped', 'dip', 'gauge', 'tank', 'distributor', 'went'],
   bare: { us: 'gal', metric: 'L' },
   beside: ['tack-used'],

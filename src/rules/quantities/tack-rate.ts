@@ -23,6 +23,7 @@ export default quantity({
     'rate before|after|start|end #volume|tank|stick|gallon',
     'rate tank|gallon|stick #number|#volume before|after',
     'what|how-many spray|shoot|shot -gallon',
+    'what shoot|spray|shot #volume #area|#length -order',
     'what spray|shoot|shot ?residue ?residual ?leave -gallon',
     'rate #volume -#temperature -order',
     'rate gallon -#temperature',

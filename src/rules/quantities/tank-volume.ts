@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'up', metric: 'whole' },
   because: "Read off the stick on level ground, against that tank's own chart.",
   sources: [commonPractice],
-  cues: ['how-many gallon tank|distributor', 'how+big tank'],
+  cues: ['how-many gallon tank|distributor -left -remain', 'how+big tank'],
   roles: {
     after: ['tank', 'distributor', 'aboard', 'left', 'tack', 'oil'],
     before: ['tank', 'truck', 'distributor', 'carry', 'hold', 'stick', 'strapped', 'from'],

@@ -44,7 +44,7 @@ export default step({
   rules: ['tack-set', 'end-spread', 'backing-spotter', 'payload', 'no-rain', 'air-temperature'],
   named: ['dump|tailgate|unload', 'spread+mix', 'put+mix+down'],
   doneCues: [
-    'mix|load|truck dump|unload|empty -not -how -before',
+    'mix|load|truck dump|unload|empty -not -how -how-many -before',
     'mix+down|out -not -how-many',
     'mix ground -not',
     'dump -not -how -where -before',
