@@ -26,7 +26,7 @@ export default practice({
     'roller|roll|rolled pass first shoulder|crown|low|high|edge',
     'pass roller|roll|rolled shoulder crown',
     'which+side|end|edge roll|rolled',
-    'where start|begin roll|rolled|roller|rolling -#length',
+    'where start|begin roll|rolled|roller -#length',
     'roll|rolled edge middle',
     'roll|rolled which|what edge|side',
     'banked|curve roll|roller|rolled',
