@@ -33,7 +33,7 @@ export function answer(scene: Scene): Reply {
   const { cards } = scene.parts;
   const card = cards?.instead(scene);
   if (cards && card) return cards.reply(scene, card);
-  if (!goal || isBesideThePoint(scene)) {
+  if (!goal || scene.understood.isFaint || isBesideThePoint(scene)) {
     const near = lookAlike(scene);
     return near ? workReply({ ...scene, job: { ...scene.job, goal: goalText(near) } }, near) : askWhat(scene);
   }

@@ -4341,7 +4341,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "curb gutter",
   "patch against curb",
   "overlay fill gutter",
-  "next curb",
+  "besid next-to curb",
   "curb one sid"
  ],
  "cutback-hazard": [
@@ -4676,7 +4676,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "insid lan",
   "fast lan",
   "median lan",
-  "work next median"
+  "work besid next-to median"
  ],
  "leftover-mix": [
   "mix left over",
@@ -4974,7 +4974,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "swing over yellow",
   "grader over center lin",
   "machin open lan",
-  "insid pass next traffic",
+  "insid pass besid next-to traffic",
   "wheel over lin"
  ],
  "row-too-big": [

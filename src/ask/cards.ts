@@ -61,7 +61,7 @@ const thanAsking: readonly (readonly [words: number, score: number])[] = [
  */
 export function cardInstead(scene: Scene): string | undefined {
   const { goal, facts, sentence, isAnswer } = scene.understood;
-  const open = !goal || isBesideThePoint(scene);
+  const open = !goal || scene.understood.isFaint || isBesideThePoint(scene);
   const term = meaningAsked.some((word) => sentence.places.has(word)) ? termIn(scene) : undefined;
   if (term) return term;
   const asksFigure = figureAsks.some((word) => sentence.places.has(word));

@@ -16,8 +16,16 @@ interface Circumstances {
 }
 
 /** False where the unit typed leaves no doubt that it measures something else: then no more need be weighed. */
-export const couldMeasure = ({ unit, unclear, form }: Figure, { dimension }: QuantityRecord): boolean =>
-  unit === undefined || unclear || form === 'ratio' || unit === 'USD' ? true : unitRow(unit).dimension === dimension;
+export const couldMeasure = (figure: Figure, record: QuantityRecord): boolean => {
+  const { unit, unclear, form } = figure;
+  return unit === undefined || unclear || form === 'ratio' || unit === 'USD' || isSprayed(figure, record)
+    ? true
+    : unitRow(unit).dimension === record.dimension;
+};
+
+/** "Shoot .08 gallons": a small part of a gallon said of a rate is for each square yard. */
+const isSprayed = ({ unit, number }: Figure, { bare }: QuantityRecord): boolean =>
+  unit === 'gal' && number < 1 && bare !== undefined && bare !== false && bare.us === 'gal/yd2';
 
 /** The unit a figure has in a role; undefined when it cannot have that role. */
 export function unitFor(figure: Figure, record: QuantityRecord, circumstances: Circumstances): Unit | undefined {
@@ -36,11 +44,10 @@ function bareUnit(record: QuantityRecord, { system, told, asked, all, had }: Cir
 }
 
 /** The unit as typed, where it measures the quantity; one that can mean two things means what the quantity is, and money for a price means money for each. */
-function typedUnit(
-  { unit, unclear }: Figure,
-  { dimension, bare }: QuantityRecord,
-  system: UnitSystem,
-): Unit | undefined {
+function typedUnit(figure: Figure, record: QuantityRecord, system: UnitSystem): Unit | undefined {
+  const { unit, unclear } = figure;
+  const { dimension, bare } = record;
+  if (isSprayed(figure, record)) return 'gal/yd2';
   if (unclear === 'yd' && dimension === 'area') return 'yd2';
   if (unclear === 'yd' && dimension === 'volume') return 'yd3';
   if (unclear === 'deg' && dimension === 'angle') return 'deg';

@@ -31,6 +31,8 @@ export interface Understanding {
   readonly goal: Goal | undefined;
   /** True when the goal is carried over from an earlier turn. */
   readonly goalKept: boolean;
+  /** True when no more is heard of the goal than the name of a thing, in a question that asks for no figure and gives none. */
+  readonly isFaint: boolean;
   readonly turn: number;
   /** How far the job has come, as an earlier turn left it. */
   readonly stage: string | undefined;
@@ -98,6 +100,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     goal,
     isAnswer: past.asked !== undefined && taken.fresh.some(({ quantity }) => quantity === past.asked),
     goalKept: goal !== undefined && (only !== undefined || found.length === 0),
+    isFaint: goal !== undefined && goal === sought && isFaint(sought, sentence),
     turn,
     stage: past.stage,
     units,
@@ -153,6 +156,17 @@ function isGivenTo({ knowledge }: Engine, { kind, id }: Scored, take: (goal: und
 
 /** A cue this light is heard in the words that only tell what a figure is of. */
 const light = 6;
+
+/** What asks for an amount: then the name of a thing is enough to know what is asked. */
+const amountAsks = ['how-many', 'how-far', 'how-fast', 'figure'];
+
+/** "Do we heat the emulsion" speaks of tack, and asks for no amount of it. */
+function isFaint({ kind, score, cue }: Scored, { places, figures, tokens, small }: Sentence): boolean {
+  if (kind !== 'quantity' || score >= light || cue.needs.length > 1 || figures.length > 0) return false;
+  if (amountAsks.some((word) => places.has(word))) return false;
+  const words = tokens.filter((token) => token.kind === 'word' && !small.has(token.head) && token.head !== 'check');
+  return words.length > 1 && ['@check', 'what', 'which', 'who', 'when', 'where'].some((word) => places.has(word));
+}
 
 /** "What about a 1/2 inch lift": another figure for what was asked before, with no more than the word of its role. */
 function isSameAgain({ places, tokens, figures }: Sentence, best: Scored | undefined): boolean {

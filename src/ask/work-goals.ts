@@ -60,7 +60,7 @@ const figureNames = [
   ...amounts,
 ];
 /** Who asks for the steps of something has not done it. */
-const tellHow = ['step', 'checklist', 'procedure', 'how', 'why', 'who'];
+const tellHow = ['step', 'checklist', 'procedure', 'how', 'why', 'who', 'order'];
 const whatFigure = tradeCue(`what+${figureNames.join('|')}`);
 
 /**

@@ -178,6 +178,8 @@ import quantitySignSpacingA from './quantities/sign-spacing-a.ts';
 import quantitySignSpacingB from './quantities/sign-spacing-b.ts';
 import quantitySignSpacingC from './quantities/sign-spacing-c.ts';
 import quantitySpeedDrop from './quantities/speed-drop.ts';
+import quantitySprayTemperatureLeast from './quantities/spray-temperature-least.ts';
+import quantitySprayTemperatureMost from './quantities/spray-temperature-most.ts';
 import quantitySprayWidth from './quantities/spray-width.ts';
 import quantitySpreadRate from './quantities/spread-rate.ts';
 import quantityStickAfter from './quantities/stick-after.ts';
@@ -292,6 +294,7 @@ import choiceStraightedgeWay from './choices/straightedge-way.ts';
 import choiceStreakLook from './choices/streak-look.ts';
 import choiceSurface from './choices/surface.ts';
 import choiceSurfaceState from './choices/surface-state.ts';
+import choiceTackGrade from './choices/tack-grade.ts';
 import choiceTackKind from './choices/tack-kind.ts';
 import choiceTackState from './choices/tack-state.ts';
 import choiceTankWater from './choices/tank-water.ts';
@@ -439,6 +442,20 @@ import relationSignNearestLeastRural from './relations/sign-nearest-least-rural.
 import relationSignNearestLeastUrban from './relations/sign-nearest-least-urban.ts';
 import relationSignNearestMostRural from './relations/sign-nearest-most-rural.ts';
 import relationSignNearestMostUrban from './relations/sign-nearest-most-urban.ts';
+import relationSprayTemperatureLeastCrs from './relations/spray-temperature-least-crs.ts';
+import relationSprayTemperatureLeastMc70 from './relations/spray-temperature-least-mc-70.ts';
+import relationSprayTemperatureLeastMs from './relations/spray-temperature-least-ms.ts';
+import relationSprayTemperatureLeastRc250 from './relations/spray-temperature-least-rc-250.ts';
+import relationSprayTemperatureLeastRc70 from './relations/spray-temperature-least-rc-70.ts';
+import relationSprayTemperatureLeastRs from './relations/spray-temperature-least-rs.ts';
+import relationSprayTemperatureLeastSs from './relations/spray-temperature-least-ss.ts';
+import relationSprayTemperatureMostCrs from './relations/spray-temperature-most-crs.ts';
+import relationSprayTemperatureMostMc70 from './relations/spray-temperature-most-mc-70.ts';
+import relationSprayTemperatureMostMs from './relations/spray-temperature-most-ms.ts';
+import relationSprayTemperatureMostRc250 from './relations/spray-temperature-most-rc-250.ts';
+import relationSprayTemperatureMostRc70 from './relations/spray-temperature-most-rc-70.ts';
+import relationSprayTemperatureMostRs from './relations/spray-temperature-most-rs.ts';
+import relationSprayTemperatureMostSs from './relations/spray-temperature-most-ss.ts';
 import relationSprayWidth from './relations/spray-width.ts';
 import relationSpreadRate from './relations/spread-rate.ts';
 import relationSpreadRateLift from './relations/spread-rate-lift.ts';
@@ -543,6 +560,7 @@ import limitRollerSpeed from './limits/roller-speed.ts';
 import limitSignHeight from './limits/sign-height.ts';
 import limitSignSpacing from './limits/sign-spacing.ts';
 import limitSpeedDrop from './limits/speed-drop.ts';
+import limitSprayTemperature from './limits/spray-temperature.ts';
 import limitStaticThinLift from './limits/static-thin-lift.ts';
 import limitStoneFitsLift from './limits/stone-fits-lift.ts';
 import limitStraightedge from './limits/straightedge.ts';
@@ -848,6 +866,8 @@ export const quantities: readonly QuantityRecord[] = [
   quantitySignSpacingB,
   quantitySignSpacingC,
   quantitySpeedDrop,
+  quantitySprayTemperatureLeast,
+  quantitySprayTemperatureMost,
   quantitySprayWidth,
   quantitySpreadRate,
   quantityStickAfter,
@@ -965,6 +985,7 @@ export const choices: readonly ChoiceRecord[] = [
   choiceStreakLook,
   choiceSurface,
   choiceSurfaceState,
+  choiceTackGrade,
   choiceTackKind,
   choiceTackState,
   choiceTankWater,
@@ -1115,6 +1136,20 @@ export const relations: readonly RelationRecord[] = [
   relationSignNearestLeastUrban,
   relationSignNearestMostRural,
   relationSignNearestMostUrban,
+  relationSprayTemperatureLeastCrs,
+  relationSprayTemperatureLeastMc70,
+  relationSprayTemperatureLeastMs,
+  relationSprayTemperatureLeastRc250,
+  relationSprayTemperatureLeastRc70,
+  relationSprayTemperatureLeastRs,
+  relationSprayTemperatureLeastSs,
+  relationSprayTemperatureMostCrs,
+  relationSprayTemperatureMostMc70,
+  relationSprayTemperatureMostMs,
+  relationSprayTemperatureMostRc250,
+  relationSprayTemperatureMostRc70,
+  relationSprayTemperatureMostRs,
+  relationSprayTemperatureMostSs,
   relationSprayWidth,
   relationSpreadRate,
   relationSpreadRateLift,
@@ -1222,6 +1257,7 @@ export const limits: readonly LimitRecord[] = [
   limitSignHeight,
   limitSignSpacing,
   limitSpeedDrop,
+  limitSprayTemperature,
   limitStaticThinLift,
   limitStoneFitsLift,
   limitStraightedge,

@@ -1,6 +1,7 @@
 /** How crews put things: short forms, talk, and runs of words that stand for one head word. */
 export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   through: ['thru'],
+  beside: ['next to', 'alongside', 'along side'],
   though: ['tho'],
   tonight: ['2nite', 'tonite'],
   must: ['gotta', 'hafta', 'have to', 'has to'],

@@ -30,7 +30,7 @@ export function readNumberedWord(tokens: Tokens, i: number): WordRead | undefine
   const noun = at(tokens, hyphen ? i + 2 : i + 1);
   if (noun.kind !== 'letters' || (hyphen && noun.gap)) return undefined;
   if (!hyphen)
-    return joinedNouns.has(noun.text) && small.includes(number)
+    return joinedNouns.has(noun.text) && small.includes(number) && !readUnit(tokens, i + 1)
       ? { text: `${number}-${noun.text}`, next: i + 2 }
       : undefined;
   if (roleWords.has(noun.text) && noun.text !== 'lift') return undefined;

@@ -85,7 +85,7 @@ function isClippedAnd(tokens: Tokens, i: number): boolean {
   return !quote.gap && (before.text === 'n' || before.text === 'an');
 }
 
-/** The token after the words of `row`, or undefined. Full stops, and the slash of "sq/yd", may stand between them. */
+/** The token after the words of `row`, or undefined. Full stops, the slash of "sq/yd" and the hyphen of "lane-mile" may stand between them. */
 function matchRow(tokens: Tokens, i: number, row: UnitRow, standing: Standing): number | undefined {
   if (row.sort === 'exact' && !matchesCase(tokens, i, row, standing)) return undefined;
   let next = i + 1;
@@ -93,8 +93,8 @@ function matchRow(tokens: Tokens, i: number, row: UnitRow, standing: Standing): 
     const between = at(tokens, next);
     const dot = between.text === '.' && !between.gap;
     if (row.dotted && (!dot || at(tokens, next + 1).gap)) return undefined;
-    const slash = (between.text === '/' || between.text === '-') && !between.gap && k === 1;
-    if (dot || (slash && row.words[0]![0] === 's')) next++;
+    const joint = !between.gap && k === 1 && (between.text === '/' ? 's' : between.text === '-' ? 'sl' : '');
+    if (dot || (joint && joint.includes(row.words[0]![0]!))) next++;
     if (at(tokens, next).text !== row.words[k] || at(tokens, next).kind !== 'letters') return undefined;
     next++;
   }

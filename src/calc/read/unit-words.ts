@@ -43,7 +43,12 @@ export const unitWords: readonly UnitWords[] = [
     spanish: ['yarda', 'yardas'],
     unclear: 'yd',
   },
-  { unit: 'mi', short: ['mi'], long: ['mile', 'miles'], spanish: ['milla', 'millas'] },
+  {
+    unit: 'mi',
+    short: ['mi'],
+    long: ['mile', 'miles', 'lane mile', 'lane miles'],
+    spanish: ['milla', 'millas'],
+  },
   {
     unit: 'mm',
     short: ['mm'],

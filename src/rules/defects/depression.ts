@@ -19,7 +19,7 @@ export default defect({
   cues: [
     'depression',
     'dip|sag|swale|settlement road|lane|repair|fix|old|pipe|culvert|bridge',
-    'road|lane|pavement settle|sunk|sank|sink|sag|dip|low|drop -edge -shoulder -patch',
+    'road|lane|pavement settle|sunk|sank|sink|sag|dip|low|drop -edge -shoulder -patch -low+volume|traffic -flagger -sign -cone',
     'low+spot|place|area road|lane|old|repair|fix',
     'dip|sag -stick -toe -patch',
     'settle|settlement pipe|culvert|bridge|over',

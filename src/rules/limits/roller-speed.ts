@@ -14,6 +14,7 @@ export default limit({
     'roller|roll|drum|rolled #speed @check',
     'roller|roll|rolled fast @check',
     'how-fast @check roller|roll|rolled',
+    'how-fast|speed check|max|limit roller|drum|roll -#length',
     'speed roller @check',
     'why roll|roller|rolled slow',
     'steel|wheel|drum|static #speed @check',

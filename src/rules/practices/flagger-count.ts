@@ -18,6 +18,7 @@ export default practice({
     'how-many flagger|flag -cone -device -taper -apart',
     '#number flagger @check',
     'single flagger',
+    'need|must|have flagger @check -device -cone -taper',
     'need second flagger',
     'no+flagger',
     'without|shave|short|skip flagger @check',

@@ -10,7 +10,13 @@ export default quantity({
   because:
     'A roller packs only so deep, and a blade lays a thin lift truer than a thick one; thick lifts shove and stay soft below.',
   sources: [commonPractice, ufcRepair('ch. 7, p. 40: 2 to 3 in for lifts in ruts and depressions')],
-  cues: ['max|thickest lift', 'how+thick lift check', 'thickest lay'],
+  cues: [
+    'max|thickest lift',
+    'how+thick|deep lift check|max',
+    'how+thick|deep check|max lay|put|place|drop one+go|shot|pass|lift|time|pop',
+    'max|thickest lay|put|place|blade one|single+go|shot|pass|lift|time|pop',
+    'thickest lay',
+  ],
   roles: { after: ['max'], before: ['max', 'limit', 'permit', 'let', 'spec'] },
   setting: ['county', 'state', 'agency', 'district', 'spec', 'permit', 'let', 'limit', 'max', 'rule'],
   bare: false,

@@ -15,7 +15,7 @@ export default quantity({
     'volume patch|hole',
     'how-many yard mix',
   ],
-  roles: { after: ['compacted', 'volume'], before: ['volume'] },
+  roles: { after: ['compacted', 'volume', 'mix'], before: ['volume'] },
   bare: false,
   plausible: { min: { number: 0.01, unit: 'ft3' }, max: { number: 100000, unit: 'yd3' } },
   asks: 'How many cubic yards is that?',

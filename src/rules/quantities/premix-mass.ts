@@ -16,6 +16,8 @@ export default quantity({
     'how-many mix -order',
     'ton ?mix -order -a+ton -per+ton',
     'ton fill',
+    'weigh|weight #volume ?mix ?how-many ?what -truck -tank',
+    'mix weigh|weight #length ?how-many',
     'mix #length -order',
     'mix #area -order',
     'ton feather plus|and|with|both|each -order',

@@ -15,7 +15,7 @@ export default quantity({
     'order mix|ton|load',
     'how-many+order',
     'order #figure -stock -cost',
-    'what order -stock -cost -remove -which',
+    'what order -sign -cone -step -stock -cost -remove -which',
     'buy mix|ton|load',
     'how-many buy',
   ],

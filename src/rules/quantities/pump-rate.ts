@@ -13,6 +13,7 @@ export default quantity({
     'pump rate|output|set|need|put',
     'how-many|what pump',
     'gallon+minute|min -how-fast -speed',
+    'gallon+per+minute|min -how-fast -speed',
     'gpm',
     'what+flow',
   ],

@@ -24,7 +24,7 @@ export default quantity({
     'rate tank|gallon|stick #number|#volume before|after',
     'what|how-many spray|shoot|shot -gallon',
     'what shoot|spray|shot #volume #area|#length -order',
-    'what spray|shoot|shot ?residue ?residual ?leave -gallon',
+    'what spray|shoot|shot ?residue ?residual ?leave -gallon -what+residual -how-many+residual',
     'rate #volume -#temperature -order',
     'rate gallon -#temperature',
     'rate stick|strapped|dip|used',

@@ -31,7 +31,7 @@ export default quantity({
   roles: { after: ['tack', 'spray', 'shoot', 'shot'], before: ['tack', 'spray', 'put', 'shoot', 'shot'] },
   adds: waste,
   bare: false,
-  plausible: { min: { number: 0.1, unit: 'gal' }, max: { number: 50000, unit: 'gal' } },
+  plausible: { min: { number: 0.25, unit: 'gal' }, max: { number: 50000, unit: 'gal' } },
   asks: 'How many gallons of tack?',
   beside: ['tack-rate', 'tack-area', 'tack-order'],
   usedAt: ['order-and-check', 'tack'],

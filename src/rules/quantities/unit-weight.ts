@@ -10,7 +10,16 @@ export default quantity({
   because:
     'A square yard an inch thick is three quarters of a cubic foot, and rolled hot mix runs from 140 to 160 pounds a cubic foot; heavier stone weighs more.',
   sources: [navyAdvanced('p. 8-31'), armyPaving('density range of compacted mix')],
-  cues: ['unit+weight', 'mix weigh|weight', 'how-many mix weigh', 'pound yard inch', 'density'],
+  cues: [
+    'unit+weight',
+    'mix weigh|weight',
+    'how-many mix weigh',
+    'pound yard inch',
+    'what sq|square+yd|yard inch weigh|weight',
+    'weigh|weight|ton yard ?mix -#length -rut -windrow -truck',
+    'weigh|weight|ton|pound per cubic+yard|foot -#length -windrow',
+    'density',
+  ],
   roles: { after: ['density', 'weight'], before: ['at', 'density', 'weighs', 'use', 'mix'] },
   bare: false,
   default: { number: 110, unit: 'lb/yd2/in', low: 105, high: 120 },

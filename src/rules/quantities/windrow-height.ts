@@ -12,7 +12,7 @@ export default quantity({
   roles: { after: ['high', 'tall', 'height'], before: ['high', 'height'] },
   setting: ['windrow'],
   bare: false,
-  plausible: { min: { number: 1, unit: 'in' }, max: { number: 6, unit: 'ft' } },
+  plausible: { min: { number: 3, unit: 'in' }, max: { number: 6, unit: 'ft' } },
   asks: 'How high is the row?',
   beside: ['windrow-base', 'windrow-section'],
   usedAt: ['windrow'],

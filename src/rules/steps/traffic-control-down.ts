@@ -28,7 +28,7 @@ export default step({
     'sign|cone+in -order -which -#length -not -when -check -before -blow|blown -fell',
     'sign|cone pick+up -not -when -check -before -first',
     'everything|everybody|all off|out road|lane -shoulder -not -check -when -before',
-    'road|lane open -not -check -when',
+    'road|lane open -not -check -when -#length -#speed -wide',
     'sign|cone loaded|stacked|put+away -not',
     'sign|cone+loaded',
   ],
