@@ -40,7 +40,7 @@ export function answer(scene: Scene): Reply {
   if (goal.kind === 'step') return stepsReply(scene, goal.id);
   if (goal.kind === 'fault' || goal.kind === 'defect' || goal.kind === 'repair') return workReply(scene, goal);
   if (goal.kind !== 'quantity') return verdictReply(scene, goal.id);
-  const laidOut = asLaidOut(scene, goal.id);
+  const laidOut = inItsPlace(scene, asLaidOut(scene, goal.id));
   const ruled = ruledBy(scene, goal.id);
   if (ruled) return verdictReply(scene, ruled);
   const comparison = compared(scene, goal.id);
@@ -115,6 +115,13 @@ function valueReply(plain: Scene, goal: string): Reply {
     ...(zone ? { layout: zone.layout, load: zone.load } : { layout: dumpsOf(id, scene.voice) }),
     text: [reply.text, note, ...(zone?.lines ?? [])].filter((line) => line !== undefined).join('\n'),
   };
+}
+
+/** What is asked for, or where only another that answers for it can be worked out, that one. */
+function inItsPlace({ engine, voice }: Scene, id: string): string {
+  if (voice.solved.has(id)) return id;
+  const other = [...engine.knowledge.quantities.values()].find(({ answersFor }) => answersFor?.id === id);
+  return other && voice.solved.has(other.id) ? other.id : id;
 }
 
 /** A quantity and those told beside it, as far as they are known. */

@@ -144,11 +144,25 @@ function answered(engine: Engine, asked: Asked): Reply {
   const scene = { engine, understood, voice, job: next, request, parts };
   const card = parts.cards?.named(question);
   if (card) return { ...parts.cards!.reply(scene, card), given: [], job };
+  if (commands.has('help') && isTalkAlone(understood))
+    return {
+      ...blank,
+      kind: 'card',
+      topic: 'help',
+      text: en.help(en.scope, en.example),
+      next: en.helpNext,
+      rules: { version: engine.knowledge.version },
+      job,
+    };
   if (commands.has('quiz')) return parts.quiz(scene);
   if (understood.sentence.places.has('@why') && goal && hasReason(goal)) return answer(scene);
   if (inForce) return askAboutSurvey(scene, inForce) ?? tellSurvey(scene, inForce, problemWith(scene) ?? answer(scene));
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
 }
+
+/** A greeting or a cry for help with no question of the trade in it. */
+const isTalkAlone = ({ goal, goalKept, fresh, sentence }: Understanding): boolean =>
+  (!goal || goalKept) && fresh.length === 0 && sentence.tokens.length <= 6;
 
 /** A question about one patch of the job, by its number: answered from its facts, and what is said of it is kept with it. */
 function ofPatch(

@@ -7,6 +7,8 @@ interface Circumstances {
   readonly system: UnitSystem;
   /** True when a word or the group gives the figure this role. */
   readonly told: boolean;
+  /** True when one of its words stands before the figure. */
+  readonly led?: boolean;
   /** True when the last reply asked for it. */
   readonly asked: boolean;
   /** The unit of the figure the job has of it. */
@@ -34,13 +36,13 @@ export function unitFor(figure: Figure, record: QuantityRecord, circumstances: C
 }
 
 /** A bare number counts, or has the unit its role always has; where the role is told, its only one (per cent), or that of a like figure beside it ("44 tons, 31 is down"). */
-function bareUnit(record: QuantityRecord, { system, told, asked, all, had }: Circumstances): Unit | undefined {
+function bareUnit(record: QuantityRecord, { system, told, led, asked, all, had }: Circumstances): Unit | undefined {
   if (record.dimension === 'count') return '1';
   if (had && !told) return had;
   if (record.bare) return record.bare[system];
   if (told && record.units.us === record.units.metric) return record.units.us;
   const like = told ? all.find(({ unit }) => unit && unitRow(unit).dimension === record.dimension)?.unit : undefined;
-  return like ?? (asked ? record.units[system] : undefined);
+  return like ?? (led ? record.bareTold?.[system] : undefined) ?? (asked ? record.units[system] : undefined);
 }
 
 /** The unit as typed, where it measures the quantity; one that can mean two things means what the quantity is, and money for a price means money for each. */

@@ -160,7 +160,8 @@ function optionOf(
   const told =
     word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
   if (!told && !asked && figure.form !== 'ratio' && context.inWords?.has(record.id)) return undefined;
-  const unit = unitFor(figure, record, { system: context.system, told, asked, all, had: had?.unit });
+  const led = record.roles?.before?.some((each) => words.before.includes(each)) ?? false;
+  const unit = unitFor(figure, record, { system: context.system, told, led, asked, all, had: had?.unit });
   if (
     !unit ||
     (record.counted && !Number.isInteger(figure.number)) ||

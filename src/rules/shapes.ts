@@ -54,6 +54,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly inGroup?: 'longest' | 'next' | 'thinnest';
   /** The unit of a number that has none, where this is what it must be. `false`: never without a unit. */
   readonly bare?: false | { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
+  /** The unit of such a number where `bare` is false but a word before it leaves no doubt: "trucks carry 18". */
+  readonly bareTold?: { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
   /** What to ask when it is missing. `ease` 1 is read off a tape; higher is harder to come by. */
   readonly question?: { readonly text: string; readonly ease: number; readonly choices: readonly Figure<D>[] };
   /** Taken, and said, when nobody says otherwise. `last`: gives way to anything worked out, on however many other defaults. */
@@ -70,6 +72,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly adds?: QuantityRecord<'ratio'>;
   /** Stands in for another quantity until it is settled which: the answer is given under that one. */
   readonly standsIn?: true;
+  /** Answers for another quantity that cannot be worked out where this one can: the depth put down for the depth of the patch. */
+  readonly answersFor?: QuantityRecord;
   /** What a foreman wants to see beside it. */
   readonly beside?: readonly string[];
   /** Stages of the job where the figure is used (ids of steps). */

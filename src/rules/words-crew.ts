@@ -1,6 +1,17 @@
 /** How crews put things: short forms, talk, and runs of words that stand for one head word. */
 export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   through: ['thru'],
+  usage: [
+    'what can you do',
+    'what do you do',
+    'how do i use this',
+    'how to use this',
+    'what can i ask',
+    'how does this work',
+    'how do you work',
+    'who are you',
+    'what are you',
+  ],
   beside: ['next to', 'alongside', 'along side'],
   though: ['tho'],
   tonight: ['2nite', 'tonite'],

@@ -83,6 +83,13 @@ export const en = {
   yourRule: 'your own rule',
   byRuleOf: (text: string, owner: string) => `${text} (By ${owner}.)`,
   generally: (text: string) => `In general practice: ${text}`,
+  helpNext: [
+    'how many tons for 300 x 12 ft at 2 in',
+    'can I lay 2 inches in one lift',
+    "what's next",
+    'the mat is tearing',
+  ],
+  help: (scope: string, example: string) => `If somebody is hurt or something burns, say so first. ${scope} ${example}`,
   startedOver: 'Started afresh: nothing is kept from before. What is the patch?',
   steps: {
     checklist: (lifts?: string) => (lifts ? `Checklist, ${lifts} lift${lifts === '1' ? '' : 's'}:` : 'Checklist:'),

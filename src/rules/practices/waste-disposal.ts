@@ -17,7 +17,7 @@ export default practice({
     'chunk|busted|old+mix push|shove|kick|throw|toss|blade ditch|side|shoulder|woods',
     'push|shove|kick|throw|toss|roll chunk|mix|waste in|into|over+ditch|bank|side @check',
     'ditch chunk|piece|broken|busted @check',
-    'chunk|busted|broken|old|waste|sweeping|millings haul|yard|woods|bank|creek|drain|ditch|field @check',
+    'chunk|busted|broken|old|waste|sweeping|millings haul|yard|woods|bank|creek|drain|ditch|field @check -tack -spray|shoot -residual',
     'dump|throw|push|toss old|chunk|waste|broken|busted|sweeping|millings woods|bank|creek|drain|ditch|field',
     'storm+drain',
     'dump|throw old|broken+mix',

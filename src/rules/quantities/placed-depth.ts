@@ -1,5 +1,6 @@
 import { quantity } from '../shapes.ts';
 import { floridaEstimates } from '../sources-craft.ts';
+import patchDepth from './patch-depth.ts';
 
 export default quantity({
   id: 'placed-depth',
@@ -23,6 +24,7 @@ export default quantity({
     'thick how #mass',
   ],
   bare: false,
+  answersFor: patchDepth,
   asks: 'How thick did we lay it?',
   beside: ['placed-rate', 'tons-left'],
 });

@@ -14,6 +14,7 @@ export default quantity({
     before: ['tank', 'truck', 'distributor', 'carry', 'hold', 'stick', 'strapped', 'from'],
   },
   bare: false,
+  bareTold: { us: 'gal', metric: 'L' },
   question: {
     text: 'How many gallons are in the tank?',
     ease: 2,

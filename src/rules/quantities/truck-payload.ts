@@ -17,6 +17,7 @@ export default quantity({
   },
   saidAs: [{ cues: ['feet|far|foot|long|road per+ton'], number: 1, unit: 'ton' }],
   bare: false,
+  bareTold: { us: 'ton', metric: 't' },
   default: { number: 15, unit: 'ton', low: 10, high: 15 },
   plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 40, unit: 'ton' } },
   note: 'The ticket decides.',
