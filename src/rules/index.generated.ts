@@ -442,20 +442,6 @@ import relationSignNearestLeastRural from './relations/sign-nearest-least-rural.
 import relationSignNearestLeastUrban from './relations/sign-nearest-least-urban.ts';
 import relationSignNearestMostRural from './relations/sign-nearest-most-rural.ts';
 import relationSignNearestMostUrban from './relations/sign-nearest-most-urban.ts';
-import relationSprayTemperatureLeastCrs from './relations/spray-temperature-least-crs.ts';
-import relationSprayTemperatureLeastMc70 from './relations/spray-temperature-least-mc-70.ts';
-import relationSprayTemperatureLeastMs from './relations/spray-temperature-least-ms.ts';
-import relationSprayTemperatureLeastRc250 from './relations/spray-temperature-least-rc-250.ts';
-import relationSprayTemperatureLeastRc70 from './relations/spray-temperature-least-rc-70.ts';
-import relationSprayTemperatureLeastRs from './relations/spray-temperature-least-rs.ts';
-import relationSprayTemperatureLeastSs from './relations/spray-temperature-least-ss.ts';
-import relationSprayTemperatureMostCrs from './relations/spray-temperature-most-crs.ts';
-import relationSprayTemperatureMostMc70 from './relations/spray-temperature-most-mc-70.ts';
-import relationSprayTemperatureMostMs from './relations/spray-temperature-most-ms.ts';
-import relationSprayTemperatureMostRc250 from './relations/spray-temperature-most-rc-250.ts';
-import relationSprayTemperatureMostRc70 from './relations/spray-temperature-most-rc-70.ts';
-import relationSprayTemperatureMostRs from './relations/spray-temperature-most-rs.ts';
-import relationSprayTemperatureMostSs from './relations/spray-temperature-most-ss.ts';
 import relationSprayWidth from './relations/spray-width.ts';
 import relationSpreadRate from './relations/spread-rate.ts';
 import relationSpreadRateLift from './relations/spread-rate-lift.ts';
@@ -601,6 +587,7 @@ import practiceWorkDuration from './practices/work-duration.ts';
 import tableDowngradeColumns from './tables/downgrade-columns.ts';
 import tableLargestStone from './tables/largest-stone.ts';
 import tableSignSpacing from './tables/sign-spacing.ts';
+import tableSprayTemperature from './tables/spray-temperature.ts';
 import tableStoppingSight from './tables/stopping-sight.ts';
 import tableStoppingSightDown3 from './tables/stopping-sight-down-3.ts';
 import tableStoppingSightDown6 from './tables/stopping-sight-down-6.ts';
@@ -1136,20 +1123,6 @@ export const relations: readonly RelationRecord[] = [
   relationSignNearestLeastUrban,
   relationSignNearestMostRural,
   relationSignNearestMostUrban,
-  relationSprayTemperatureLeastCrs,
-  relationSprayTemperatureLeastMc70,
-  relationSprayTemperatureLeastMs,
-  relationSprayTemperatureLeastRc250,
-  relationSprayTemperatureLeastRc70,
-  relationSprayTemperatureLeastRs,
-  relationSprayTemperatureLeastSs,
-  relationSprayTemperatureMostCrs,
-  relationSprayTemperatureMostMc70,
-  relationSprayTemperatureMostMs,
-  relationSprayTemperatureMostRc250,
-  relationSprayTemperatureMostRc70,
-  relationSprayTemperatureMostRs,
-  relationSprayTemperatureMostSs,
   relationSprayWidth,
   relationSpreadRate,
   relationSpreadRateLift,
@@ -1304,6 +1277,7 @@ export const tables: readonly TableRecord[] = [
   tableDowngradeColumns,
   tableLargestStone,
   tableSignSpacing,
+  tableSprayTemperature,
   tableStoppingSight,
   tableStoppingSightDown3,
   tableStoppingSightDown6,

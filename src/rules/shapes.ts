@@ -111,7 +111,6 @@ export interface ChoiceOption {
 
 /** Facts of an example: figures with their units, and choices. */
 export type Facts = Readonly<Record<string, readonly [number: number, unit: Unit] | string>>;
-
 export interface RelationRecord extends Base {
   readonly kind: 'relation';
   readonly finds: QuantityRecord;
@@ -146,7 +145,6 @@ export interface RelationExample {
 
 /** Head words near a figure that give it its role; those beside it count only right after, nothing between. */
 export type Roles = Readonly<Partial<Record<'after' | 'before' | 'beside', readonly string[]>>>;
-
 export interface Condition {
   readonly choice: ChoiceRecord;
   readonly is: readonly string[];
@@ -246,7 +244,6 @@ export interface PracticeRecord extends Base {
 }
 
 export type Judged = Readonly<Record<string, { readonly status: 'ok' | Severity; readonly text: string }>>;
-
 export type TableRecord = FigureTable | ChoiceTable;
 
 /** A table read by one figure. */
@@ -274,7 +271,6 @@ export interface ChoiceTable extends Base {
 }
 
 export type RuleRecord = QuantityRecord | ChoiceRecord | RelationRecord | LimitRecord | PracticeRecord | TableRecord;
-
 /** A quantity: something with a figure. */
 export function quantity<const D extends Dimension>(record: Omit<QuantityRecord<D>, 'kind'>): QuantityRecord<D> {
   return { kind: 'quantity', ...record };

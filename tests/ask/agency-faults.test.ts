@@ -103,7 +103,7 @@ const broken: readonly (readonly [what: string, file: unknown, place: string, se
     'rows of a table that is not read by a choice',
     file({ tables: { 'stopping-sight': [] } }),
     'tables.stopping-sight',
-    'there is no stopping-sight here; there is sign-spacing',
+    'there is no stopping-sight here; there is sign-spacing, spray-temperature',
   ],
   ['a row that is not in a list', file({ tables: { 'sign-spacing': row } }), at, 'a table is a list of rows'],
   [
