@@ -95,10 +95,9 @@ const weights = {
   count: 3,
   plain: 1,
 };
-/** An option must reach this, and few of them are kept. */
+/** An option must reach `enough`; `kept` of them are kept. A number with neither unit nor word lies `nearEnough` to what is asked. */
 const enough = 2;
 const kept = 4;
-/** A number with neither unit nor word can be only what lies this near to what is asked. */
 const nearEnough = 3;
 
 /** The roles that the figure at a place of a sentence could have, best first. */
@@ -106,7 +105,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const { figure, names } = sentence.tokens[at] as Token & { kind: 'figure' };
   if (isDenied(sentence, at)) return [];
   const counted = countedAt(sentence, at, figure);
-  const words = wordsBeside(sentence, counted ?? at, context.spent);
+  const words = ownWords(sentence, counted ?? at, figure, context);
   const titled = titledBefore(sentence, at, context.titles);
   const named = (titled && context.meant?.get(titled.id)) ?? titled;
   const unit =
@@ -129,6 +128,23 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
     if (option && option.score >= enough) options.push(option);
   }
   return options.sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1)).slice(0, kept);
+}
+
+/** The words beside a figure, less those that are the label of the next one: in "air 50 mat 290" the mat is no word on the 50. */
+function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWord }: Context): Words {
+  const words = wordsBeside(sentence, at, spent);
+  if (words.after.length !== 1 || figure.unit) return words;
+  const { tokens } = sentence;
+  const next = tokens.findIndex(({ kind }, i) => i > at && kind !== 'word');
+  const [token, last] = [tokens[next], tokens[at - 2]];
+  // "12 wide 300 long" has its words behind.
+  if (token?.kind !== 'figure' || tokens[next + 1]?.kind === 'word' || (last?.kind === 'figure' && !last.figure.unit))
+    return words;
+  const labels = (word: string | undefined, of: Figure): boolean =>
+    word !== undefined &&
+    (byWord.get(word) ?? []).some((record) => record.roles?.before?.includes(word) && couldMeasure(of, record));
+  const isLabel = labels(words.before[0], figure) && labels(words.after[0], token.figure);
+  return isLabel ? { ...words, after: [], next: undefined } : words;
 }
 
 function optionOf(

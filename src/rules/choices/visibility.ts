@@ -9,7 +9,7 @@ export default choice({
     {
       id: 'poor',
       title: 'fog, dust, heavy rain or low sun',
-      cues: ['fog', 'sun eye', 'glare', 'unseen road|car|driver|traffic -spotter -flagger'],
+      cues: ['fog', 'foggy', 'sun eye', 'glare', 'unseen road|car|driver|traffic -spotter -flagger'],
     },
     { id: 'clear', title: 'clear', cues: ['clear visibility|view', 'check+visibility'] },
   ],

@@ -12,7 +12,7 @@ export default defect({
   because: 'The road shrinks in the cold, or a joint below opens; water then gets to the base.',
   sources: [ltpp('longitudinal and transverse cracking'), commonPractice],
   cues: [
-    'crack across|along|long|longitudinal|transverse|straight|single road|lane|old|repair|fix|seal|pavement -mat -fresh -new -edge',
+    'crack across|along|long|longitudinal|transverse|straight|single road|lane|old|repair|fix|seal|pavement -mat -fresh -new -edge -alligator',
     'long|single|straight+crack',
     'crack repair|fix|seal|fill -alligator -edge -slip -network -mat -half-moon',
     'thermal|transverse|longitudinal|block+crack',

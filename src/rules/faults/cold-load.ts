@@ -21,6 +21,7 @@ export default fault({
     'load crust|crusty|stiff|lump',
     "mix|load not|isn't|ain't hot",
     'mix lost heat',
+    'mix|load cool|cooled|cold|stiff before|got|went finish|finished|done|laid|roll|rolled|spread',
     'load sat|wait long|hour|cold',
     'steam no|not load|mix',
     'mix was|at #number|#temperature got|when|here',

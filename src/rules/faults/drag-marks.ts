@@ -12,6 +12,7 @@ export default fault({
   cues: [
     'drag mark|line|groove|stone|finish -truck -pile',
     'scratch',
+    'line|streak|track mat|surface|patch grader|blade leave|make|put|cut|behind -tack -spray -string -paint',
     'groove -mill -milled',
     'stone caught|stuck|hung under|blade|edge',
     'line|gouge|track long|thin behind blade|finish',

@@ -15,6 +15,7 @@ export default fault({
     'fill|patch rut|wheelpath|hole|spot low|lower|below|settle|sunk|sank|sink|down old|road|now|again|already|week|day -how -what',
     'roll|rolled flush now|then|week|day low|lower|below|settle|sunk|sank|sink|dip',
     'patch|mat gone|went+down',
+    'center|middle|side low|dip|sunk|sank -line -blade -roller -drum -toe -roll -start -road -base',
     'rut back|again patch|fill|after|week',
     'patch|mat pack+down traffic|wheel|more',
     'patch|mat low now|already|after|again|than',

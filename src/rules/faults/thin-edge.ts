@@ -13,6 +13,7 @@ export default fault({
   cues: [
     'edge thin|thinner|skinny|starved',
     'edge of patch|mat crumble|break|broke|broken off -old -road',
+    'patch|mat+edge crumble|break|broke|broken|ravel',
     'outside|outer|shoulder+side|edge not check|thin|mix -drop',
     'feather crumble|break|thin|ravel|peel',
     'thin|short mix edge|outside',

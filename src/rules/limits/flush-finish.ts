@@ -15,6 +15,7 @@ export default limit({
     'patch high @check',
     'high|proud #length @check',
     'patch stand|sit high|above|proud',
+    'side|edge patch|mat high|higher|proud|above road|old|lane|pavement -roll -rolled -start -low -middle -center',
     'how+high patch @check',
     'edge|patch|mat sit|stand|above|proud|high @check -roller -drum -windrow -cone',
     'high|proud|above|low edge|patch|mat|road #number @check -windrow',

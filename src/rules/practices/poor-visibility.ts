@@ -9,6 +9,7 @@ export default practice({
   sources: [commonPractice],
   cues: [
     'fog',
+    'foggy',
     'fog work|keep|stop|lay',
     'sun eye',
     'glare driver|traffic',

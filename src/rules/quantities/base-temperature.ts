@@ -19,7 +19,7 @@ export default quantity({
       { number: 80, unit: 'degF' },
     ],
   },
-  plausible: { min: { number: -20, unit: 'degF' }, max: { number: 250, unit: 'degF' } },
+  plausible: { min: { number: -20, unit: 'degF' }, max: { number: 150, unit: 'degF' } },
   beside: ['time-to-roll'],
   usedAt: ['first-lift'],
 });

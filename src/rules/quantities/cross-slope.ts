@@ -10,7 +10,7 @@ export default quantity({
   because: 'Water runs off at about two in a hundred; less holds it, more is felt at the wheel.',
   sources: [texasDesign('9.2.4: 2 % recommended')],
   cues: ['cross+slope', 'what slope lane|road|crown', 'percent slope', 'crown percent|slope'],
-  roles: { after: ['slope', 'crown'], before: ['slope', 'crown'] },
+  roles: { after: ['slope', 'crown'], before: ['slope', 'crown', 'want', 'target'] },
   bare: false,
   default: { number: 2, unit: '%' },
   plausible: { min: { number: 0.1, unit: '%' }, max: { number: 12, unit: '%' } },

@@ -11,6 +11,8 @@ export default quantity({
   cues: [
     'cost+labor|crew',
     'labor|crew+cost',
+    'labor people|guy|men|man|hand|crew hour #money|#wage|#number -ton -#mass',
+    'wage people|guy|men|man|hand|crew hour',
     'cost labor|crew|guy|men|man hour -ton -#mass -equipment -machine -total',
   ],
   roles: { before: ['labor', 'crew'] },

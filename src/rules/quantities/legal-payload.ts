@@ -30,7 +30,7 @@ export default quantity({
       { number: 15, unit: 'ton' },
     ],
   },
-  plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 60, unit: 'ton' } },
+  plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 35, unit: 'ton' } },
   asks: 'What is the payload limit?',
   beside: ['posted-weight', 'truck-tare'],
 });

@@ -11,6 +11,7 @@ export default quantity({
   roles: { after: ['now', 'old'], before: ['from', 'old', 'now'] },
   setting: ['crown', 'slope'],
   bare: false,
+  saidAs: [{ cues: ['flat crown|slope', 'no+crown', 'lost crown all'], number: 0, unit: '%' }],
   question: {
     text: 'What is the cross slope now?',
     ease: 3,
@@ -20,7 +21,7 @@ export default quantity({
       { number: 1.5, unit: '%' },
     ],
   },
-  plausible: { min: { number: 0.05, unit: '%' }, max: { number: 12, unit: '%' } },
+  plausible: { min: { number: 0, unit: '%' }, max: { number: 12, unit: '%' } },
   beside: ['crown-build'],
   usedAt: ['survey-and-mark'],
 });

@@ -14,6 +14,7 @@ export default quantity({
     after: ['long', 'length', 'run', 'stretch', 'patch', 'spot', 'hole'],
     before: ['length', 'long', 'distance', 'run'],
   },
+  saidAs: [{ cues: ['per+mile', 'ton mile each|every'], number: 1, unit: 'mi' }],
   inGroup: 'longest',
   plain: true,
   bare: { us: 'ft', metric: 'm' },

@@ -12,14 +12,14 @@ export default quantity({
   sources: [commonPractice, federalWeights('axle weights; 11 tons is 46,000 lb less an empty truck of 24,000')],
   cues: ['payload -@check -#mass'],
   roles: {
-    after: ['load', 'truck', 'payload', 'go', 'cover', 'reach', 'left'],
+    after: ['load', 'truck', 'payload', 'each', 'apiece', 'go', 'cover', 'reach', 'left'],
     before: ['truck', 'load', 'haul', 'carry', 'payload', 'tandem', 'ticket', 'loaded', 'hauling'],
   },
   saidAs: [{ cues: ['feet|far|foot|long|road per+ton'], number: 1, unit: 'ton' }],
   bare: false,
   bareTold: { us: 'ton', metric: 't' },
   default: { number: 15, unit: 'ton', low: 10, high: 15 },
-  plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 40, unit: 'ton' } },
+  plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 35, unit: 'ton' } },
   note: 'The ticket decides.',
   caution: 'Loads within legal and posted weight; a posted limit is the whole truck.',
 });
