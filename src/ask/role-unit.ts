@@ -1,3 +1,4 @@
+import { convert } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import { type Unit, unitRow } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
@@ -20,14 +21,17 @@ interface Circumstances {
 /** False where the unit typed leaves no doubt that it measures something else: then no more need be weighed. */
 export const couldMeasure = (figure: Figure, record: QuantityRecord): boolean => {
   const { unit, unclear, form } = figure;
-  return unit === undefined || unclear || form === 'ratio' || unit === 'USD' || isSprayed(figure, record)
+  return unit === undefined || unclear || form === 'ratio' || unit === 'USD' || isShort(figure, record)
     ? true
     : unitRow(unit).dimension === record.dimension;
 };
 
-/** "Shoot .08 gallons": a small part of a gallon said of a rate is for each square yard. */
-const isSprayed = ({ unit, number }: Figure, { bare }: QuantityRecord): boolean =>
-  unit === 'gal' && number < 1 && bare !== undefined && bare !== false && bare.us === 'gal/yd2';
+/** True for a figure in the short form of a record's unit, of a size that it has: "shoot .08 gallons", "use 112 lb". */
+function isShort({ unit, number }: Figure, { shortUnit, plausible }: QuantityRecord): boolean {
+  if (!shortUnit || unit !== shortUnit.unit || !plausible) return false;
+  const [least, most] = [plausible.min, plausible.max].map((end) => convert(end.number, end.unit, shortUnit.for));
+  return number >= least! && number <= most!;
+}
 
 /** The unit a figure has in a role; undefined when it cannot have that role. */
 export function unitFor(figure: Figure, record: QuantityRecord, circumstances: Circumstances): Unit | undefined {
@@ -49,7 +53,7 @@ function bareUnit(record: QuantityRecord, { system, told, led, asked, all, had }
 function typedUnit(figure: Figure, record: QuantityRecord, system: UnitSystem): Unit | undefined {
   const { unit, unclear } = figure;
   const { dimension, bare } = record;
-  if (isSprayed(figure, record)) return 'gal/yd2';
+  if (isShort(figure, record)) return record.shortUnit?.for;
   if (unclear === 'yd' && dimension === 'area') return 'yd2';
   if (unclear === 'yd' && dimension === 'volume') return 'yd3';
   if (unclear === 'deg' && dimension === 'angle') return 'deg';

@@ -214,7 +214,7 @@ function optionOf(
     record,
     figure: asRole(figure, record),
     unit,
-    unitAssumed: figure.unit === undefined && unit !== '1',
+    unitAssumed: unit !== '1' && (figure.unit ?? record.shortUnit?.unit) === record.shortUnit?.unit,
     score,
     told,
     isOneMore,

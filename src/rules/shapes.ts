@@ -1,33 +1,11 @@
 import type { Dimension } from '../calc/dimension.ts';
 import type { Expression } from '../calc/expression.ts';
-import type { Measure } from '../calc/quantity.ts';
 import type { Rounding } from '../calc/rounding.ts';
 import type { Unit, UnitOf } from '../calc/units.ts';
-import type { Sources } from './source.ts';
+import type { Base, Figure } from './shapes-base.ts';
 
+export type { Base, Figure } from './shapes-base.ts';
 export { commonPractice, geometry, type Seen, type Source, type Sources } from './source.ts';
-
-/** What every record has. */
-export interface Base {
-  /** The file's name; lower case, words joined by hyphens. */
-  readonly id: string;
-  /** What it is called, lower case, to stand inside a sentence. */
-  readonly title: string;
-  /** Why it is so: the mechanism, not the rule again. */
-  readonly because: string;
-  readonly sources: Sources;
-  /**
-   * What people type when they ask for it, each line a set of head words (`words.ts`) that must all be there, in any order:
-   * `a|b` either, `a+b` side by side in this order, `?a` makes it likelier, `-a` rules it out, `#length` a figure of that
-   * dimension, `@check` a yes-or-no question, `@why` a question for the reason.
-   */
-  readonly cues?: readonly string[];
-  /** Other words it is known by, for the search alone. */
-  readonly alsoCalled?: readonly string[];
-}
-
-/** A figure with its unit, as written in a record. */
-export type Figure<D extends Dimension = Dimension> = Measure<D>;
 
 export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly kind: 'quantity';
@@ -54,6 +32,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly inGroup?: 'longest' | 'next' | 'thinnest';
   /** The unit of a number that has none, where this is what it must be. `false`: never without a unit. */
   readonly bare?: false | { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
+  /** A unit that is short for its own where the figure is of its size: "shoot .08 gallons", "at 112 lb". */
+  readonly shortUnit?: { readonly unit: Unit; readonly for: UnitOf<D> };
   /** The unit of such a number where `bare` is false but a word before it leaves no doubt: "trucks carry 18". */
   readonly bareTold?: { readonly us: UnitOf<D>; readonly metric: UnitOf<D> };
   /** What to ask when it is missing. `ease` 1 is read off a tape; higher is harder to come by. */

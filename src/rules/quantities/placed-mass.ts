@@ -23,5 +23,5 @@ export default quantity({
       { number: 45, unit: 'ton' },
     ],
   },
-  plausible: { min: { number: 0.01, unit: 'ton' }, max: { number: 20000, unit: 'ton' } },
+  plausible: { min: { number: 0.1, unit: 'ton' }, max: { number: 20000, unit: 'ton' } },
 });

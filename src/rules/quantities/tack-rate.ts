@@ -39,12 +39,14 @@ export default quantity({
     'what+rate ?tack ?spray|shoot|shot',
     'how+heavy tack|spray|shoot|shot',
     'pad gain rate',
+    'pad gain|gained|pick|weigh|picked #mass -how-many',
   ],
   alsoCalled: ['application rate', 'bar rate', 'shot rate', 'spray rate'],
   roles: {
     after: ['rate', 'spray', 'shoot', 'shot', 'bar'],
     before: ['rate', 'spray', 'at', 'bar', 'shoot', 'shot', 'hit', 'apply', 'roa', 'from'],
   },
+  shortUnit: { unit: 'gal', for: 'gal/yd2' },
   bare: { us: 'gal/yd2', metric: 'L/m2' },
   question: {
     text: 'What rate is sprayed?',

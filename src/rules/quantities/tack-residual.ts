@@ -27,6 +27,7 @@ export default quantity({
   ],
   alsoCalled: ['residual rate', 'asphalt left on the road', 'what stays after the water is gone'],
   roles: { after: ['residual', 'stay', 'remain', 'left'], before: ['residual', 'leave'] },
+  shortUnit: { unit: 'gal', for: 'gal/yd2' },
   bare: { us: 'gal/yd2', metric: 'L/m2' },
   default: { number: 0.05, unit: 'gal/yd2', last: true },
   defaultWhen: [

@@ -22,6 +22,7 @@ export default quantity({
   ],
   roles: { after: ['density', 'weight'], before: ['at', 'density', 'weighs', 'use', 'mix'] },
   bare: false,
+  shortUnit: { unit: 'lb', for: 'lb/yd2/in' },
   default: { number: 110, unit: 'lb/yd2/in', low: 105, high: 120 },
   plausible: { min: { number: 75, unit: 'lb/yd2/in' }, max: { number: 140, unit: 'lb/yd2/in' } },
   asks: 'What does the mix weigh per inch?',
