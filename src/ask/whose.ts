@@ -21,7 +21,7 @@ export type Owner =
   | { readonly asker: false; readonly name: string; readonly source: Source };
 
 /** The quantities a limit is held against, as the knowledge in use has them. */
-function boundsOf({ max, min }: LimitRecord, { knowledge }: Voice): QuantityRecord[] {
+function boundsOf({ max, min }: Pick<LimitRecord, 'max' | 'min'>, { knowledge }: Voice): QuantityRecord[] {
   return [max, min].flatMap((bound) => (bound && isQuantity(bound) ? (knowledge.quantities.get(bound.id) ?? []) : []));
 }
 
@@ -65,12 +65,13 @@ export function relationTo(id: string, { knowledge, solved }: Voice): RelationRe
 }
 
 /**
- * The same figures without the asker's own bound, and generally without any agency's: what rests on them is worked out
+ * The same figures without the asker's own bounds, those of every case, and generally without any agency's: what rests on them is worked out
  * again on the same way. The figure judged stays what it is.
  */
 export function withoutOwn(rule: LimitRecord, voice: Voice, level: 'agency' | 'general'): Voice {
   const own = new Set(
-    boundsOf(rule, voice)
+    [rule, ...(rule.cases ?? [])]
+      .flatMap((each) => boundsOf(each, voice))
       .filter((bound) => isOwn(bound, voice))
       .map(({ id }) => id),
   );

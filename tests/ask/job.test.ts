@@ -115,4 +115,15 @@ describe('the job a reply hands back', () => {
     const request = { question: 'how many tons for 300 ft at 2 in', job: sent };
     expect(ask(request)).toEqual(ask(request));
   });
+
+  test('with a figure of the asker for the bound of a case is answered by that case', () => {
+    const facts = [
+      { quantity: 'short-taper-max', number: 60, unit: 'ft', turn: 1 },
+      { quantity: 'taper-kind', choice: 'merging', turn: 1 },
+    ];
+    const { verdict, checks } = ask({ question: 'flagger taper is 150 ft long ok?', job: { v: 1, turn: 1, facts } });
+    const own = [verdict!, ...checks].filter(({ rule }) => rule === 'taper-length');
+    expect(own.map(({ text }) => text).join('\n')).toContain('50 ft to 60 ft');
+    expect(own.map(({ text }) => text).join('\n')).toContain('50 ft to 100 ft');
+  });
 });
