@@ -1,3 +1,4 @@
+import { inAskingPart } from './asking-part.ts';
 import type { Cue } from './cue.ts';
 import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
 import type { Sentence } from './sentence.ts';
@@ -29,12 +30,14 @@ export function goalIndex(
 
 /** What a sentence may be after, best first. */
 export function goalsOf(index: CueIndex<Goal>, sentence: Sentence): Scored[] {
-  const best = new Map<string, Scored>();
   const counted = countedIn(sentence);
-  for (const { of, cue, score: fit } of heardIn(index, sentence)) {
-    const score = counted.size > 0 && counts(cue, counted) ? fit + ofCounted : fit;
-    const key = goalText(of);
-    if (score > (best.get(key)?.score ?? 0)) best.set(key, { ...of, score, cue });
+  const heard = Array.from(heardIn(index, sentence), ({ of, cue, score }): Scored => {
+    return { ...of, cue, score: counted.size > 0 && counts(cue, counted) ? score + ofCounted : score };
+  });
+  const best = new Map<string, Scored>();
+  for (const goal of inAskingPart(heard, sentence)) {
+    const key = goalText(goal);
+    if (goal.score > (best.get(key)?.score ?? 0)) best.set(key, goal);
   }
   return [...best.values()].sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
 }

@@ -72,6 +72,24 @@ export function assigned(sentence: Sentence, titles: Titles): QuantityRecord | u
   return words !== undefined && isAssignment(sentence.tokens, sentence.small, words) ? record : undefined;
 }
 
+/** The quantity whose whole title is what a sentence asks for: "…. What is the speed loaded?" */
+export function titleAsked({ tokens, places, small }: Sentence, titles: Titles): QuantityRecord | undefined {
+  const from = places.get('what')?.at(-1);
+  if (from === undefined) return undefined;
+  const rest = tokens.slice(from + 1);
+  const end = rest.findIndex(
+    ({ kind }, at) => kind === 'mark' && rest.slice(at).every((token) => token.kind === 'mark'),
+  );
+  const asked = rest
+    .slice(0, end < 0 ? rest.length : end)
+    .filter((token) => token.kind !== 'mark' && !isSmall(token, small));
+  if (asked.length === 0 || asked.some(({ kind }) => kind !== 'word') || places.has('that')) return undefined;
+  const words = asked.map((token) => (token.kind === 'word' ? token.head : ''));
+  return titles()
+    .get(words.at(-1)!)
+    ?.find((each) => each.words.length === words.length && each.words.every((word, i) => word === words[i]))?.record;
+}
+
 /** True when a sentence holds one figure, this many words before it, and nothing after. */
 function isAssignment(tokens: readonly Token[], small: ReadonlySet<string>, words: number): boolean {
   const told = tokens.filter((token) => token.kind !== 'mark' && !isSmall(token, small));

@@ -22,7 +22,7 @@ import { type Sentence, sentenceOf } from './sentence.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
-import { assigned } from './titles.ts';
+import { assigned, titleAsked } from './titles.ts';
 import { whyGoal } from './why-goal.ts';
 import { suits } from './work-goals.ts';
 
@@ -78,6 +78,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     only || (past.goal !== undefined && isSameAgain(sentence, found[0]))
       ? undefined
       : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
+  const titled = only || sentence.places.has('@check') ? undefined : titleAsked(sentence, engine.titles);
   const named = namedUnits(items);
   const old = engine.goalsByText.get(past.goal ?? '');
   const why =
@@ -86,7 +87,8 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const judged = why || stated ? undefined : judgedInstead(engine, sentence, sought, take, past.goal !== undefined);
   const goal = only
     ? old
-    : (why ??
+    : ((titled && ({ kind: 'quantity', id: titled.id } as const)) ??
+      why ??
       judged ??
       stated ??
       sought ??
@@ -100,7 +102,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     goal,
     isAnswer: past.asked !== undefined && taken.fresh.some(({ quantity }) => quantity === past.asked),
     goalKept: goal !== undefined && (only !== undefined || found.length === 0),
-    isFaint: goal !== undefined && goal === sought && isFaint(sought, sentence),
+    isFaint: goal !== undefined && goal === sought && kept.length === 0 && isFaint(sought, sentence),
     turn,
     stage: past.stage,
     units,

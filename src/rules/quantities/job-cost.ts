@@ -13,7 +13,7 @@ export default quantity({
     'what cost -#price -at+#number',
     'how-many cost',
     'total+cost',
-    'need|what|figure price|cost|estimate grader|roller|crew|guy|equipment hour',
+    'need|figure price|estimate grader|roller|crew|guy|equipment hour',
     'cost -ton+cost',
     'total #wage',
     'total #price',

@@ -9,7 +9,7 @@ export default quantity({
   because: 'Every trip is the length of the patch, and part of the hour goes on reversing and water.',
   sources: [geometry],
   cues: [
-    'how+long roll|roller|rolled -#temperature -have',
+    'how+long roll|roller|rolled -#temperature -behind -base -have',
     'roll+time -#temperature',
     'roll|rolled time|minute -#temperature',
     'how-many minute|hour roll|roller|rolled -#temperature',
