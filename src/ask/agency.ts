@@ -1,6 +1,7 @@
 import { readAgency } from '../rules/agency.ts';
 import { agencyWords } from '../rules/agency-words.ts';
 import { FileFault } from '../rules/file-parts.ts';
+import { isNestedDeep } from '../rules/json.ts';
 import { knowledgeOf } from '../rules/knowledge.ts';
 import { overlay } from '../rules/overlay.ts';
 import { type Engine, engineOf } from './engine.ts';
@@ -14,6 +15,7 @@ const longestFile = 64 * 1024;
 
 /** The engine with an agency's rules laid over its records, or what is wrong with the file and where. */
 export function withAgency(engine: Engine, sent: unknown): Engine | FileFault {
+  if (isNestedDeep(sent)) return new FileFault('', agencyWords.tooDeep);
   const text = JSON.stringify(sent) ?? '';
   if (text.length > longestFile) return new FileFault('', agencyWords.tooLong(longestFile));
   const kept = made.get(engine) ?? new Map<string, Engine>();

@@ -1,4 +1,5 @@
 import { isUnit } from '../calc/units.ts';
+import { isNestedDeep } from '../rules/json.ts';
 import { readTalkBook } from './book/talk-book.ts';
 import type { Job, JobFact } from './reply.ts';
 import { readJobSurvey } from './survey/job-survey.ts';
@@ -19,7 +20,7 @@ export function readJob(sent: unknown): Job | undefined {
     return undefined;
   if (![goal, asked, stage].every((id) => id === undefined || isId(id))) return undefined;
   if (units !== undefined && units !== 'us' && units !== 'metric') return undefined;
-  if (JSON.stringify(sent).length > most) return undefined;
+  if (isNestedDeep(sent) || JSON.stringify(sent).length > most) return undefined;
   const patches = book === undefined ? undefined : readTalkBook(book, isFact, cleaned);
   if (book !== undefined && !patches) return undefined;
   const readings = survey === undefined ? undefined : readJobSurvey(survey);

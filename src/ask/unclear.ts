@@ -7,7 +7,7 @@ import { en } from './wording/en.ts';
 /** What a figure that can be read two ways could be, each as it would be typed to leave no doubt. Empty when one reading will do. */
 function readings({ unclear }: Figure, typed: string, system: 'us' | 'metric'): string[] {
   if (unclear === undefined) return [];
-  const value = typed.replace(/[^\d.,/ -].*$/, '').trim();
+  const value = typed.replace(/[^\d.,/ -].*$/s, '').trim();
   if (/^\d+\/\d+$/.test(unclear)) return mixedReadings(unclear);
   if (/^\d+,\d+$/.test(unclear)) return [unclear.replace(',', '.'), unclear.replace(',', ' and ')];
   if (unclear === 'grados') return [`${value} °F`, `${value} °C`];
@@ -32,7 +32,7 @@ export function unclearFigure(scene: Scene): Reply | undefined {
     if (found.length < 2) continue;
     const before = scene.request.question.slice(0, token.at[0]);
     const after = scene.request.question.slice(token.at[1]);
-    const unit = /[^\d.,/\s-].*$/.exec(typed)?.[0] ?? '';
+    const unit = /[^\d.,/\s-].*$/s.exec(typed)?.[0] ?? '';
     const choices = found.map((text): Choice => {
       const whole = /[a-z°]/i.test(text) ? text : `${text} ${unit}`.trim();
       return { text: whole, send: `${before}${whole}${after}` };

@@ -2,6 +2,7 @@
 export const agencyWords = {
   theFile: 'the file',
   tooLong: (most: number) => `the file is over ${most} characters`,
+  tooDeep: 'the file is nested deeper than any part of such a file',
   mustBeObject: (what: string) => `${what} must be an object, in braces`,
   mustBeFigure: (unit: string) => `a figure stands with its unit, as { "number": 1, "unit": "${unit}" }`,
   mustBeText: (key: string, most: number) => `${key} must be one line of text, ${most} characters at most`,

@@ -1,5 +1,6 @@
 import type { Context } from 'hono';
 import type { UnitSystem } from '../ask/reply.ts';
+import { jsonIn } from '../rules/json.ts';
 
 /** What the form of the page sent. */
 export interface Form {
@@ -43,9 +44,6 @@ export function readForm(fields: URLSearchParams | FormData): Form {
 }
 
 function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return text;
-  }
+  const read = jsonIn(text);
+  return read ? read.json : text;
 }

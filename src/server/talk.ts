@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { earlierLimit, type Talk } from '../ask/views/talk.ts';
+import { jsonIn } from '../rules/json.ts';
 import { questionLimit } from './limits.ts';
 
 const talkSchema = z.strictObject({
@@ -15,9 +16,5 @@ const talkSchema = z.strictObject({
 
 /** Reads the talk a form carried; `undefined` when it is damaged. */
 export function readTalk(text: string): Talk | undefined {
-  try {
-    return talkSchema.safeParse(JSON.parse(text)).data;
-  } catch {
-    return undefined;
-  }
+  return talkSchema.safeParse(jsonIn(text)?.json).data;
 }

@@ -1,3 +1,4 @@
+import { jsonIn } from '../../rules/json.ts';
 import type { Engine } from '../engine.ts';
 import { emptyJob } from '../job.ts';
 import type { UnitSystem } from '../reply.ts';
@@ -102,12 +103,9 @@ function ruled(text: string, actor: Actor): Done | Refused {
   const maker = { stamp: actor.stamp(), by: actor.by };
   if (text.trim() === '')
     return { changes: [setting(actor.seen, 'job', { rules: null }, maker)], said: [words.rulesOff] };
-  let rules: unknown;
-  try {
-    rules = JSON.parse(text);
-  } catch {
-    return { fault: words.rulesNoJson };
-  }
+  const read = jsonIn(text);
+  if (!read) return { fault: words.rulesNoJson };
+  const rules = read.json;
   const engine = engineFor(actor.engine, rules);
   if (engine instanceof FileFault) return { fault: words.rulesFault(engine.place, engine.message) };
   const type = fieldType('job', 'rules', actor.engine.knowledge)!;

@@ -33,13 +33,17 @@ const fieldNamed = new Map<string, string>(
   Object.entries(words.headings).flatMap(([field, names]) => names.map((name) => [name, field] as const)),
 );
 
+/** Longest heading that a unit is looked for in. */
+const longestHeading = 100;
+
 /** The unit in a heading, in brackets or after its name, and the heading without it. */
 function withoutUnit(heading: string): { unit?: Unit; name: string } {
-  const bracketed = /^(.{1,60}?)\s*[([{]\s*([^()[\]{}]{1,20}?)\s*[)\]}]\s*$/u.exec(heading);
+  if (heading.length > longestHeading) return { name: heading };
+  const bracketed = /^(.{1,60})[([{]([^()[\]{}]{1,24})[)\]}]\s*$/u.exec(heading);
   const trailing = /^(.{1,60}?)(?:[\s,_:/-]+)([\p{L}"'”’.²]{1,12})$/u.exec(heading);
   const glued = /^(.{1,60}?)(["'”’]{1,2})$/u.exec(heading);
   for (const match of [bracketed, glued, trailing]) {
-    const unit = match && unitOf(match[2]!);
+    const unit = match && unitOf(match[2]!.trim());
     if (unit) return { unit, name: match[1]! };
   }
   return { name: heading };

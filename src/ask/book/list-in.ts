@@ -126,7 +126,7 @@ function notesOn(
     if (column.to !== 'figure' || column.unit) return;
     if (
       !rows.some(
-        (cells) => /^\s*[\d.,/ ½¼¾-]+\s*$/.test(cells[i] ?? '') && !isFormula(cells[i]!.trim()) && /\d/.test(cells[i]!),
+        (cells) => /^[\s\d.,/½¼¾-]+$/.test(cells[i] ?? '') && !isFormula(cells[i]!.trim()) && /\d/.test(cells[i]!),
       )
     )
       return;

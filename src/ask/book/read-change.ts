@@ -1,5 +1,6 @@
 import { toBase } from '../../calc/quantity.ts';
 import { isUnit, unitRow } from '../../calc/units.ts';
+import { isNestedDeep } from '../../rules/json.ts';
 import type { Knowledge } from '../../rules/knowledge.ts';
 import { book as words } from '../wording/book.en.ts';
 import { kindOf } from './book.ts';
@@ -83,7 +84,7 @@ export function readCell(value: unknown, type: FieldType): Cell | undefined {
       return figures.every((figure) => figure !== undefined) ? figures : undefined;
     }
     case 'rules':
-      return isObject(value) && 'rules' in value && JSON.stringify(value).length <= mostRules
+      return isObject(value) && 'rules' in value && !isNestedDeep(value) && JSON.stringify(value).length <= mostRules
         ? { rules: value.rules }
         : undefined;
   }

@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { isUnit } from '../../calc/units.ts';
+import { jsonIn } from '../../rules/json.ts';
 import type { Knowledge } from '../../rules/knowledge.ts';
 import { book as bookWords } from '../wording/book.en.ts';
 import { csv as words } from '../wording/book-csv.en.ts';
@@ -94,11 +95,7 @@ function readText(cell: string, type: FieldType): Cell | undefined {
     case 'yes':
       return cell === 'yes' ? true : cell === 'no' ? false : undefined;
     case 'rules':
-      try {
-        return readCell(JSON.parse(cell), type);
-      } catch {
-        return undefined;
-      }
+      return readCell(jsonIn(cell)?.json, type);
     case 'text':
       return readCell(cell.startsWith(mark) ? cell.slice(1) : cell, type);
     default:

@@ -1,3 +1,4 @@
+import { jsonIn } from '../../rules/json.ts';
 import type { Knowledge } from '../../rules/knowledge.ts';
 import { book as words } from '../wording/book.en.ts';
 import type { Change } from './change.ts';
@@ -16,12 +17,7 @@ export const isWholeJson = (text: string): boolean => /^\uFEFF?\s*\{/.test(text)
 
 /** The changes of a saved book; a text says what is wrong with it: then nothing of it is taken. */
 export function readWholeJson(text: string, knowledge: Knowledge): Change[] | string {
-  let saved: unknown;
-  try {
-    saved = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return words.wrong.json;
-  }
+  const saved = jsonIn(text.replace(/^\uFEFF/, ''))?.json;
   const { jobBook, changes } = (typeof saved === 'object' && saved !== null ? saved : {}) as Record<string, unknown>;
   if (typeof jobBook !== 'number' || !Array.isArray(changes)) return words.wrong.json;
   if (jobBook > version) return words.wrong.newerBook;

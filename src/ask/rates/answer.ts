@@ -2,6 +2,7 @@ import { toBase } from '../../calc/quantity.ts';
 import { sayFigure } from '../../calc/wording.ts';
 import { agencyWords } from '../../rules/agency-words.ts';
 import { FileFault } from '../../rules/file-parts.ts';
+import { isNestedDeep } from '../../rules/json.ts';
 import { type RateRow, type Rates, readRates } from '../../rules/rates.ts';
 import type { Engine } from '../engine.ts';
 import { type Fact, merge } from '../facts.ts';
@@ -22,6 +23,7 @@ const ofCost: ReadonlySet<string> = new Set([rate, 'equipment-cost', 'job-cost',
 
 /** The rates a request brings, or what is wrong with the file and where. */
 export function ratesIn(sent: unknown): Rates | FileFault {
+  if (isNestedDeep(sent)) return new FileFault('', agencyWords.tooDeep);
   if ((JSON.stringify(sent) ?? '').length > longestFile) return new FileFault('', agencyWords.tooLong(longestFile));
   try {
     return readRates(sent);

@@ -56,6 +56,9 @@ export function without(question: string, machines: readonly Machine[]): string 
   );
 }
 
+/** Letters before and after a machine that may tell which one is meant. */
+const widestLook = 120;
+
 function machineAt(question: string, start: number, length: number, rows: readonly RateRow[], kind: string): Machine {
   const own = rows.filter((row) => kindOf(row) === kind);
   const words = new Set(own.flatMap(({ machine }) => partsOf(machine)));
@@ -63,26 +66,27 @@ function machineAt(question: string, start: number, length: number, rows: readon
   const named: string[] = [];
   let from = start;
   for (let more = true; more; ) {
-    const before = question.slice(0, from);
+    const near = Math.max(0, from - widestLook);
+    const before = question.slice(near, from);
     const word = /([a-z]+)[\s-]+$/i.exec(before) ?? /(?<![\d.])(\d+)-$/.exec(before);
     const size = heard.sizeBefore.exec(before);
     const between = heard.wordsBetween.exec(before)?.at(-1);
     more = true;
     if (word && words.has(word[1]!.toLowerCase())) {
       named.push(word[1]!.toLowerCase());
-      from = word.index;
+      from = near + word.index;
     } else if (size) {
       sizes.push(sizeOf(size));
-      from = size.index;
+      from = near + size.index;
     } else if (between) from -= between.length;
     else more = false;
   }
   const first = from;
-  const count = heard.countBefore.exec(question.slice(0, from));
+  const count = heard.countBefore.exec(question.slice(Math.max(0, from - widestLook), from));
   if (count) from -= count[0].trimStart().length;
   let to = start + length;
-  const code = codeIn(question.slice(to), rows);
-  const after = code ? undefined : heard.sizeAfter.exec(question.slice(to));
+  const code = codeIn(question.slice(to, to + widestLook), rows);
+  const after = code ? undefined : heard.sizeAfter.exec(question.slice(to, to + widestLook));
   if (after) sizes.push(sizeOf(after));
   to += code?.length ?? after?.[0].length ?? 0;
   const fits = own

@@ -82,7 +82,7 @@ function relined(text: string): string {
 
 /** What parts the cells: the first mark that stands equally often, once or more, in two lines with figures. */
 function markOf(lines: readonly Line[]): (typeof marks)[number] | undefined {
-  const figured = lines.filter(({ text }) => /^\s*(?:sta\.?|station|at)?\s*-?[\d.]/i.test(text));
+  const figured = lines.filter(({ text }) => /^\s*(?:(?:sta\.?|station|at)\s*)?-?[\d.]/i.test(text));
   return marks.find(
     (mark) => figured.length > 1 && figured.filter(({ text }) => text.includes(mark)).length > figured.length / 2,
   );

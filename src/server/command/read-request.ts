@@ -1,4 +1,5 @@
 import type { Request } from '../../ask/reply.ts';
+import { jsonIn } from '../../rules/json.ts';
 import { en } from '../wording/en.ts';
 
 const members: readonly string[] = ['question', 'job', 'units', 'lang', 'agency', 'rates'];
@@ -17,10 +18,5 @@ export function readRequest(line: string): Request | string {
   return request as unknown as Request;
 }
 
-function parsed(line: string): Record<string, unknown> | undefined {
-  try {
-    return JSON.parse(line) as Record<string, unknown>;
-  } catch {
-    return undefined;
-  }
-}
+const parsed = (line: string): Record<string, unknown> | undefined =>
+  jsonIn(line)?.json as Record<string, unknown> | undefined;

@@ -5,6 +5,7 @@ import { isOfPatch } from '../../ask/book/talk-book.ts';
 import { engine } from '../../ask/engine.ts';
 import { readJob } from '../../ask/job.ts';
 import type { JobFact } from '../../ask/reply.ts';
+import { jsonIn } from '../../rules/json.ts';
 
 /** What a conversation knows of a job, as changes of a job book: facts of the whole job, its patches, and what is down on them. */
 export function talkChanges(text: string, stamp: () => string): Change[] {
@@ -32,11 +33,7 @@ export function talkChanges(text: string, stamp: () => string): Change[] {
 }
 
 function parsed(text: string) {
-  try {
-    return text === '' ? undefined : readJob(JSON.parse(text));
-  } catch {
-    return undefined;
-  }
+  return text === '' ? undefined : readJob(jsonIn(text)?.json);
 }
 
 const cells = (facts: readonly JobFact[]): Record<string, Cell> =>

@@ -1,3 +1,4 @@
+import { jsonIn } from '../../rules/json.ts';
 import type { Doors } from '../doors.ts';
 import type { App } from '../env.ts';
 import { limitBody } from '../limit-body.ts';
@@ -18,7 +19,7 @@ export function askRoute(app: App, { ask }: Doors): void {
       isJson(c.req.header('Content-Type')) ? next() : problem(c, 415, en.detail[415]('application/json')),
     limitBody(bodyLimit, (c) => problem(c, 413, en.detail[413](bodyLimit))),
     async (c) => {
-      const body = parseJson(await c.req.text());
+      const body = jsonIn(await c.req.text());
       if (!body) return problem(c, 400, en.detail[400]);
       const request = requestSchema.safeParse(body.json);
       if (!request.success) return problem(c, 422, en.detail[422], wrongs(request.error));
@@ -30,12 +31,4 @@ export function askRoute(app: App, { ask }: Doors): void {
 
 function isJson(contentType: string | undefined): boolean {
   return contentType?.split(';', 1)[0]?.trim().toLowerCase() === 'application/json';
-}
-
-function parseJson(text: string): { json: unknown } | undefined {
-  try {
-    return { json: JSON.parse(text) };
-  } catch {
-    return undefined;
-  }
 }

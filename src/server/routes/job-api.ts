@@ -3,6 +3,7 @@ import type { Change } from '../../ask/book/change.ts';
 import { readChange } from '../../ask/book/read-change.ts';
 import { mayMake } from '../../ask/book/roles.ts';
 import { act } from '../../ask/wording/book-act.en.ts';
+import { jsonIn } from '../../rules/json.ts';
 import { knowledge } from '../../rules/knowledge.ts';
 import type { Doors } from '../doors.ts';
 import type { App } from '../env.ts';
@@ -28,8 +29,8 @@ export function jobApiRoute(app: App, doors: Doors): void {
       const opened = await openJob(store, c.req.param('key'));
       if (opened === 'revoked') return problem(c, 410, words.revoked);
       if (!opened) return problem(c, 404, words.unknown);
-      const body: unknown = await c.req.json().catch(() => undefined);
-      const sent = syncSchema.safeParse(body);
+      const body = jsonIn(await c.req.text());
+      const sent = syncSchema.safeParse(body?.json);
       if (!sent.success)
         return problem(c, body === undefined ? 400 : 422, body === undefined ? en.detail[400] : words.noChanges);
       const changes: Change[] = [];

@@ -9,6 +9,7 @@ import { readJob } from '../../ask/job.ts';
 import type { JobPage } from '../../ask/views/book/forms.tsx';
 import { jobPage } from '../../ask/views/book/job.tsx';
 import { startPage } from '../../ask/views/book/start.tsx';
+import { jsonIn } from '../../rules/json.ts';
 import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App, Env } from '../env.ts';
@@ -114,11 +115,7 @@ function carried(text: string): { talk?: { job: string; patches: number } } {
 }
 
 function talkOf(text: string) {
-  try {
-    return readJob(JSON.parse(text))?.book;
-  } catch {
-    return undefined;
-  }
+  return readJob(jsonIn(text)?.json)?.book;
 }
 
 async function show(

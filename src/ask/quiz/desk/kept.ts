@@ -1,3 +1,4 @@
+import { jsonIn } from '../../../rules/json.ts';
 import type { QuizItem } from '../../reply.ts';
 import type { QuizSet } from '../build.ts';
 import { mostItems } from '../request.ts';
@@ -9,12 +10,7 @@ export const longestKept = 1_000_000;
 /** A set as the desk saved it, from the text of its file; undefined for one that is none, or is damaged. */
 export function readKept(text: string): QuizSet | undefined {
   if (text.length > longestKept) return undefined;
-  let json: unknown;
-  try {
-    json = JSON.parse(text);
-  } catch {
-    return undefined;
-  }
+  const json = jsonIn(text)?.json;
   return isSet(json) ? json : undefined;
 }
 
