@@ -11,7 +11,7 @@ export const repairAsks = {
     'patch or dig|mill|cut|seal|leave',
     'is blade+patch check',
     'deep+patch or blade',
-    'what do about|with road|spot|hole|crack|rut|ruts -spray|shoot|residual|residue|rate',
+    'what do about|with road|spot|hole|crack|rut|ruts -spray|shoot|residual|residue|rate -flagger -sign -cone -need',
     'worth patch',
   ],
 } as const;

@@ -11,7 +11,7 @@ export default limit({
   because: 'A full stop both ways is for a few minutes by day, with somebody at each end to hold it.',
   sources: [californiaManual('Typical Application 13')],
   cues: [
-    'close|closed|shut road both|whole|entire|full',
+    'close|closed|shut road both|whole|entire|full -one-lane -two-lane -flagger -zone',
     'full+closure',
     'how+long close|shut road|both',
     'close|closed|shut road how-many #time',

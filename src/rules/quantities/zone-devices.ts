@@ -12,6 +12,7 @@ export default quantity({
   sources: [geometry],
   cues: [
     'load traffic+control',
+    'what sign need|use|put -where -order -spacing -apart -@check -first -height',
     'load|bring|truck|need|carry sign|cone|device|traffic zone|closure|flagger|layout -apart -spacing -@check -where -which -order',
     'what load|bring|carry sign|cone|traffic -where -order',
     'list device|sign|cone|load closure|zone|flagger|shoulder|lane -order',
