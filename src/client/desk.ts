@@ -18,13 +18,13 @@ const twice = 700;
 export class Desk {
   private entries: Entry[] = [];
   private readonly form: HTMLFormElement;
-  private readonly box: HTMLInputElement;
+  private readonly box: HTMLTextAreaElement;
   private talk: KeptTalk;
   private sentLast = { question: '', at: 0 };
   /** Saving is done one after the other. */
   private saving: Promise<void> = Promise.resolve();
 
-  constructor(form: HTMLFormElement, box: HTMLInputElement) {
+  constructor(form: HTMLFormElement, box: HTMLTextAreaElement) {
     this.form = form;
     this.box = box;
     this.talk = newTalk(document.documentElement.dataset.rules ?? '');
@@ -33,6 +33,7 @@ export class Desk {
   /** Takes up what is on the page, or what was asked on this phone before; then listens. */
   async open(): Promise<void> {
     this.form.addEventListener('submit', (event) => this.submitted(event));
+    this.box.addEventListener('keydown', (event) => this.pressed(event));
     this.form.addEventListener('change', ({ target }) => this.changed(target as HTMLInputElement));
     document.addEventListener('click', (event) => this.clicked(event));
     // Boxes of the checklist belong to the form but stand outside of it.
@@ -94,6 +95,13 @@ export class Desk {
       event.preventDefault();
       void this.save().then(() => location.assign('/sheet'));
     }
+  }
+
+  /** Enter sends; with Shift it begins a new line, and while a word is being composed it is not ours. */
+  private pressed(event: KeyboardEvent): void {
+    if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return;
+    event.preventDefault();
+    this.form.requestSubmit();
   }
 
   /** Puts a fact into the box with its figure marked, to be typed over. */

@@ -10,7 +10,7 @@ async function start(): Promise<void> {
   startReading();
   await startPlace();
   const form = document.querySelector<HTMLFormElement>('form#ask');
-  const box = document.querySelector<HTMLInputElement>('#question');
+  const box = document.querySelector<HTMLTextAreaElement>('#question');
   if (form && box) {
     startSymbols(form, box);
     await new Desk(form, box).open();

@@ -18,7 +18,7 @@ export function startReading(): void {
 }
 
 /** The row of signs over the keyboard: each is put where the cursor stands. */
-export function startSymbols(form: HTMLFormElement, box: HTMLInputElement): void {
+export function startSymbols(form: HTMLFormElement, box: HTMLTextAreaElement): void {
   // They stay when the box is left: a page that moves under a finger loses the press.
   box.addEventListener('focus', () => form.classList.add('writing'));
   form.addEventListener('submit', () => form.classList.remove('writing'));

@@ -6,7 +6,7 @@ const tons = 'how many tons for 300 x 12 ft at 2 in';
 
 const questionsOn = (html: string) =>
   [...html.matchAll(/<span class="away">You: <\/span>([^<]*)</g)].map(([, question]) => unescaped(question!));
-const boxOf = (html: string) => unescaped(/<input id="question"[^>]* value="([^"]*)"/.exec(html)?.[1] ?? '');
+const boxOf = (html: string) => unescaped(/<textarea id="question"[^>]*>([^<]*)</.exec(html)?.[1] ?? '');
 const carried = (html: string) => Object.values(hiddenFields(html)).map((json) => JSON.parse(json));
 const asked = async (fields: Record<string, string> | [string, string][]) => (await submit(fields)).text();
 

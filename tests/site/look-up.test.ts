@@ -33,7 +33,7 @@ async function open(path: string, options: Parameters<Browser['newContext']>[0] 
 /** Asks and presses the button that makes the sheet. */
 async function sheet(page: Page): Promise<void> {
   await page.getByLabel('Your question').fill('how many tons for 300 x 12 ft at 2 in, county road posted 45 mph');
-  await page.getByLabel('Your question').press('Enter');
+  await page.getByRole('button', { name: 'Send' }).last().click();
   await page.locator('.entry').waitFor();
   await page.getByRole('button', { name: 'Job sheet to print' }).click();
   await page.locator('.jobsheet .figures').waitFor();

@@ -47,11 +47,11 @@ async function open(viewport: { width: number; height: number }, options: Browse
   return page;
 }
 
-/** Types a question and sends it with Enter; waits for its answer. */
+/** Types a question and sends it; waits for its answer. */
 async function send(page: Page, question: string): Promise<void> {
   const before = await page.locator('.entry').count();
   await page.getByLabel('Your question').fill(question);
-  await page.getByLabel('Your question').press('Enter');
+  await page.getByRole('button', { name: 'Send' }).last().click();
   await page.locator('.entry').nth(before).waitFor();
 }
 
@@ -86,6 +86,41 @@ describe.each([
     expect(sheet!.y).toBeLessThan(60);
     expect(box!.y).toBeGreaterThan(viewport.height * 0.75);
     expect(box!.y + box!.height).toBeLessThanOrEqual(viewport.height);
+  });
+});
+
+describe('the question box', () => {
+  const rows = 'station,left,right\n0+00,1,1\n0+25,1,3\n0+50,1,1\n12 ft wide';
+
+  test('Enter sends, with Shift it begins a new line', async () => {
+    const page = await open(desk);
+    const box = page.getByLabel('Your question');
+    await box.pressSequentially('how many tons for');
+    await box.press('Shift+Enter');
+    await box.pressSequentially('300 x 12 ft at 2 in');
+    expect(await box.inputValue()).toBe('how many tons for\n300 x 12 ft at 2 in');
+    await box.press('Enter');
+    await page.locator('.entry').waitFor();
+    expect(await latest(page).locator('.figure.main .amount').innerText()).toBe('44.0 tons');
+    expect(await box.inputValue()).toBe('');
+  });
+
+  test.each([true, false])('pasted rows keep their lines, script: %s', async (javaScriptEnabled) => {
+    const page = await open(phone, { javaScriptEnabled });
+    await send(page, rows);
+    // Means of 1, 2 and 1 in at 25 ft: 75 in·ft × 12 ft ÷ 12 = 75 ft3, × 146.67 lb ÷ 2,000 = 5.5 tons.
+    expect(await latest(page).locator('.figure.main .amount').innerText()).toBe('5.5 tons');
+    expect(await latest(page).locator('h3').innerText()).toContain('0+25,1,3\n0+50,1,1');
+  });
+
+  test('it grows with its lines, and no further than leaves the answer in sight', async () => {
+    const page = await open(phone);
+    const height = () => page.getByLabel('Your question').evaluate((box) => box.getBoundingClientRect().height);
+    expect(await height()).toBe(64);
+    await page.getByLabel('Your question').fill(rows);
+    expect(await height()).toBeGreaterThan(100);
+    await page.getByLabel('Your question').fill('1\n'.repeat(100));
+    expect(await height()).toBeLessThan(0.31 * phone.height);
   });
 });
 
@@ -168,9 +203,7 @@ describe('for everybody', () => {
   test('every control is 48 px high or more, send and quick questions 64', async () => {
     const page = await open(phone);
     for (const question of [tons, noDepth]) await send(page, question);
-    const low = await page.evaluate<
-      string[]
-    >(`[...document.querySelectorAll('a, button, summary, label, input[type=text]')]
+    const low = await page.evaluate<string[]>(`[...document.querySelectorAll('a, button, summary, label, textarea')]
       .filter((element) => element.checkVisibility() && !element.matches('.away, .skip, .composer label'))
       .filter((element) => element.getBoundingClientRect().height < (element.matches('.send, .chip, .tick') ? 64 : 48) - 0.01)
       .map((element) => element.outerHTML)`);

@@ -9,7 +9,7 @@ interface Props {
   readonly carried: Readonly<Record<string, string>>;
 }
 
-/** The question box, at the foot where the thumb is. One line, so that Enter sends without any script. */
+/** The question box, at the foot where the thumb is. It keeps the lines of pasted rows; where there is script, Enter sends. */
 export function Composer({ draft, error, carried }: Props) {
   return (
     <form id="ask" class="composer" method="post" action="/#latest" novalidate aria-label={page.composer}>
@@ -24,11 +24,10 @@ export function Composer({ draft, error, carried }: Props) {
         </p>
       )}
       <div class="line">
-        <input
+        <textarea
           id="question"
           name="question"
-          type="text"
-          value={draft}
+          rows={1}
           autocomplete="off"
           autocapitalize="off"
           autocorrect="off"
@@ -36,7 +35,9 @@ export function Composer({ draft, error, carried }: Props) {
           enterkeyhint="send"
           aria-describedby={error ? 'error hint' : 'hint'}
           aria-invalid={error ? 'true' : undefined}
-        />
+        >
+          {draft}
+        </textarea>
         <button type="submit" class="send">
           {page.send}
         </button>
@@ -66,7 +67,7 @@ function Symbols() {
 }
 
 /**
- * Enter in a text box presses the first button of its form in the order of the page, and the buttons of an answer stand
+ * Enter in a field presses the first button of its form in the order of the page, and the buttons of an answer stand
  * before Send: this one, out of sight and out of the tab order, comes first and does what Send does.
  */
 export function EnterButton() {
