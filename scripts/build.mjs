@@ -26,7 +26,10 @@ export async function ensureBuilt(root) {
     rmSync(stampPath(root), { force: true });
     const present = bundles.filter(({ entry }) => existsSync(join(root, entry)));
     const { buildClient } = await import('./build-client.mjs');
-    const built = await Promise.all([...present.map((bundle) => build(root, bundle)), buildClient(root)]);
+    const client = buildClient(root);
+    const laid = present.length > 0 ? await laidDown(root) : {};
+    const bundled = laid ? present.map((bundle) => build(root, bundle, laid)) : [];
+    const built = await Promise.all([...bundled, laid !== undefined, client]);
     if (built.includes(false)) {
       for (const { out } of bundles) rmSync(join(root, out), { force: true });
       rmSync(join(root, 'dist/client'), { recursive: true, force: true });
@@ -69,11 +72,22 @@ function isBuilt(root, signature) {
   }
 }
 
+/** What a start need not work out again; undefined when a source cannot be built. */
+async function laidDown(root) {
+  try {
+    return await (await import('./laid.mjs')).layDown(root);
+  } catch (fault) {
+    if (!fault.errors) throw fault;
+    return undefined; // esbuild has printed each error with its place.
+  }
+}
+
 /** Bundles one entry. The file is put in place whole, so that nobody ever reads half of it. */
-async function build(root, { entry, out }) {
+async function build(root, { entry, out }, laid) {
   const [{ default: esbuild }, { createHash }] = await Promise.all([import('esbuild'), import('node:crypto')]);
   const { forNode } = await import('./build-options.mjs');
-  const options = { ...forNode, absWorkingDir: root, write: false };
+  const { withLaid } = await import('./laid.mjs');
+  const options = { ...forNode, absWorkingDir: root, write: false, plugins: [withLaid(laid)] };
   try {
     const { outputFiles } = await esbuild.build({ ...options, entryPoints: [entry], outfile: out });
     const hash = createHash('sha256').update(outputFiles[0].contents).digest('hex').slice(0, 16);

@@ -3,7 +3,7 @@ import { systemOf } from '../calc/units.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
 import type { Cue } from './cue.ts';
-import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
+import { type CueIndex, type CueTable, cueIndex, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -15,7 +15,11 @@ export interface OptionHeard {
 }
 
 /** The cues of every option of every choice. */
-export function optionIndex({ choices }: Knowledge, reading: (line: string) => Cue): CueIndex<OptionHeard> {
+export function optionIndex(
+  { choices }: Knowledge,
+  reading: (line: string) => Cue,
+  laid?: CueTable,
+): CueIndex<OptionHeard> {
   const lines = (choice: ChoiceRecord, option: ChoiceOption, cues: readonly string[], within: boolean) =>
     cues.map((text) => ({ text, of: { choice, option, within } }));
   return cueIndex(
@@ -26,6 +30,7 @@ export function optionIndex({ choices }: Knowledge, reading: (line: string) => C
       ]),
     ),
     reading,
+    laid,
   );
 }
 

@@ -10,44 +10,94 @@ export interface Entry<T> {
 
 /** Cues found by a word that must be heard, so that a question is held only against those that can fit. */
 export interface CueIndex<T> {
-  readonly byWord: ReadonlyMap<string, readonly Entry<T>[]>;
+  readonly table: CueTable;
+  /** The numbers of the entries that a word may find. */
+  readonly byWord: ReadonlyMap<string, readonly number[]>;
+  /** An entry by its number; its cue is read when it is first wanted. */
+  readonly entry: (at: number) => Entry<T>;
   readonly weight: (word: string) => number;
   /** Every word the cues speak of. */
-  readonly words: ReadonlySet<string>;
-  /** The number of each word that some cue needs: most cues are ruled out by number, which is quicker than by word. */
+  readonly words: readonly string[];
+  /** The number of each word: most cues are ruled out by number, which is quicker than by word. */
   readonly numbers: ReadonlyMap<string, number>;
 }
 
-/** Builds an index; `reading` makes a cue of a line. Rare words weigh more: one that few cues speak of says much. */
+/** What the cues of an index come to, as data that can be kept. */
+export interface CueTable {
+  /** How many cues there are. */
+  readonly cues: number;
+  /** Every word they speak of, signs and forms too, and how many cues speak of it. */
+  readonly words: readonly string[];
+  readonly times: readonly number[];
+  /** Words of which a cue must have one, and the numbers of those cues. */
+  readonly keys: readonly string[];
+  readonly found: readonly (readonly number[])[];
+}
+
+type Line<T> = { readonly text: string; readonly of: T };
+
+/**
+ * Builds an index; `reading` makes a cue of a line. Rare words weigh more: one that few cues speak of says much. With the
+ * table of the very same lines at hand no line is read before it is wanted. Throws RangeError for a table of other lines.
+ */
 export function cueIndex<T>(
-  lines: readonly { readonly text: string; readonly of: T }[],
+  lines: readonly Line<T>[],
   reading: (line: string) => Cue = readCue,
+  laid?: CueTable,
 ): CueIndex<T> {
+  if (laid && laid.cues !== lines.length) throw new RangeError(`a table of ${laid.cues} cues for ${lines.length}`);
+  const cues: (Cue | undefined)[] = laid ? new Array(lines.length) : lines.map(({ text }) => reading(text));
+  const table = laid ?? tableOf(cues as readonly Cue[]);
   const numbers = new Map<string, number>();
-  const numberOf = (word: string): number => {
-    const number = numbers.get(word) ?? numbers.size;
-    numbers.set(word, number);
-    return number;
+  const words: string[] = [];
+  for (const word of table.words) {
+    numbers.set(word, numbers.size);
+    if (!isSign(word)) words.push(word);
+  }
+  const entries: (Entry<T> | undefined)[] = new Array(lines.length);
+  const byWord = new Map<string, readonly number[]>();
+  for (let i = 0; i < table.keys.length; i++) byWord.set(table.keys[i]!, table.found[i]!);
+  return {
+    table,
+    byWord,
+    words,
+    numbers,
+    weight: (word) => {
+      const number = numbers.get(word);
+      return number === undefined ? 1 : weightOf(word, table.times[number]!, table.cues);
+    },
+    entry: (at) => (entries[at] ??= entryOf(cues[at] ?? reading(lines[at]!.text), lines[at]!.of, numbers)),
   };
-  const entries = lines.map(({ text, of }): Entry<T> => {
-    const cue = reading(text);
-    return { cue, of, wants: cue.needs.flatMap((term) => term.map((words) => words.map(numberOf))) };
-  });
+}
+
+const entryOf = <T>(cue: Cue, of: T, numbers: ReadonlyMap<string, number>): Entry<T> => ({
+  cue,
+  of,
+  wants: cue.needs.flatMap((term) => term.map((words) => words.map((word) => numbers.get(word)!))),
+});
+
+const weightOf = (word: string, times: number, cues: number): number =>
+  isSign(word) ? 1 : 1 + Math.log2(cues / times);
+
+function tableOf(cues: readonly Cue[]): CueTable {
   const spoken = new Map<string, number>();
-  for (const { cue } of entries) for (const word of wordsOf(cue)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
-  const weights = new Map(
-    [...spoken].map(([word, times]) => [word, isSign(word) ? 1 : 1 + Math.log2(entries.length / times)]),
-  );
-  const weight = (word: string): number => weights.get(word) ?? 1;
-  const byWord = new Map<string, Entry<T>[]>();
-  for (const entry of entries) {
-    for (const word of rarest(entry.cue, weight)) {
-      const list = byWord.get(word);
-      if (list) list.push(entry);
-      else byWord.set(word, [entry]);
+  for (const cue of cues) for (const word of wordsOf(cue)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
+  const weight = (word: string): number => weightOf(word, spoken.get(word)!, cues.length);
+  const found = new Map<string, number[]>();
+  for (const [at, cue] of cues.entries()) {
+    for (const word of rarest(cue, weight)) {
+      const list = found.get(word);
+      if (list) list.push(at);
+      else found.set(word, [at]);
     }
   }
-  return { byWord, weight, words: new Set([...spoken.keys()].filter((word) => !isSign(word))), numbers };
+  return {
+    cues: cues.length,
+    words: [...spoken.keys()],
+    times: [...spoken.values()],
+    keys: [...found.keys()],
+    found: [...found.values()],
+  };
 }
 
 /** The alternatives, at the head of one of the terms a cue needs, that are rarest: one of them must be heard. */
@@ -72,14 +122,15 @@ export function isTouched<T>({ byWord }: CueIndex<T>, { places }: Heard): boolea
 
 /** Every cue that fits, with how well. */
 export function* heardIn<T>(index: CueIndex<T>, heard: Heard): Generator<HeardCue<T>> {
-  const { numbers, byWord, weight } = index;
+  const { numbers, byWord, weight, entry } = index;
   const isSaid = new Uint8Array(numbers.size);
   for (const word of heard.places.keys()) {
     const number = numbers.get(word);
     if (number !== undefined) isSaid[number] = 1;
   }
   for (const word of heard.places.keys()) {
-    for (const { cue, of, wants } of byWord.get(word) ?? []) {
+    for (const at of byWord.get(word) ?? []) {
+      const { cue, of, wants } = entry(at);
       const score = areSaid(wants, isSaid) ? fitOf(cue, heard, weight) : undefined;
       if (score !== undefined) yield { cue, of, score };
     }

@@ -4,6 +4,7 @@ import { type Cue, readCue } from './cue.ts';
 import { cueIndex, heardIn, isTouched } from './cue-index.ts';
 import { emergencies } from './emergencies.generated.ts';
 import type { Engine } from './engine.ts';
+import { laid } from './laid.ts';
 import { longestQuestion } from './longest.ts';
 import { blank } from './refusal.ts';
 import type { Job, Reply } from './reply.ts';
@@ -31,9 +32,11 @@ interface Clause extends Sentence {
 
 const cardsById = new Map(emergencies.map((card) => [card.id, card]));
 const head = headOf(emergencyHeads);
-const index = cueIndex(
+/** The cues of all emergencies. */
+export const index = cueIndex(
   emergencies.flatMap(({ id, emergency }) => (emergency?.cues ?? []).map((text) => ({ text, of: id }))),
   (text) => readCue(text, head),
+  laid?.emergencies,
 );
 /** The one to act on first at the head. */
 const byRank = [...emergencies].sort((a, b) => a.emergency!.rank - b.emergency!.rank).map(({ id }) => id);

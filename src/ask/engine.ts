@@ -7,6 +7,7 @@ import { type OptionHeard, optionIndex } from './choices.ts';
 import { commandWords } from './commands.ts';
 import type { CueIndex } from './cue-index.ts';
 import { type Goal, goalIndex, goalText } from './goal.ts';
+import { type LaidCues, laid } from './laid.ts';
 import { type NearIndex, nearIndex } from './near-goal.ts';
 import { openWords, type WordFigure, wordFigures } from './said-as.ts';
 import { type Titles, titlesOf } from './titles.ts';
@@ -41,18 +42,18 @@ export interface Engine {
 /** Farthest a quantity may lie from what is asked and still count as having to do with it. */
 const farthest = 4;
 
-/** Makes a knowledge base ready to be asked. */
-export function engineOf(knowledge: Knowledge): Engine {
+/** Makes a knowledge base ready to be asked; `laid` is what its own cues come to, where that is at hand. */
+export function engineOf(knowledge: Knowledge, laid?: LaidCues): Engine {
   const { quantities, limits, practices } = knowledge;
   const asked = [...quantities.values(), ...limits.values(), ...practices.values()].filter((record) => record.cues);
   const sought = [...asked, ...workGoals()];
-  const goals = goalIndex(sought, tradeCue);
+  const goals = goalIndex(sought, tradeCue, laid?.goals);
   const everyGoal: Goal[] = [...quantities.values(), ...limits.values(), ...practices.values(), ...sought].map(
     ({ kind, id }) => ({ kind, id }),
   );
-  const options = optionIndex(knowledge, tradeCue);
-  const inWords = wordFigures(knowledge, tradeCue);
-  const open = openWords(knowledge, tradeCue);
+  const options = optionIndex(knowledge, tradeCue, laid?.options);
+  const inWords = wordFigures(knowledge, tradeCue, laid?.inWords);
+  const open = openWords(knowledge, tradeCue, laid?.open);
   const byWord = roleIndex(knowledge);
   const distances = new Map<string, ReadonlyMap<string, number>>();
   const small = new Set(smallWords);
@@ -193,4 +194,4 @@ const settlersOf = (choices: Knowledge['choices']): ReadonlyMap<string, readonly
   );
 
 /** The engine over the rules as shipped. */
-export const engine: Engine = engineOf(shipped);
+export const engine: Engine = engineOf(shipped, laid);

@@ -1,6 +1,6 @@
 import { inAskingPart } from './asking-part.ts';
 import type { Cue } from './cue.ts';
-import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
+import { type CueIndex, type CueTable, cueIndex, heardIn } from './cue-index.ts';
 import type { Sentence } from './sentence.ts';
 
 /** What a question can be after. */
@@ -21,10 +21,12 @@ export interface Scored extends Goal {
 export function goalIndex(
   records: readonly { kind: GoalKind; id: string; cues?: readonly string[] }[],
   reading: (line: string) => Cue,
+  laid?: CueTable,
 ): CueIndex<Goal> {
   return cueIndex(
     records.flatMap(({ kind, id, cues = [] }) => cues.map((text) => ({ text, of: { kind, id } }))),
     reading,
+    laid,
   );
 }
 

@@ -27,7 +27,8 @@ export function nearIndex(
   small: ReadonlySet<string>,
 ): NearIndex {
   const words = new Map<string, { goal: Goal; words: Set<string> }>();
-  for (const entry of new Set([...goals.byWord.values()].flat())) {
+  for (const at of new Set([...goals.byWord.values()].flat())) {
+    const entry = goals.entry(at);
     const key = goalText(entry.of);
     const found = words.get(key) ?? { goal: entry.of, words: new Set(more(entry.of)) };
     for (const word of spoken(entry.cue)) found.words.add(word);

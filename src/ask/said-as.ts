@@ -1,7 +1,7 @@
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { Figure, QuantityRecord } from '../rules/shapes.ts';
 import type { Cue } from './cue.ts';
-import { type CueIndex, cueIndex, heardIn } from './cue-index.ts';
+import { type CueIndex, type CueTable, cueIndex, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -12,20 +12,30 @@ export interface WordFigure {
 }
 
 /** The words that stand for a figure, of all quantities. */
-export function wordFigures({ quantities }: Knowledge, reading: (line: string) => Cue): CueIndex<WordFigure> {
+export function wordFigures(
+  { quantities }: Knowledge,
+  reading: (line: string) => Cue,
+  laid?: CueTable,
+): CueIndex<WordFigure> {
   return cueIndex(
     [...quantities.values()].flatMap((record) =>
       (record.saidAs ?? []).flatMap(({ cues, ...figure }) => cues.map((text) => ({ text, of: { record, figure } }))),
     ),
     reading,
+    laid,
   );
 }
 
 /** The words that speak of a quantity without giving its figure, of all that have a default. */
-export function openWords({ quantities }: Knowledge, reading: (line: string) => Cue): CueIndex<string> {
+export function openWords(
+  { quantities }: Knowledge,
+  reading: (line: string) => Cue,
+  laid?: CueTable,
+): CueIndex<string> {
   return cueIndex(
     [...quantities.values()].flatMap(({ id, spokenOf }) => (spokenOf ?? []).map((text) => ({ text, of: id }))),
     reading,
+    laid,
   );
 }
 

@@ -21,6 +21,38 @@ export interface Method {
   readonly by: Expression;
 }
 
+/** What a method finds and what it needs, as data that can be kept. */
+export type Way = readonly [finds: string, ...needs: string[]];
+
+/** A method of a relation from what is kept of it; its formula is turned round when it is first wanted. */
+export function methodOf(relation: RelationShape, [finds, ...needs]: Way): Method {
+  return finds === relation.finds.id
+    ? { relation, finds, needs, by: relation.by }
+    : new TurnedRound(relation, finds, needs);
+}
+
+class TurnedRound implements Method {
+  readonly relation: RelationShape;
+  readonly finds: string;
+  readonly needs: readonly string[];
+  private turned: Expression | undefined;
+
+  constructor(relation: RelationShape, finds: string, needs: readonly string[]) {
+    this.relation = relation;
+    this.finds = finds;
+    this.needs = needs;
+    this.turned = undefined;
+  }
+
+  get by(): Expression {
+    this.turned ??= isolate(this.relation.by, this.finds, { op: 'fact', ...termOf(this.relation.finds) });
+    if (!this.turned) throw new RangeError(`relation ${this.relation.id} cannot be turned round for ${this.finds}`);
+    return this.turned;
+  }
+}
+
+const termOf = ({ id, dimension }: Term): Term => ({ id, dimension });
+
 /** Every way a relation can be worked, the one as written first. Throws TypeError when its dimensions do not agree. */
 export function methodsOf(relation: RelationShape): Method[] {
   checkDimension(relation);

@@ -1,8 +1,9 @@
 import { constant } from '../calc/expression.ts';
 import { of } from '../calc/quantity.ts';
-import { type Method, methodsOf } from '../calc/relation.ts';
+import { type Method, methodOf, methodsOf, type RelationShape, type Way } from '../calc/relation.ts';
 import { type Known, type Network, network } from '../calc/solve.ts';
 import { choices, limits, practices, quantities, relations, tables } from './index.generated.ts';
+import { type LaidKnowledge, laid } from './laid.ts';
 import type {
   ChoiceRecord,
   ChoiceTable,
@@ -42,8 +43,8 @@ export interface Records {
   readonly tables: readonly TableRecord[];
 }
 
-/** Joins records to a knowledge base. Throws an Error that names the record and the fix when one does not fit. */
-export function knowledgeOf(records: Records): Knowledge {
+/** Joins records to a knowledge base; `laid` is what these very records come to, where that is at hand. Throws an Error that names the record and the fix when one does not fit. */
+export function knowledgeOf(records: Records, laid?: LaidKnowledge): Knowledge {
   const relations = [...records.relations, ...records.tables.flatMap(relationsOf)];
   const byId = {
     quantities: index(records.quantities),
@@ -56,7 +57,7 @@ export function knowledgeOf(records: Records): Knowledge {
   return {
     ...byId,
     network: network(
-      relations.flatMap((record) => methodsUnder(record)),
+      relations.flatMap((record, at) => laid?.ways[at]?.map((way) => methodOf(record, way)) ?? methodsUnder(record)),
       records.quantities.filter((record) => record.counted).map((record) => record.id),
     ),
     defaults: records.quantities.flatMap(defaultOf).concat(records.choices.flatMap(defaultChoice)),
@@ -65,7 +66,7 @@ export function knowledgeOf(records: Records): Knowledge {
       ...records.choices.flatMap(easeOfOptions),
     ]),
     records,
-    version: fingerprint(JSON.stringify(records)),
+    version: laid?.version ?? fingerprint(JSON.stringify(records)),
   };
 }
 
@@ -143,6 +144,13 @@ export const optionTitle = (choices: ReadonlyMap<string, ChoiceRecord>, choice: 
 export const choiceOf = (fact: string): string | undefined =>
   fact.includes('=') ? fact.slice(0, fact.indexOf('=')) : undefined;
 
+/** What can be kept of a knowledge base, for `knowledgeOf`. */
+export function layKnowledge({ relations, network: { methods }, version }: Knowledge): LaidKnowledge {
+  const ways = new Map([...relations.values()].map((record): [RelationShape, Way[]] => [record, []]));
+  for (const { relation, finds, needs } of methods) ways.get(relation)!.push([finds, ...needs]);
+  return { version, ways: [...ways.values()] };
+}
+
 /** A relation's methods, each needing the settled choices its `when` names: one set for every combination that will do. */
 function methodsUnder(record: RelationRecord): Method[] {
   const kept = new Set(record.keeps?.map(({ id }) => id));
@@ -187,4 +195,4 @@ export function fingerprint(text: string): string {
 }
 
 /** The knowledge base as shipped. */
-export const knowledge: Knowledge = knowledgeOf({ quantities, choices, relations, limits, practices, tables });
+export const knowledge: Knowledge = knowledgeOf({ quantities, choices, relations, limits, practices, tables }, laid);
