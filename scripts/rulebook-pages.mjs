@@ -80,7 +80,11 @@ const kindLines = {
   quantity: ({ units, dimension, default: taken, defaultWhen = [], plausible }, { figure, when }) => [
     `Measured in ${[...new Set([units.us, units.metric])].map((unit) => `\`${unit}\``).join(' or ')} (${dimension})`,
     taken && line('Taken when nobody says otherwise', figure(taken) + rangeOf(taken, figure)),
-    ...defaultWhen.map((other) => `Taken while ${when(other.when)}: ${figure(other.figure)}`),
+    ...defaultWhen.map((other) =>
+      other.figure
+        ? `Taken while ${when(other.when)}: ${figure(other.figure)}`
+        : `Nothing is taken while ${when(other.when)}: it is asked for`,
+    ),
     plausible && `Asked back outside ${figure(plausible.min)} to ${figure(plausible.max)}`,
   ],
   choice: ({ options }, { text }) => [['One of', options.map(({ id, title }) => `\`${id}\`: ${text(title)}`)]],

@@ -26,6 +26,8 @@ export interface Knowledge {
   readonly network: Network;
   /** Every default, as the solver takes it. */
   readonly defaults: readonly Known[];
+  /** Quantities whose default hangs on a choice. */
+  readonly conditional: readonly QuantityRecord[];
   /** How hard each quantity is to come by, for what can be asked; a choice stands under the fact of each of its options. */
   readonly ease: ReadonlyMap<string, number>;
   /** The records it was made from. */
@@ -61,6 +63,7 @@ export function knowledgeOf(records: Records, laid?: LaidKnowledge): Knowledge {
       records.quantities.filter((record) => record.counted).map((record) => record.id),
     ),
     defaults: records.quantities.flatMap(defaultOf).concat(records.choices.flatMap(defaultChoice)),
+    conditional: records.quantities.filter(({ defaultWhen }) => defaultWhen),
     ease: new Map([
       ...records.quantities.flatMap((record) => (record.question ? [[record.id, record.question.ease] as const] : [])),
       ...records.choices.flatMap(easeOfOptions),
@@ -115,25 +118,28 @@ export const saidFact = (quantity: string): string => `${quantity} said`;
 
 /** What the solver starts from: the facts given, the mark on each that was said, and the defaults but for choices settled otherwise and those `left` open. */
 export function startOf(
-  { defaults, quantities }: Pick<Knowledge, 'defaults' | 'quantities'>,
+  { defaults, conditional }: Pick<Knowledge, 'defaults' | 'conditional'>,
   facts: readonly Known[],
   left?: ReadonlySet<string>,
 ): Known[] {
   const said = facts.filter(({ assumed }) => !assumed).map(({ id }): Known => ({ id: saidFact(id), value: 1 }));
   const settled = new Set(facts.flatMap(({ id }) => choiceOf(id) ?? []));
   const open = defaults.filter(({ id }) => !settled.has(choiceOf(id) ?? '') && !left?.has(id));
-  const given = new Set(facts.map(({ id }) => id));
-  return [...facts, ...said, ...open.map((fact) => defaultAmid(fact, quantities.get(fact.id), given))];
+  const known = new Set(facts.map(({ id }) => id));
+  for (const { id } of open) if (choiceOf(id)) known.add(id);
+  const other = new Map(conditional.flatMap((record) => defaultAmid(record, known)).filter(([id]) => !left?.has(id)));
+  const bare = open.filter(({ id }) => !other.has(id));
+  return [...facts, ...said, ...bare, ...[...other.values()].filter((fact) => fact !== undefined)];
 }
 
-/** A default, or the one that stands in its place where a choice has been settled. */
-function defaultAmid(fact: Known, record: QuantityRecord | undefined, given: ReadonlySet<string>): Known {
-  const other = record?.defaultWhen?.find(({ when }) =>
-    when.every(({ choice, is }) => is.some((option) => given.has(optionFact(choice.id, option)))),
+/** The default that stands in the place of the plain one while a choice is settled so; undefined beside the id where none does. */
+function defaultAmid(record: QuantityRecord, known: ReadonlySet<string>): (readonly [string, Known | undefined])[] {
+  const other = record.defaultWhen!.find(({ when }) =>
+    when.every(({ choice, is }) => is.some((option) => known.has(optionFact(choice.id, option)))),
   );
-  if (!other) return fact;
-  const { base } = of(other.figure.number, other.figure.unit);
-  return { ...fact, value: base, low: base, high: base };
+  if (!other) return [];
+  const { figure } = other;
+  return [[record.id, figure && knownOf(record.id, { ...figure, last: record.default?.last ?? false })]];
 }
 
 /** The title of an option; its id where no record knows it. */
@@ -166,12 +172,13 @@ function methodsUnder(record: RelationRecord): Method[] {
   return methods;
 }
 
-function defaultOf(record: QuantityRecord): Known[] {
-  const figure = record.default;
-  if (!figure) return [];
+const defaultOf = (record: QuantityRecord): Known[] => (record.default ? [knownOf(record.id, record.default)] : []);
+
+/** A default as the solver takes it. */
+function knownOf(id: string, figure: NonNullable<QuantityRecord['default']>): Known {
   const base = (number: number) => of(number, figure.unit).base;
   const { number, low = number, high = number, last = false } = figure;
-  return [{ id: record.id, value: base(number), low: base(low), high: base(high), assumed: true, last }];
+  return { id, value: base(number), low: base(low), high: base(high), assumed: true, last };
 }
 
 function defaultChoice(record: ChoiceRecord): Known[] {

@@ -68,8 +68,11 @@ function quantityOf(record: QuantityRecord, limits: readonly LimitRecord[], agen
   const own = agency.defaults.get(record.id) ?? (record.default && (max ?? min));
   if (!own) return record;
   const { defaultWhen, default: general, ...rest } = record;
+  // Where the general records take nothing, an agency's one figure is not taken either.
+  const none = defaultWhen?.filter(({ figure }) => !figure) ?? [];
   return {
     ...rest,
+    ...(none.length > 0 ? { defaultWhen: none } : {}),
     default: { ...own, ...(general?.last ? { last: true } : {}) },
     sources: before(record.sources, agency),
     agency: {

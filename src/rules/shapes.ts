@@ -42,8 +42,11 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly default?: Figure<D> & { readonly low?: number; readonly high?: number; readonly last?: boolean };
   /** Cues for somebody speaking of it without a figure: then it is asked for, and the default does not stand. */
   readonly spokenOf?: readonly string[];
-  /** In its place while every choice is one of these: the first that holds. */
-  readonly defaultWhen?: readonly { readonly when: readonly Condition[]; readonly figure: Figure<D> }[];
+  /**
+   * In its place while every choice is one of these: the first that holds. With no figure nothing is taken then, and it is
+   * asked for. It may stand without a `default`: then nothing is taken unless one of them holds.
+   */
+  readonly defaultWhen?: readonly { readonly when: readonly Condition[]; readonly figure?: Figure<D> }[];
   /** Outside this a figure is asked back before anything is worked from it. */
   readonly plausible?: { readonly min: Figure<D>; readonly max: Figure<D> };
   /** The question that asks for it, as a person would put it: offered as a next question. */

@@ -18,6 +18,10 @@ export default choice({
     { id: 'crs', title: 'CRS-1 or CRS-2', cues: ['crs-1', 'crs-2', 'crs1', 'crs2'] },
     { id: 'rc-70', title: 'RC-70', cues: ['rc-70', 'rc70'] },
     { id: 'rc-250', title: 'RC-250', cues: ['rc-250', 'rc250'] },
+    { id: 'rc-800', title: 'RC-800', cues: ['rc-800', 'rc800'] },
+    { id: 'mc-30', title: 'MC-30', cues: ['mc-30', 'mc30'] },
     { id: 'mc-70', title: 'MC-70', cues: ['mc-70', 'mc70'] },
+    { id: 'mc-250', title: 'MC-250', cues: ['mc-250', 'mc250'] },
+    { id: 'mc-800', title: 'MC-800', cues: ['mc-800', 'mc800'] },
   ],
 });

@@ -1,4 +1,4 @@
-import { emulsionGrades } from '../grades.ts';
+import { cutbackGrades, emulsionGrades } from '../grades.ts';
 import { choice, commonPractice } from '../shapes.ts';
 
 export default choice({
@@ -13,21 +13,7 @@ export default choice({
     {
       id: 'cutback',
       title: 'cutback',
-      cues: [
-        'cutback',
-        'cut+back',
-        'rc',
-        'mc',
-        'rc-70',
-        'rc-250',
-        'mc-30',
-        'mc-70',
-        'rc70',
-        'rc250',
-        'mc30',
-        'mc70',
-        'solvent',
-      ],
+      cues: ['cutback', 'cut+back', 'rc', 'mc', ...cutbackGrades, 'solvent'],
     },
     {
       id: 'asphalt',

@@ -23,7 +23,8 @@ export default limit({
   text: {
     ok: 'No water in it.',
     stop: '{on} undiluted: water in cutback or hot asphalt boils over.',
-    cannotTell: 'Never add water to cutback or hot asphalt: it boils over.',
+    cannotTell:
+      'Never add water to cutback or hot asphalt: it boils over. Nearly all cutback is sprayed hotter than its vapor flashes: no flame, no smoking.',
   },
   fix: 'Put no water in it; check that the tank is empty and dry before hot asphalt goes in. No flame, no smoking.',
   examples: {

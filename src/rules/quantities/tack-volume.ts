@@ -1,4 +1,4 @@
-import { emulsionGrades } from '../grades.ts';
+import { cutbackGrades, emulsionGrades } from '../grades.ts';
 import { quantity } from '../shapes.ts';
 import { navyBasic, virginia } from '../sources-craft.ts';
 import waste from './waste.ts';
@@ -15,7 +15,7 @@ export default quantity({
     'how-many+gallon -water -tank -used -paint -stripe|striping|striped|thermoplastic',
     'gallon tack -water -tank',
     'how-many tack -water',
-    `how-many ${emulsionGrades.join('|')} -water -ton -#mass`,
+    `how-many ${[...emulsionGrades, ...cutbackGrades].join('|')} -water -ton -#mass`,
     'tack need -water',
     'tack -water -rate -residual -what+tack -mean -define -cutback+tack',
     'gallon -water -tank -rate -paint -stripe|striping|striped',
