@@ -11,9 +11,13 @@ export default choice({
     {
       id: 'parking-or-walkers',
       title: 'on a post where cars park or people walk',
-      cues: ['parking|sidewalk sign', 'urban sign high'],
+      cues: ['parking|sidewalk sign', 'urban sign high', 'sign urban|sidewalk #length'],
     },
-    { id: 'rural-post', title: 'on a post in the country', cues: ['post sign', 'rural sign high'] },
+    {
+      id: 'rural-post',
+      title: 'on a post in the country',
+      cues: ['post sign', 'rural sign high', 'sign country', 'rural sign #length high|up|off|tall|mount'],
+    },
   ],
   question: {
     text: 'Is the sign on a portable stand, on a post in the country, or on a post where cars park or people walk?',

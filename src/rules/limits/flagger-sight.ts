@@ -13,7 +13,7 @@ export default limit({
   besideRule: 'flagger-station',
   because: 'The first driver has to see the flagger, believe him and stop.',
   sources: [manual('section 6D.06: seen in time is a standard, the table an option')],
-  cues: ['flagger seen|see #length @check', 'see flagger #length'],
+  cues: ['flagger seen|see #length @check', 'see flagger #length', 'sight|view|visible flagger #length'],
   text: {
     ok: '{on} is at least the recommended distance, {limit}.',
     caution:

@@ -13,6 +13,7 @@ export default limit({
   cues: [
     'how+long hold|stop traffic|car',
     'hold|stop traffic|car #time @check',
+    'held|stopped|holding traffic|car #time -queue -how-many',
     'how+long hold -roller -line -queue -back -backup',
   ],
   text: {

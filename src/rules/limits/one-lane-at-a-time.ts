@@ -6,6 +6,11 @@ export default limit({
   id: 'one-lane-at-a-time',
   title: 'one lane closed at a time',
   on: offset,
+  cues: [
+    'close|closed two|both|2+lane once|one+taper|same',
+    'close|closed #length once|one+taper @check',
+    'two|both+lane one+taper @check',
+  ],
   max: { number: 16, unit: 'ft' },
   breaks: 'caution',
   because: 'Drivers who have to cross two lanes in one taper weave; each lane is given up by itself.',

@@ -12,7 +12,12 @@ export default limit({
   besideRule: 'open-to-traffic',
   because: 'A warm mat still moves under a wheel and picks up on tires.',
   sources: [fromMemory('about 140 to 150 degF, as commonly held')],
-  cues: ['open|traffic #temperature @check', 'what temperature open|traffic', 'how+cool open|traffic'],
+  cues: [
+    'open|traffic #temperature @check',
+    'open|traffic mat #temperature|#number @check -air -road',
+    'what temperature open|traffic',
+    'how+cool open|traffic',
+  ],
   text: {
     ok: '{on} is cool enough: {limit} and down.',
     caution: '{on} is over the {limit} at which traffic is let on.',

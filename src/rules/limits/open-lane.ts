@@ -16,6 +16,7 @@ export default limit({
     'how-many|wide lane left|open',
     'lane left @check #length',
     'open+lane @check #length',
+    'car|traffic|truck get|pass by|through #length @check',
     'how-many|wide lane stay|leave open',
   ],
   text: {

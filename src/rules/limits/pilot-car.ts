@@ -14,6 +14,8 @@ export default limit({
   cues: [
     'pilot+car',
     'pilot need|when',
+    'pilot+car #length',
+    'need pilot #length @check',
     'no|without|need+pilot',
     'zone|lane #length flagger pilot @check',
     'flagger each+end pilot',

@@ -19,7 +19,7 @@ export default limit({
   ],
   because: 'Over parked cars and heads, and over the grass; a low stand is for a few days, three at most.',
   sources: [manual('section 6F.02')],
-  cues: ['sign high|height|tall', 'how+high sign', 'bottom sign', 'sign off+ground'],
+  cues: ['sign high|height|tall', 'how+high sign', 'bottom sign', 'sign off+ground', 'sign mount|mounted|hung #length'],
   text: {
     ok: '{on} under the sign is at least the {limit} it takes there.',
     caution: '{on} under the sign is less than the {limit} it takes there.',

@@ -19,5 +19,5 @@ export default quantity({
       { number: 3, unit: '1' },
     ],
   },
-  plausible: { min: { number: 1, unit: '1' }, max: { number: 2000, unit: '1' } },
+  plausible: { min: { number: 1, unit: '1' }, max: { number: 100, unit: '1' } },
 });

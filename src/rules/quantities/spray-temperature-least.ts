@@ -18,5 +18,5 @@ export default quantity({
   beside: ['spray-temperature-most'],
   usedAt: ['tack'],
   caution:
-    'Heat it parked and level, in its range, never empty of liquid over the tubes. A cutback is sprayed hotter than the heat at which its vapor flashes: no flame, no smoking.',
+    'Heat it parked and level, with the heating tubes covered. A cutback is sprayed hotter than the heat at which its vapor flashes: no flame, no smoking.',
 });
