@@ -23,12 +23,13 @@ export function optionIndex(
   const lines = (choice: ChoiceRecord, option: ChoiceOption, cues: readonly string[], within: boolean) =>
     cues.map((text) => ({ text, of: { choice, option, within } }));
   return cueIndex(
-    [...choices.values()].flatMap((choice) =>
-      choice.options.flatMap((option) => [
-        ...lines(choice, option, option.cues, false),
-        ...lines(choice, option, option.within?.cues ?? [], true),
-      ]),
-    ),
+    () =>
+      [...choices.values()].flatMap((choice) =>
+        choice.options.flatMap((option) => [
+          ...lines(choice, option, option.cues, false),
+          ...lines(choice, option, option.within?.cues ?? [], true),
+        ]),
+      ),
     reading,
     laid,
   );

@@ -1,4 +1,5 @@
-import { fitOf } from './cue.ts';
+import { cueIndex, heardIn } from './cue-index.ts';
+import { laid } from './laid.ts';
 import type { Sentence } from './sentence.ts';
 import { tradeCue } from './trade-cue.ts';
 import { commandCues } from './wording/commands.ts';
@@ -6,16 +7,20 @@ import { commandCues } from './wording/commands.ts';
 /** What a person tells the assistant itself, apart from any question of the trade. */
 export type Command = keyof typeof commandCues;
 
-const cues = Object.entries(commandCues).flatMap(([command, lines]) =>
-  lines.map((line) => ({ command: command as Command, cue: tradeCue(line) })),
+const commands = Object.keys(commandCues) as Command[];
+
+/** The cues of all commands. */
+export const commandIndex = cueIndex(
+  () => commands.flatMap((command) => commandCues[command].map((text) => ({ text, of: command }))),
+  tradeCue,
+  laid?.commands,
 );
 
 /** Words that commands are made of, for the vocabulary. */
-export const commandWords: readonly string[] = cues
-  .flatMap(({ cue }) => [...cue.needs, ...cue.helps, ...cue.bars].flat(2))
-  .filter((word) => !/^[@#]/.test(word));
+export const commandWords: readonly string[] = commandIndex.words;
 
 /** Commands heard in a sentence. */
 export function commandsIn(sentence: Sentence): ReadonlySet<Command> {
-  return new Set(cues.filter(({ cue }) => fitOf(cue, sentence, () => 1) !== undefined).map(({ command }) => command));
+  const heard = new Set(Array.from(heardIn(commandIndex, sentence), ({ of }) => of));
+  return new Set(commands.filter((command) => heard.has(command)));
 }

@@ -11,9 +11,11 @@ export interface Entry<T> {
 /** Cues found by a word that must be heard, so that a question is held only against those that can fit. */
 export interface CueIndex<T> {
   readonly table: CueTable;
-  /** The numbers of the entries that a word may find. */
-  readonly byWord: ReadonlyMap<string, readonly number[]>;
-  /** An entry by its number; its cue is read when it is first wanted. */
+  /** True for a word that may find a cue. */
+  readonly finds: (word: string) => boolean;
+  /** The cues that a word may find, by number, in their order. */
+  readonly found: (word: string) => readonly number[];
+  /** A cue by its number, read when it is first wanted. */
   readonly entry: (at: number) => Entry<T>;
   readonly weight: (word: string) => number;
   /** Every word the cues speak of. */
@@ -22,53 +24,77 @@ export interface CueIndex<T> {
   readonly numbers: ReadonlyMap<string, number>;
 }
 
-/** What the cues of an index come to, as data that can be kept. */
+/** What the cues of an index come to, as texts that can be kept: parts are apart by a space. */
 export interface CueTable {
   /** How many cues there are. */
   readonly cues: number;
   /** Every word they speak of, signs and forms too, and how many cues speak of it. */
-  readonly words: readonly string[];
-  readonly times: readonly number[];
-  /** Words of which a cue must have one, and the numbers of those cues. */
-  readonly keys: readonly string[];
-  readonly found: readonly (readonly number[])[];
+  readonly words: string;
+  readonly times: string;
+  /** Words of which a cue must have one, and the numbers of those cues, apart by commas. */
+  readonly keys: string;
+  readonly found: string;
 }
 
-type Line<T> = { readonly text: string; readonly of: T };
+interface Line<T> {
+  readonly text: string;
+  readonly of: T;
+}
+
+const none: readonly number[] = [];
 
 /**
  * Builds an index; `reading` makes a cue of a line. Rare words weigh more: one that few cues speak of says much. With the
- * table of the very same lines at hand no line is read before it is wanted. Throws RangeError for a table of other lines.
+ * table of the very same lines at hand no line is read before it is wanted; one of other lines throws RangeError then.
  */
 export function cueIndex<T>(
-  lines: readonly Line<T>[],
+  lines: () => readonly Line<T>[],
   reading: (line: string) => Cue = readCue,
   laid?: CueTable,
 ): CueIndex<T> {
-  if (laid && laid.cues !== lines.length) throw new RangeError(`a table of ${laid.cues} cues for ${lines.length}`);
-  const cues: (Cue | undefined)[] = laid ? new Array(lines.length) : lines.map(({ text }) => reading(text));
-  const table = laid ?? tableOf(cues as readonly Cue[]);
+  let made: readonly Line<T>[] | undefined;
+  const line = (at: number): Line<T> => {
+    made ??= lines();
+    if (made.length !== table.cues) throw new RangeError(`a table of ${table.cues} cues for ${made.length}`);
+    return made[at]!;
+  };
+  const table = laid ?? tableOf(lines().map(({ text }) => reading(text)));
   const numbers = new Map<string, number>();
   const words: string[] = [];
-  for (const word of table.words) {
+  for (const word of partsOf(table.words)) {
     numbers.set(word, numbers.size);
     if (!isSign(word)) words.push(word);
   }
-  const entries: (Entry<T> | undefined)[] = new Array(lines.length);
-  const byWord = new Map<string, readonly number[]>();
-  for (let i = 0; i < table.keys.length; i++) byWord.set(table.keys[i]!, table.found[i]!);
+  const times = partsOf(table.times);
+  const found = partsOf(table.found);
+  const places = new Map<string, number>();
+  for (const word of partsOf(table.keys)) places.set(word, places.size);
+  const lists: (readonly number[] | undefined)[] = new Array(found.length);
+  const entries: (Entry<T> | undefined)[] = new Array(table.cues);
+  const read = (at: number): Entry<T> => {
+    const { text, of } = line(at);
+    return entryOf(reading(text), of, numbers);
+  };
   return {
     table,
-    byWord,
     words,
     numbers,
+    finds: (word) => places.has(word),
+    found: (word) => {
+      const place = places.get(word);
+      if (place === undefined) return none;
+      lists[place] ??= found[place]!.split(',').map(Number);
+      return lists[place];
+    },
+    entry: (at) => (entries[at] ??= read(at)),
     weight: (word) => {
       const number = numbers.get(word);
-      return number === undefined ? 1 : weightOf(word, table.times[number]!, table.cues);
+      return number === undefined ? 1 : weightOf(word, Number(times[number]), table.cues);
     },
-    entry: (at) => (entries[at] ??= entryOf(cues[at] ?? reading(lines[at]!.text), lines[at]!.of, numbers)),
   };
 }
+
+const partsOf = (text: string): string[] => (text === '' ? [] : text.split(' '));
 
 const entryOf = <T>(cue: Cue, of: T, numbers: ReadonlyMap<string, number>): Entry<T> => ({
   cue,
@@ -93,10 +119,10 @@ function tableOf(cues: readonly Cue[]): CueTable {
   }
   return {
     cues: cues.length,
-    words: [...spoken.keys()],
-    times: [...spoken.values()],
-    keys: [...found.keys()],
-    found: [...found.values()],
+    words: [...spoken.keys()].join(' '),
+    times: [...spoken.values()].join(' '),
+    keys: [...found.keys()].join(' '),
+    found: [...found.values()].join(' '),
   };
 }
 
@@ -115,21 +141,21 @@ function rarest({ needs }: Cue, weight: (word: string) => number): readonly stri
 const isSign = (word: string): boolean => word.startsWith('@') || word.startsWith('#');
 
 /** False when no cue can fit: none of the words is there that one of them must have. */
-export function isTouched<T>({ byWord }: CueIndex<T>, { places }: Heard): boolean {
-  for (const word of places.keys()) if (byWord.has(word)) return true;
+export function isTouched<T>({ finds }: CueIndex<T>, { places }: Heard): boolean {
+  for (const word of places.keys()) if (finds(word)) return true;
   return false;
 }
 
 /** Every cue that fits, with how well. */
 export function* heardIn<T>(index: CueIndex<T>, heard: Heard): Generator<HeardCue<T>> {
-  const { numbers, byWord, weight, entry } = index;
+  const { numbers, found, weight, entry } = index;
   const isSaid = new Uint8Array(numbers.size);
   for (const word of heard.places.keys()) {
     const number = numbers.get(word);
     if (number !== undefined) isSaid[number] = 1;
   }
   for (const word of heard.places.keys()) {
-    for (const at of byWord.get(word) ?? []) {
+    for (const at of found(word)) {
       const { cue, of, wants } = entry(at);
       const score = areSaid(wants, isSaid) ? fitOf(cue, heard, weight) : undefined;
       if (score !== undefined) yield { cue, of, score };

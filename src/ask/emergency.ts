@@ -34,7 +34,7 @@ const cardsById = new Map(emergencies.map((card) => [card.id, card]));
 const head = headOf(emergencyHeads);
 /** The cues of all emergencies. */
 export const index = cueIndex(
-  emergencies.flatMap(({ id, emergency }) => (emergency?.cues ?? []).map((text) => ({ text, of: id }))),
+  () => emergencies.flatMap(({ id, emergency }) => (emergency?.cues ?? []).map((text) => ({ text, of: id }))),
   (text) => readCue(text, head),
   laid?.emergencies,
 );
@@ -42,10 +42,13 @@ export const index = cueIndex(
 const byRank = [...emergencies].sort((a, b) => a.emergency!.rank - b.emergency!.rank).map(({ id }) => id);
 
 const small = new Set(emergencySmall);
-const vocabulary = vocabularyOf({ ...doubtHeads, ...emergencyHeads }, [
-  ...index.words,
-  ...[emergencyPlain, supposing, asking, askingLeave, somebodyKnown, emergencySmall].flat(),
-]);
+/** The words by which emergencies are told. */
+export const vocabulary = vocabularyOf(
+  { ...doubtHeads, ...emergencyHeads },
+  () => [index.words, emergencyPlain, supposing, asking, askingLeave, somebodyKnown, emergencySmall].flat(),
+  [],
+  laid?.emergencyWords,
+);
 
 /**
  * The emergencies that a text says are happening now, by the ids of their cards, the one to act on first at the head. What

@@ -23,8 +23,8 @@ export interface Engine {
   readonly small: ReadonlySet<string>;
   readonly weak: ReadonlySet<string>;
   readonly goals: CueIndex<Goal>;
-  /** Every goal there is, as a job carries it. */
-  readonly goalsByText: ReadonlyMap<string, Goal>;
+  /** A goal by its text, as a job carries it. */
+  readonly goalNamed: (text: string) => Goal | undefined;
   readonly options: CueIndex<OptionHeard>;
   readonly inWords: CueIndex<WordFigure>;
   /** Words that speak of a quantity without its figure, by its id. */
@@ -45,11 +45,12 @@ const farthest = 4;
 /** Makes a knowledge base ready to be asked; `laid` is what its own cues come to, where that is at hand. */
 export function engineOf(knowledge: Knowledge, laid?: LaidCues): Engine {
   const { quantities, limits, practices } = knowledge;
-  const asked = [...quantities.values(), ...limits.values(), ...practices.values()].filter((record) => record.cues);
-  const sought = [...asked, ...workGoals()];
+  const records = [...quantities.values(), ...limits.values(), ...practices.values()];
+  const sought = once(() => [...records.filter((record) => record.cues), ...workGoals()]);
   const goals = goalIndex(sought, tradeCue, laid?.goals);
-  const everyGoal: Goal[] = [...quantities.values(), ...limits.values(), ...practices.values(), ...sought].map(
-    ({ kind, id }) => ({ kind, id }),
+  const goalsByText = once(
+    () =>
+      new Map([...records, ...sought()].map(({ kind, id }): [string, Goal] => [goalText({ kind, id }), { kind, id }])),
   );
   const options = optionIndex(knowledge, tradeCue, laid?.options);
   const inWords = wordFigures(knowledge, tradeCue, laid?.inWords);
@@ -59,18 +60,20 @@ export function engineOf(knowledge: Knowledge, laid?: LaidCues): Engine {
   const small = new Set(smallWords);
   const vocabulary = vocabularyOf(
     heads,
-    [
-      ...goals.words,
-      ...byWord.keys(),
-      ...options.words,
-      ...inWords.words,
-      ...open.words,
-      ...commandWords,
-      ...smallWords,
-      ...weakWords,
-      ...plainWords,
-    ],
-    new Set(Object.values(spanish).flat()),
+    () =>
+      [
+        goals.words,
+        [...byWord.keys()],
+        options.words,
+        inWords.words,
+        open.words,
+        commandWords,
+        smallWords,
+        weakWords,
+        plainWords,
+      ].flat(),
+    Object.values(spanish).flat(),
+    laid?.words,
   );
   return {
     knowledge,
@@ -80,7 +83,7 @@ export function engineOf(knowledge: Knowledge, laid?: LaidCues): Engine {
     sides: [...quantities.values()].filter(({ inGroup }) => inGroup),
     titles: titlesOf(quantities.values(), vocabulary, small),
     goals,
-    goalsByText: new Map(everyGoal.map((goal) => [goalText(goal), goal])),
+    goalNamed: (text) => goalsByText().get(text),
     byWord,
     options,
     inWords,

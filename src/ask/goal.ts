@@ -19,12 +19,12 @@ export interface Scored extends Goal {
 
 /** The cues of all records. */
 export function goalIndex(
-  records: readonly { kind: GoalKind; id: string; cues?: readonly string[] }[],
+  records: () => readonly { kind: GoalKind; id: string; cues?: readonly string[] }[],
   reading: (line: string) => Cue,
   laid?: CueTable,
 ): CueIndex<Goal> {
   return cueIndex(
-    records.flatMap(({ kind, id, cues = [] }) => cues.map((text) => ({ text, of: { kind, id } }))),
+    () => records().flatMap(({ kind, id, cues = [] }) => cues.map((text) => ({ text, of: { kind, id } }))),
     reading,
     laid,
   );

@@ -1,8 +1,11 @@
 import { layKnowledge } from '../rules/knowledge.ts';
 import type { LaidKnowledge } from '../rules/laid.ts';
-import { index as emergencies } from './emergency.ts';
+import { commandIndex } from './commands.ts';
+import { index as emergencyIndex, vocabulary as emergencyVocabulary } from './emergency.ts';
 import { engine } from './engine.ts';
 import type { LaidCues } from './laid.ts';
+import { repairIndex } from './repairs.ts';
+import { stageIndex } from './step-stage.ts';
 
 /** What the build lays down in place of `rules/laid.ts`. */
 export const rules: LaidKnowledge = layKnowledge(engine.knowledge);
@@ -13,5 +16,10 @@ export const cues: LaidCues = {
   options: engine.options.table,
   inWords: engine.inWords.table,
   open: engine.open.table,
-  emergencies: emergencies.table,
+  commands: commandIndex.table,
+  repairs: repairIndex.table,
+  stages: stageIndex.table,
+  emergencies: emergencyIndex.table,
+  words: engine.vocabulary.lay(),
+  emergencyWords: emergencyVocabulary.lay(),
 };

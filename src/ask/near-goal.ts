@@ -27,7 +27,7 @@ export function nearIndex(
   small: ReadonlySet<string>,
 ): NearIndex {
   const words = new Map<string, { goal: Goal; words: Set<string> }>();
-  for (const at of new Set([...goals.byWord.values()].flat())) {
+  for (const at of new Set(goals.table.keys.split(' ').flatMap(goals.found))) {
     const entry = goals.entry(at);
     const key = goalText(entry.of);
     const found = words.get(key) ?? { goal: entry.of, words: new Set(more(entry.of)) };

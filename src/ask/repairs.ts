@@ -5,10 +5,11 @@ import type { Decision, DefectRecord, RepairRecord } from '../rules/shapes-work.
 import { type Work, work } from '../rules/work.ts';
 import { askFigure } from './clarify.ts';
 import { clarifying } from './clarifying.ts';
-import { type Cue, isHeard } from './cue.ts';
+import { cueIndex, heardIn } from './cue-index.ts';
 import { givenOf, keptOf } from './facts.ts';
 import { ignoredIn } from './ignored.ts';
 import { checksOn } from './judging.ts';
+import { laid } from './laid.ts';
 import { blank } from './refusal.ts';
 import type { Clarify, Reply } from './reply.ts';
 import { capital, saySource } from './say.ts';
@@ -129,12 +130,15 @@ function askDefect(scene: Scene, { defects }: Work): Reply {
   );
 }
 
-const named: readonly { readonly repair: RepairRecord; readonly cues: readonly Cue[] }[] = [
-  ...work.repairs.values(),
-].map((repair) => ({ repair, cues: repair.named.map((text) => tradeCue(text)) }));
+/** The cues by which repairs are named. */
+export const repairIndex = cueIndex(
+  () => [...work.repairs.values()].flatMap((repair) => repair.named.map((text) => ({ text, of: repair }))),
+  tradeCue,
+  laid?.repairs,
+);
 
 /** The repair a question names, as in "blade patch it?"; undefined when it names none, or leaves the choice open with "or". */
 function repairAskedIn(sentence: Sentence): RepairRecord | undefined {
-  const heard = named.filter(({ cues }) => cues.some((cue) => isHeard(cue, sentence)));
-  return heard.length === 1 && !sentence.places.has('or') ? heard[0]!.repair : undefined;
+  const [heard, ...others] = new Set(Array.from(heardIn(repairIndex, sentence), ({ of }) => of));
+  return others.length === 0 && !sentence.places.has('or') ? heard : undefined;
 }

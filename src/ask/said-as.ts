@@ -18,9 +18,10 @@ export function wordFigures(
   laid?: CueTable,
 ): CueIndex<WordFigure> {
   return cueIndex(
-    [...quantities.values()].flatMap((record) =>
-      (record.saidAs ?? []).flatMap(({ cues, ...figure }) => cues.map((text) => ({ text, of: { record, figure } }))),
-    ),
+    () =>
+      [...quantities.values()].flatMap((record) =>
+        (record.saidAs ?? []).flatMap(({ cues, ...figure }) => cues.map((text) => ({ text, of: { record, figure } }))),
+      ),
     reading,
     laid,
   );
@@ -33,7 +34,7 @@ export function openWords(
   laid?: CueTable,
 ): CueIndex<string> {
   return cueIndex(
-    [...quantities.values()].flatMap(({ id, spokenOf }) => (spokenOf ?? []).map((text) => ({ text, of: id }))),
+    () => [...quantities.values()].flatMap(({ id, spokenOf }) => (spokenOf ?? []).map((text) => ({ text, of: id }))),
     reading,
     laid,
   );

@@ -1,7 +1,9 @@
 import { type Entry, layingOf, sequence } from '../rules/procedure.ts';
 import { denial } from '../rules/words-kin.ts';
-import { work as shipped, type Work } from '../rules/work.ts';
-import { type Cue, isHeard } from './cue.ts';
+import { type Work, work } from '../rules/work.ts';
+import type { Cue } from './cue.ts';
+import { cueIndex, heardIn } from './cue-index.ts';
+import { laid } from './laid.ts';
 import type { Span } from './reply.ts';
 import type { Sentence } from './sentence.ts';
 import { isSmall } from './token.ts';
@@ -22,54 +24,55 @@ export interface LiftSaid {
   readonly from: Span;
 }
 
-interface StageCues {
-  readonly step: string;
-  readonly named: readonly Cue[];
-  readonly done: readonly Cue[];
-  readonly at: readonly Cue[];
+/** A cue of a stage of the work: its name, that it is done, that it is being done; or the question what comes next. */
+interface StageCue {
+  readonly stage: number;
+  readonly says: 'named' | 'done' | 'at' | 'next';
+  /** Place among the cues of its stage. */
+  readonly at: number;
 }
 
-const cuesOf = ({ steps }: Work): StageCues[] =>
-  sequence().map(({ id }) => {
-    const { doneCues = [], atCues = [], named = [] } = steps.get(id) ?? {};
-    const frames = named.flatMap((name) => stepFrames.done.map((line) => line.replace('NAME', name)));
-    return {
-      step: id,
-      named: named.map((text) => tradeCue(text)),
-      done: [...doneCues, ...frames].map((text) => tradeCue(text)),
-      at: atCues.map((text) => tradeCue(text)),
-    };
-  });
+const stages = sequence().map(({ id }) => id);
 
-const shippedCues = cuesOf(shipped);
+function stageLines({ steps }: Work): { readonly text: string; readonly of: StageCue }[] {
+  const lines = (stage: number, says: StageCue['says'], cues: readonly string[]) =>
+    cues.map((text, at) => ({ text, of: { stage, says, at } }));
+  return stages
+    .flatMap((id, stage) => {
+      const { doneCues = [], atCues = [], named = [] } = steps.get(id) ?? {};
+      const frames = named.flatMap((name) => stepFrames.done.map((line) => line.replace('NAME', name)));
+      return [
+        ...lines(stage, 'named', named),
+        ...lines(stage, 'done', [...doneCues, ...frames]),
+        ...lines(stage, 'at', atCues),
+      ];
+    })
+    .concat(lines(-1, 'next', stepAsks.next));
+}
+
+/** The cues of all stages. */
+export const stageIndex = cueIndex(() => stageLines(work), tradeCue, laid?.stages);
 
 /** The farthest stage that a sentence says is done, or else being done. */
-export function stageSaid(sentence: Sentence, work?: Work): Said | undefined {
-  return work ? stageIn(sentence, work) : heardOnce(stages, sentence, () => stageIn(sentence));
-}
+export const stageSaid = (sentence: Sentence): Said | undefined =>
+  farthest(sentence, 'done') ?? farthest(sentence, 'at') ?? spokenOf(sentence);
+
+type StageHeard = StageCue & { readonly cue: Cue };
 
 /** What was heard in sentences: a question is held against these cues again for each goal found in it. */
-const stages = new WeakMap<Sentence, { readonly is: Said | undefined }>();
-const nexts = new WeakMap<Sentence, { readonly is: boolean }>();
+const heard = new WeakMap<Sentence, readonly StageHeard[]>();
 
-function heardOnce<T>(heard: WeakMap<Sentence, { readonly is: T }>, sentence: Sentence, hear: () => T): T {
+function stagesHeard(sentence: Sentence): readonly StageHeard[] {
   const before = heard.get(sentence);
-  if (before) return before.is;
-  const is = hear();
-  heard.set(sentence, { is });
-  return is;
+  if (before) return before;
+  const found = Array.from(heardIn(stageIndex, sentence), ({ of, cue }) => ({ ...of, cue }));
+  heard.set(sentence, found);
+  return found;
 }
-
-function stageIn(sentence: Sentence, work?: Work): Said | undefined {
-  const all = [...(work ? cuesOf(work) : shippedCues)].reverse();
-  return farthest(all, sentence, true) ?? farthest(all, sentence, false) ?? spokenOf(all, sentence);
-}
-
-const nextCues = stepAsks.next.map((text) => tradeCue(text));
 
 /** True for a question what comes next. */
 export const asksNext = (sentence: Sentence): boolean =>
-  heardOnce(nexts, sentence, () => endsOnNow(sentence) || nextCues.some((cue) => isHeard(cue, sentence)));
+  endsOnNow(sentence) || stagesHeard(sentence).some(({ says }) => says === 'next');
 
 /** "Mix is dumped. Now?" */
 function endsOnNow({ tokens }: Sentence): boolean {
@@ -78,29 +81,28 @@ function endsOnNow({ tokens }: Sentence): boolean {
 }
 
 /** "Just got through sweeping, what's up next": of who asks what comes next, what they speak of is behind them, unless they deny it. */
-function spokenOf(stages: readonly StageCues[], sentence: Sentence): Said | undefined {
-  if (!asksNext(sentence) || notYet.some((word) => sentence.places.has(word))) return undefined;
-  for (const { step, named } of stages) {
-    const cue = named.find((each) => isHeard(each, sentence));
-    if (cue) return { step, done: true, from: placeOf(cue, sentence) };
-  }
-  return undefined;
-}
+const spokenOf = (sentence: Sentence): Said | undefined =>
+  asksNext(sentence) && !notYet.some((word) => sentence.places.has(word)) ? farthest(sentence, 'named') : undefined;
 
 /** Words that keep what is spoken of from being done. */
 const notYet = ['before', 'until', 'if', 'when', 'how', 'between', ...denial.split(' ')];
 
-function farthest(stages: readonly StageCues[], sentence: Sentence, done: boolean): Said | undefined {
-  for (const stage of stages) {
-    const cue = (done ? stage.done : stage.at).find((each) => isHeard(each, sentence));
-    if (cue) return { step: stage.step, done, from: placeOf(cue, sentence) };
+/** Of the cues heard that say this, the first one of the farthest stage; of what is not said to be going on, it is done. */
+function farthest(sentence: Sentence, says: 'named' | 'done' | 'at'): Said | undefined {
+  let best: StageHeard | undefined;
+  for (const each of stagesHeard(sentence)) {
+    if (each.says !== says || (best && (best.stage > each.stage || (best.stage === each.stage && best.at <= each.at))))
+      continue;
+    best = each;
   }
-  return undefined;
+  return best && { step: stages[best.stage]!, done: says !== 'at', from: placeOf(best.cue, sentence) };
 }
 
 /** The steps that a sentence names, in the order of the work: "between the tack and the first lift". */
-export const stepsNamed = (sentence: Sentence): string[] =>
-  shippedCues.flatMap(({ step, named }) => (named.some((cue) => isHeard(cue, sentence)) ? [step] : []));
+export function stepsNamed(sentence: Sentence): string[] {
+  const named = new Set(stagesHeard(sentence).flatMap(({ stage, says }) => (says === 'named' ? [stage] : [])));
+  return stages.filter((_, stage) => named.has(stage));
+}
 
 function placeOf(cue: Cue, { places, tokens }: Sentence): Span {
   const word = cue.needs.flat(2).find((each) => places.has(each));

@@ -80,7 +80,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
       : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
   const titled = only || sentence.places.has('@check') ? undefined : titleAsked(sentence, engine.titles);
   const named = namedUnits(items);
-  const old = engine.goalsByText.get(past.goal ?? '');
+  const old = engine.goalNamed(past.goal ?? '');
   const why =
     only || !sentence.places.has('@why') ? undefined : whyGoal(engine, sentence, goalsOf(engine.goals, sentence));
   const stated = only || why ? undefined : statedLimit(engine, sentence, sought, take);

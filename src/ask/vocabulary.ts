@@ -7,14 +7,19 @@ export interface Vocabulary {
     words: readonly string[],
     at: number,
   ) => { readonly head: string; readonly length: number } | undefined;
+  /** What can be kept of it. Throws RangeError for a word that holds a sign of the text it is kept in. */
+  readonly lay: () => LaidWords;
 }
 
 /** The head word of a word as it stands, without mending slips: for the words of records. */
 export function headOf(heads: Readonly<Record<string, readonly string[]>>): (word: string) => string {
-  const known = new Map(
-    Object.entries(heads).flatMap(([head, aliases]) => aliases.map((alias) => [alias, head] as const)),
-  );
-  return (word) => (Object.hasOwn(heads, word) ? word : (known.get(word) ?? word));
+  let known: Map<string, string> | undefined;
+  const learn = (): Map<string, string> => {
+    known = new Map();
+    for (const [head, aliases] of Object.entries(heads)) for (const alias of aliases) known.set(alias, head);
+    return known;
+  };
+  return (word) => (Object.hasOwn(heads, word) ? word : ((known ?? learn()).get(word) ?? word));
 }
 
 /** Words this long may have one slip; shorter ones must be typed as they are. */
@@ -22,38 +27,25 @@ const sure = 5;
 const endings = [/s$/, /es$/, /ing$/, /ed$/, /d$/];
 const restored = ['', 'e'];
 
-/** A vocabulary from head words with their aliases, and plain words that stand for themselves. Of `exact` words no slip is mended. */
+/**
+ * A vocabulary from head words with their aliases, and plain words that stand for themselves. Of `exact` words no slip is
+ * mended. `laid` is what these very words come to, where that is at hand.
+ */
 export function vocabularyOf(
   heads: Readonly<Record<string, readonly string[]>>,
-  plain: Iterable<string>,
-  exact: ReadonlySet<string> = new Set(),
+  plain: () => Iterable<string>,
+  exact: Iterable<string> = [],
+  laid?: LaidWords,
 ): Vocabulary {
-  const known = new Map<string, string>();
-  const phrases = new Map<string, { words: string[]; head: string }[]>();
-  const learn = (word: string, head: string): void => {
-    if (!known.has(word)) known.set(word, head);
-  };
-  for (const [head, aliases] of Object.entries(heads)) {
-    for (const alias of [head, ...aliases]) {
-      const words = alias.split(' ');
-      if (words.length === 1) learn(alias, head);
-      else
-        phrases.set(
-          words[0]!,
-          [...(phrases.get(words[0]!) ?? []), { words, head }].sort((a, b) => b.words.length - a.words.length),
-        );
-    }
-  }
-  for (const word of plain) learn(word, word);
-  const slips = slipsOf([...known.keys()].filter((word) => !exact.has(word)));
+  const { known, phrases } = laid ? unpacked(laid) : learnt(heads, plain());
+  let slips: ReadonlyMap<string, readonly string[]> | undefined;
   const remembered = new Map<string, string>();
-
+  const slip = (word: string): string | undefined => {
+    slips ??= slipsOf(known.keys(), new Set(exact));
+    return known.get(slipped(word, slips, known) ?? '');
+  };
   const find = (word: string): string =>
-    known.get(word) ??
-    known.get(owned(word)) ??
-    ended(owned(word), known) ??
-    known.get(slipped(word, slips, known) ?? '') ??
-    owned(word);
+    known.get(word) ?? known.get(owned(word)) ?? ended(owned(word), known) ?? slip(word) ?? owned(word);
   return {
     head: (word) => {
       const before = remembered.get(word);
@@ -63,10 +55,95 @@ export function vocabularyOf(
       return head;
     },
     phrase: (words, at) => {
-      for (const { words: wanted, head } of phrases.get(words[at]!) ?? []) {
+      for (const { words: wanted, head } of phrases(words[at]!)) {
         if (wanted.every((word, i) => words[at + i] === word)) return { head, length: wanted.length };
       }
       return undefined;
+    },
+    lay: () => layWords(learnt(heads, plain())),
+  };
+}
+
+/** An alias of several words. */
+interface Phrase {
+  readonly words: readonly string[];
+  readonly head: string;
+}
+
+interface Learnt {
+  readonly known: ReadonlyMap<string, string>;
+  /** The aliases that start with a word, the longest first. */
+  readonly phrases: (first: string) => readonly Phrase[];
+}
+
+const noPhrases: readonly Phrase[] = [];
+
+function learnt(
+  heads: Readonly<Record<string, readonly string[]>>,
+  plain: Iterable<string>,
+): Learnt & {
+  readonly all: ReadonlyMap<string, readonly Phrase[]>;
+} {
+  const known = new Map<string, string>();
+  const phrases = new Map<string, Phrase[]>();
+  const learn = (word: string, head: string): void => {
+    if (!known.has(word)) known.set(word, head);
+  };
+  for (const [head, aliases] of Object.entries(heads)) {
+    for (const alias of [head, ...aliases]) {
+      const words = alias.split(' ');
+      const before = phrases.get(words[0]!);
+      if (words.length === 1) learn(alias, head);
+      else if (before) before.push({ words, head });
+      else phrases.set(words[0]!, [{ words, head }]);
+    }
+  }
+  for (const word of plain) learn(word, word);
+  for (const list of phrases.values()) list.sort((a, b) => b.words.length - a.words.length);
+  return { known, phrases: (first) => phrases.get(first) ?? noPhrases, all: phrases };
+}
+
+/** What the words of a vocabulary come to, as texts that can be kept. */
+export interface LaidWords {
+  /** Every word, with its head after `=` where that is another, apart by spaces. */
+  readonly known: string;
+  /** The aliases of several words with their heads, those that start alike in one line, apart by `|`. */
+  readonly phrases: string;
+}
+
+function layWords({ known, all }: ReturnType<typeof learnt>): LaidWords {
+  for (const word of [...known].flat()) if (/[ =|\n]/.test(word)) throw new RangeError(`"${word}" cannot be kept`);
+  return {
+    known: Array.from(known, ([word, head]) => (word === head ? word : `${word}=${head}`)).join(' '),
+    phrases: Array.from(all.values(), (list) =>
+      list.map(({ words, head }) => `${words.join(' ')}=${head}`).join('|'),
+    ).join('\n'),
+  };
+}
+
+function unpacked({ known: words, phrases }: LaidWords): Learnt {
+  const known = new Map<string, string>();
+  for (const each of words.split(' ')) {
+    const at = each.indexOf('=');
+    if (at < 0) known.set(each, each);
+    else known.set(each.slice(0, at), each.slice(at + 1));
+  }
+  const lines = new Map<string, string>();
+  for (const line of phrases.split('\n')) lines.set(line.slice(0, line.indexOf(' ')), line);
+  const read = new Map<string, readonly Phrase[]>();
+  return {
+    known,
+    phrases: (first) => {
+      const line = lines.get(first);
+      if (line === undefined) return noPhrases;
+      const before = read.get(first);
+      if (before) return before;
+      const list = line.split('|').map((each): Phrase => {
+        const [phrase, head] = each.split('=');
+        return { words: phrase!.split(' '), head: head! };
+      });
+      read.set(first, list);
+      return list;
     },
   };
 }
@@ -88,36 +165,30 @@ function ended(word: string, known: ReadonlyMap<string, string>): string | undef
   return undefined;
 }
 
-/** Each word with one letter left out, so that a slip is found without comparing with every word. */
-function slipsOf(words: Iterable<string>): Map<string, string[]> {
+/** Words by their first letter and their length, so that a slip is not sought among all of them. */
+function slipsOf(words: Iterable<string>, exact: ReadonlySet<string>): Map<string, string[]> {
   const slips = new Map<string, string[]>();
   for (const word of words) {
-    if (word.length < sure) continue;
-    for (const key of withoutOne(word)) {
-      const list = slips.get(key);
-      if (list) list.push(word);
-      else slips.set(key, [word]);
-    }
+    if (word.length < sure || exact.has(word)) continue;
+    const key = `${word[0]}${word.length}`;
+    const list = slips.get(key);
+    if (list) list.push(word);
+    else slips.set(key, [word]);
   }
   return slips;
-}
-
-function* withoutOne(word: string): Generator<string> {
-  yield word;
-  for (let i = 1; i < word.length; i++) yield word.slice(0, i) + word.slice(i + 1);
 }
 
 /** The one known word a slip away; undefined when there is none. The first letter is taken to be right. */
 function slipped(
   word: string,
-  slips: ReadonlyMap<string, string[]>,
+  slips: ReadonlyMap<string, readonly string[]>,
   known: ReadonlyMap<string, string>,
 ): string | undefined {
   if (word.length < sure) return undefined;
   let found: string | undefined;
-  for (const key of withoutOne(word)) {
-    for (const candidate of slips.get(key) ?? []) {
-      if (candidate[0] !== word[0] || !oneSlip(word, candidate)) continue;
+  for (let length = word.length - 1; length <= word.length + 1; length++) {
+    for (const candidate of slips.get(`${word[0]}${length}`) ?? []) {
+      if (!oneSlip(word, candidate)) continue;
       if (found && known.get(found) !== known.get(candidate)) return undefined;
       found ??= candidate;
     }

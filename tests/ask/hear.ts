@@ -24,7 +24,7 @@ export const vocabulary: Vocabulary = vocabularyOf(
     check: ['can', 'ok'],
     'wheel-path': ['wheel path', 'wheel track'],
   },
-  [
+  () => [
     'why',
     'how',
     'what',

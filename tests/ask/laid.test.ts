@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { cueIndex } from '../../src/ask/cue-index.ts';
-import { index as emergencies } from '../../src/ask/emergency.ts';
 import { engine, engineOf } from '../../src/ask/engine.ts';
 import { cues, rules } from '../../src/ask/laying.ts';
+import { vocabularyOf } from '../../src/ask/vocabulary.ts';
 import { knowledge, knowledgeOf } from '../../src/rules/knowledge.ts';
+import { heads } from '../../src/rules/words.ts';
 
 /** As the build writes it down. */
 const kept = <T>(data: T): T => JSON.parse(JSON.stringify(data));
@@ -14,13 +15,24 @@ const engineAgain = engineOf(again, kept(cues));
 describe('what the build lays down comes to the same as reading the records afresh', () => {
   test.each(['goals', 'options', 'inWords', 'open'] as const)('the cues of %s', (name) => {
     const [fresh, laid] = [engine[name], engineAgain[name]];
-    expect([...laid.byWord]).toEqual([...fresh.byWord]);
     expect(laid.words).toEqual(fresh.words);
     for (let at = 0; at < fresh.table.cues; at++) expect(laid.entry(at)).toEqual(fresh.entry(at));
-    for (const word of [...fresh.words, '@check', 'elephant']) expect(laid.weight(word)).toBe(fresh.weight(word));
+    for (const word of [...fresh.words, '@check', 'elephant']) {
+      expect(laid.weight(word)).toBe(fresh.weight(word));
+      expect(laid.found(word)).toEqual(fresh.found(word));
+      expect(laid.finds(word)).toBe(fresh.finds(word));
+    }
   });
 
-  test('the cues of emergencies', () => expect(cues.emergencies).toEqual(emergencies.table));
+  test('the words', () => {
+    const typed = Object.entries(heads).flat(2);
+    const [fresh, laid] = [engine.vocabulary, engineAgain.vocabulary];
+    for (const word of [...typed, ...typed.map((word) => word.replace(/(?<=^...)./, '')), 'elephant']) {
+      const words = word.split(' ');
+      expect(laid.phrase(words, 0)).toEqual(fresh.phrase(words, 0));
+      expect(laid.head(word)).toBe(fresh.head(word));
+    }
+  });
 
   test('the formulas, turned round for every figure', () => {
     const { methods } = knowledge.network;
@@ -32,7 +44,10 @@ describe('what the build lays down comes to the same as reading the records afre
   });
 
   test('a table of other cues is refused', () => {
-    const { table } = cueIndex([{ text: 'how-many ton', of: 1 }]);
-    expect(() => cueIndex([], undefined, table)).toThrow(RangeError);
+    const { table } = cueIndex(() => [{ text: 'how-many ton', of: 1 }]);
+    expect(() => cueIndex(() => [], undefined, table).entry(0)).toThrow(RangeError);
   });
+
+  test('a word that cannot be kept is refused', () =>
+    expect(() => vocabularyOf({ 'a=b': [] }, () => []).lay()).toThrow(RangeError));
 });

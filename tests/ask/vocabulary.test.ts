@@ -30,13 +30,13 @@ describe('a typed word and its head', () => {
   ])('is not mended: %s', (_, typed) => expect(vocabulary.head(typed)).toBe(typed));
 
   test('a slip that two words are equally near to stands as typed', () => {
-    const two = vocabularyOf({}, ['grader', 'graded']);
+    const two = vocabularyOf({}, () => ['grader', 'graded']);
     expect(two.head('gradex')).toBe('gradex');
   });
 });
 
 test('an alias of several words is found where it starts, the longest first', () => {
-  const phrases = vocabularyOf({ far: ['how far'], long: ['how far out'] }, []);
+  const phrases = vocabularyOf({ far: ['how far'], long: ['how far out'] }, () => []);
   expect(phrases.phrase(['how', 'far', 'out'], 0)).toEqual({ head: 'long', length: 3 });
   expect(phrases.phrase(['how', 'far', 'is'], 0)).toEqual({ head: 'far', length: 2 });
   expect(phrases.phrase(['so', 'how', 'far'], 0)).toBeUndefined();

@@ -47,7 +47,11 @@ describe('what was asked for', () => {
 describe('the cues', () => {
   const cues = quizAsks.map((text) => readCue(text));
   /** The words of the records' own language, and those of these cues. */
-  const vocabulary = vocabularyOf(heads, [...cues.flatMap((cue) => [...wordsOf(cue)]), ...smallWords, ...plainWords]);
+  const vocabulary = vocabularyOf(heads, () => [
+    ...cues.flatMap((cue) => [...wordsOf(cue)]),
+    ...smallWords,
+    ...plainWords,
+  ]);
   const isAsked = (question: string): boolean => {
     const sentence = sentenceOf(read(question, {}), vocabulary, engine.small);
     return cues.some((cue) => isHeard(cue, sentence));
