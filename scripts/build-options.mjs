@@ -7,7 +7,7 @@ const shared = {
 };
 
 /**
- * CommonJS, since only that can be started from code that the engine has compiled before (`load.mjs`). Letters beyond
+ * CommonJS, since only that can be started from code that the engine has compiled before (`load.cjs`). Letters beyond
  * ASCII are escaped, so that the text is read and held at one byte a letter.
  */
 export const forNode = {

@@ -1,3 +1,2 @@
 export declare const bundles: readonly { readonly entry: string; readonly out: string; readonly runsIn: string }[];
 export declare function ensureBuilt(root: string): Promise<boolean>;
-export declare function signatureOf(root: string): string;

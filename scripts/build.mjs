@@ -1,6 +1,7 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { marked } from './load.mjs';
+import { buildStamp, isBuilt, signatureOf } from './fresh.cjs';
+import { marked } from './load.cjs';
 
 /** What is built for Node: the entry, if it is there, into one file. */
 export const bundles = [
@@ -9,8 +10,6 @@ export const bundles = [
   { entry: 'src/server/quiz-command.ts', out: 'dist/quiz.cjs' },
   { entry: 'src/server/store-command.ts', out: 'dist/store.cjs' },
 ];
-
-const watched = ['src', 'content', 'scripts', 'package.json', 'package-lock.json', 'tsconfig.json'];
 
 /**
  * Rebuilds the bundles when a source has changed since the last build. Gives false when a source cannot be built; the
@@ -23,7 +22,7 @@ export async function ensureBuilt(root) {
     // Taken before the build: a file saved meanwhile makes the next run build again.
     const signature = signatureOf(root);
     if (isBuilt(root, signature)) return true;
-    rmSync(stampPath(root), { force: true });
+    rmSync(buildStamp(root), { force: true });
     const present = bundles.filter(({ entry }) => existsSync(join(root, entry)));
     const { buildClient } = await import('./build-client.mjs');
     const client = buildClient(root);
@@ -35,41 +34,9 @@ export async function ensureBuilt(root) {
       rmSync(join(root, 'dist/client'), { recursive: true, force: true });
       return false;
     }
-    writeFileSync(stampPath(root), signature);
+    writeFileSync(buildStamp(root), signature);
     return true;
   });
-}
-
-/**
- * Count, size and age of all sources in one line: the same line means that nothing was added, removed or changed. It is
- * made at every start, so it is short of comforts: joining paths by hand halves its time.
- */
-export function signatureOf(root) {
-  const seen = { node: process.version, entries: 0, bytes: 0, newest: 0, times: 0 };
-  for (const name of watched) lookThrough(`${root}/${name}`, seen);
-  return JSON.stringify(seen);
-}
-
-function lookThrough(path, seen) {
-  const stats = statSync(path, quietly);
-  if (!stats) return;
-  const time = stats.mtimeMs;
-  seen.entries += 1;
-  seen.bytes += stats.size;
-  if (time > seen.newest) seen.newest = time;
-  // A sum of times as well: an older file put in place of another would not show in the newest one.
-  seen.times = (seen.times + time) % 1e12;
-  if (stats.isDirectory()) for (const name of readdirSync(path)) lookThrough(`${path}/${name}`, seen);
-}
-
-const quietly = { throwIfNoEntry: false };
-
-function isBuilt(root, signature) {
-  try {
-    return readFileSync(stampPath(root), 'utf8') === signature;
-  } catch {
-    return false;
-  }
 }
 
 /** What a start need not work out again; undefined when a source cannot be built. */
@@ -101,5 +68,3 @@ async function build(root, { entry, out }, laid) {
     return false; // esbuild has printed each error with its place.
   }
 }
-
-const stampPath = (root) => join(root, 'dist/.build-stamp');

@@ -1,7 +1,6 @@
 import { existsSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-
-const machine = `${process.version} ${process.platform} ${process.arch}`;
+import { installed, installStamp, isInstalled, machine } from './fresh.cjs';
 
 /**
  * Makes sure that node_modules is what package-lock.json says, for this Node and this machine. Everything the installer
@@ -19,15 +18,9 @@ export async function ensureInstalled(root) {
 
 /** True when the stamp of the last install still holds. The lock file is hashed only when its time or size has changed. */
 export async function isFresh(root) {
-  let kept;
-  try {
-    kept = JSON.parse(readFileSync(stampPath(root), 'utf8'));
-  } catch {
-    return false;
-  }
-  if (kept.machine !== machine) return false;
-  const { size, mtimeMs } = statSync(lockfilePath(root));
-  if (kept.size === size && kept.mtimeMs === mtimeMs) return true;
+  const kept = installed(root);
+  if (!kept) return false;
+  if (isInstalled(root)) return true;
   if (kept.hash !== (await hashOf(root))) return false;
   await stamp(root);
   return true;
@@ -81,7 +74,7 @@ function npm() {
 async function stamp(root) {
   const { size, mtimeMs } = statSync(lockfilePath(root));
   const hash = await hashOf(root);
-  writeFileSync(stampPath(root), JSON.stringify({ hash, machine, size, mtimeMs }));
+  writeFileSync(installStamp(root), JSON.stringify({ hash, machine, size, mtimeMs }));
 }
 
 async function hashOf(root) {
@@ -93,4 +86,3 @@ async function hashOf(root) {
 }
 
 const lockfilePath = (root) => join(root, 'package-lock.json');
-const stampPath = (root) => join(root, 'node_modules/.install-stamp');

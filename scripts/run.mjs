@@ -2,7 +2,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ensureBuilt } from './build.mjs';
 import { ensureInstalled } from './install.mjs';
-import { load } from './load.mjs';
+import { runMain, sayFault } from './load.cjs';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const oldestNode = [20, 19];
@@ -25,7 +25,7 @@ const commands = {
 
 async function runBundle(name, args) {
   if (!(await ensureBuilt(root))) throw new Error('The build failed; the lines above say where.');
-  return load(join(root, 'dist', `${name}.cjs`)).main(args);
+  return runMain(join(root, 'dist', `${name}.cjs`), args);
 }
 
 async function launch([name, ...args]) {
@@ -44,7 +44,5 @@ async function launch([name, ...args]) {
 try {
   process.exitCode = await launch(process.argv.slice(2));
 } catch (fault) {
-  // A plain Error is worded for the person at the keyboard; anything else is a fault in the program.
-  process.stderr.write(`${fault.constructor === Error ? fault.message : fault.stack}\n`);
-  process.exitCode = 1;
+  sayFault(fault);
 }

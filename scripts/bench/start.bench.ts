@@ -6,7 +6,7 @@ import { typicalQuestion } from './questions.ts';
 const request = JSON.stringify({ question: typicalQuestion });
 const launches = 15;
 const commands = {
-  real: ['scripts/run.mjs', 'start'],
+  real: ['scripts/run.cjs', 'start'],
   hello: ['dist/bench/canned.server.cjs'],
 };
 

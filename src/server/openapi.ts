@@ -2,7 +2,6 @@ import * as z from 'zod';
 import type { Reply, Request } from '../ask/reply.ts';
 import { jobPaths } from './openapi-job.ts';
 import { quizPaths } from './openapi-quiz.ts';
-import { replySchema } from './schema/reply.ts';
 import { requestSchema } from './schema/request.ts';
 import { syncedSchema, syncSchema } from './schema/sync.ts';
 import { en } from './wording/en.ts';
@@ -14,7 +13,7 @@ const firstQuestion: Request = { question: 'how many tons for 300 x 12 ft at 2 i
 const followUp: Request = { question: 'and at 14 feet?', units: 'us' };
 
 /** The API as an OpenAPI 3.1 document, made from the schemas that requests are held against; its examples are real replies. */
-export function openApi(ask: (request: Request) => Reply) {
+export async function openApi(ask: (request: Request) => Reply) {
   const first = ask(firstQuestion);
   const second: Request = { ...followUp, job: first.job };
   return {
@@ -60,7 +59,7 @@ export function openApi(ask: (request: Request) => Reply) {
         },
       },
     },
-    components: { schemas: schemas() },
+    components: { schemas: await schemas() },
   };
 }
 
@@ -98,7 +97,9 @@ export const healthSchema = z
   .meta({ id: 'Health' });
 
 /** Every schema under its own name; a part that has a name is referred to, not repeated. */
-function schemas(): Record<string, unknown> {
+async function schemas(): Promise<Record<string, unknown>> {
+  // Made only now: no answer is held against it, so no start need pay for it.
+  const { replySchema } = await import('./schema/reply.ts');
   const all = z.toJSONSchema(
     z.tuple([requestSchema, replySchema, problemSchema, healthSchema, syncSchema, syncedSchema]),
   );

@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync, rmSync, statSync, utimesSync } f
 import { join } from 'node:path';
 import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
-import { signatureOf } from '../../scripts/build.mjs';
+import { signatureOf } from '../../scripts/fresh.cjs';
 import { launch, lendPackages, put, smallProject } from './project.ts';
 
 const saying = (words: string) => ({

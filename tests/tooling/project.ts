@@ -22,7 +22,7 @@ export function smallProject(files: Readonly<Record<string, string>> = {}): stri
     'package.json': JSON.stringify({
       name: 'small',
       type: 'module',
-      scripts: { start: 'exec node scripts/run.mjs start' },
+      scripts: { start: 'exec node scripts/run.cjs start' },
     }),
     'package-lock.json': JSON.stringify({ lockfileVersion: 3, packages: { '': {} } }),
     'fake/package.json': '{}',
@@ -58,7 +58,7 @@ export function launch(
   return new Promise((settle) => {
     execFile(
       process.execPath,
-      [join(root, 'scripts/run.mjs'), ...args],
+      [join(root, 'scripts/run.cjs'), ...args],
       { env: { ...process.env, npm_execpath: join(root, 'fake/npm-cli.js'), LENT: here, ...env }, timeout: 20_000 },
       (fault, stdout, stderr) => settle({ code: fault ? Number(fault.code ?? 1) : 0, stdout, stderr }),
     );

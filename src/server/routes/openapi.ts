@@ -8,9 +8,9 @@ const path = '/openapi.json';
 /** GET /openapi.json: what the API takes and gives. */
 export function openApiRoute(app: App, { ask }: Doors): void {
   let document: ReturnType<typeof openApi> | undefined;
-  app.get(path, (c) => {
+  app.get(path, async (c) => {
     document ??= openApi(ask);
-    return c.json(document);
+    return c.json(await document);
   });
   onlyThese(app, path, ['GET']);
 }
