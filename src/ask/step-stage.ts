@@ -116,7 +116,7 @@ export function liftSaid(sentence: Sentence): LiftSaid | undefined {
     let before = at - 1;
     while (isSmall(tokens[before], small)) before--;
     const word = tokens[before];
-    if (word?.kind === 'word' && ordinals[word.head]) return { lift: ordinals[word.head]!, from: word.at };
+    if (word?.kind === 'word' && ordinals.has(word.head)) return { lift: ordinals.get(word.head)!, from: word.at };
     if (word?.kind === 'word' && lastWords.includes(word.head)) return { lift: 'last', from: word.at };
     const after = tokens[at + 1];
     if (after?.kind === 'figure' && after.figure.unit === undefined && Number.isInteger(after.figure.number))
@@ -124,8 +124,8 @@ export function liftSaid(sentence: Sentence): LiftSaid | undefined {
   }
   // "The second one is rolled", where the lifts were spoken of before.
   for (const [at, token] of tokens.entries())
-    if (token.kind === 'word' && ordinals[token.head] && isOne(tokens[at + 1]))
-      return { lift: ordinals[token.head]!, from: token.at };
+    if (token.kind === 'word' && ordinals.has(token.head) && isOne(tokens[at + 1]))
+      return { lift: ordinals.get(token.head)!, from: token.at };
   return undefined;
 }
 

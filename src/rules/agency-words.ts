@@ -10,6 +10,7 @@ export const agencyWords = {
   mustBeNumber: (key: string) => `${key} must be a number, without quotes`,
   noSuchName: (name: string, nearest: string | undefined, known: readonly string[]) =>
     `there is no ${name} here${nearest ? ` (did you mean ${nearest}?)` : known.length ? `; there is ${known.join(', ')}` : ''}`,
+  mustBeOneOf: (key: string, known: readonly string[]) => `${key} must be one of ${known.join(', ')}`,
   noSuchEnd: (rule: string, end: string, other: string) => `${rule} has no ${end}: give its ${other}`,
   noBound: (rule: string) => `${rule} has neither a min nor a max: give the one that is yours`,
   crossed: (min: string, max: string) => `the min, ${min}, is above the max, ${max}`,

@@ -100,7 +100,10 @@ function rowOf(
 ): [string, OwnRow] {
   const option = row[by.id];
   if (typeof option !== 'string' || !Object.hasOwn(rows, option))
-    throw new FileFault(`${place}.${by.id}`, unknownName(String(option), Object.keys(rows)));
+    throw new FileFault(
+      `${place}.${by.id}`,
+      typeof option === 'string' ? unknownName(option, Object.keys(rows)) : words.mustBeOneOf(by.id, Object.keys(rows)),
+    );
   const own = [by.id, 'unit', ...columns.map(({ name }) => name)];
   const others = Object.keys(row).filter((key) => !own.includes(key));
   const [key] = others;

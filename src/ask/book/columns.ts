@@ -65,7 +65,7 @@ function quantityNamed(key: string, { vocabulary, byWord, titles, knowledge }: E
   for (const { words: title, record } of titles().get(heads.at(-1)!) ?? [])
     if (title.length === heads.length && title.every((word, i) => word === heads[i])) return record.id;
   const known = words.figures as Readonly<Record<string, string>>;
-  for (const word of [...key.split(' '), ...heads]) if (known[word]) return known[word];
+  for (const word of [...key.split(' '), ...heads]) if (Object.hasOwn(known, word)) return known[word];
   for (const head of heads) {
     const patch = byWord.get(head)?.find(({ plain }) => plain);
     if (patch) return patch.id;

@@ -48,7 +48,8 @@ function countIn(words: readonly string[]): number | undefined {
     if (/^[0-9]{1,6}$/.test(word)) return [Number(word)];
     const [first = '', unit] = word.split('-');
     const number =
-      countWords[word] ?? (unit?.startsWith('question') ? (countWords[first] ?? plainNumber(first)) : undefined);
+      countWords.get(word) ??
+      (unit?.startsWith('question') ? (countWords.get(first) ?? plainNumber(first)) : undefined);
     return number === undefined || Number.isNaN(number) ? [] : [number];
   });
   return found[0];
@@ -70,7 +71,7 @@ function without(words: readonly string[], phrases: readonly string[]): string[]
 function strangeTopic(words: readonly string[]): string | undefined {
   const at = words.findIndex((word) => onWords.includes(word));
   if (at < 0 || words.some((word) => everythingWords.includes(word))) return undefined;
-  const known = new Set([...besideTopic, ...Object.keys(countWords), ...Object.values(levelWords).flat()]);
+  const known = new Set([...besideTopic, ...countWords.keys(), ...Object.values(levelWords).flat()]);
   const left = words.slice(at + 1).filter((word) => !known.has(word) && !/^[0-9]/.test(word));
   return left.length ? left.slice(0, 3).join(' ') : undefined;
 }

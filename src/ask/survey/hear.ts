@@ -37,8 +37,11 @@ export function hearSurvey({ knowledge }: Engine, request: Request, job: Job): H
   const old = job.survey;
   const metric = (request.units ?? job.units) === 'metric';
   const sheet = readSurvey(question);
-  if (sheet && sheet.rows.reduce((sum, { readings }) => sum + readings.length, 0) <= mostReadings)
-    return fromSheet(sheet, { wanted: request.units, question, turn, metric, most: deepestOf(knowledge) });
+  if (sheet && sheet.rows.reduce((sum, { readings }) => sum + readings.length, 0) <= mostReadings) {
+    const heard = fromSheet(sheet, { wanted: request.units, question, turn, metric, most: deepestOf(knowledge) });
+    // Where none of the readings can be one, the figures are asked about as any others.
+    if (heard.survey.rows.length > 0) return heard;
+  }
   if (!old) return undefined;
   const kept = {
     wanted: request.units,
@@ -150,7 +153,7 @@ function fromSheet(
       : [];
   const step =
     sheet.step && sheet.width === undefined
-      ? { ...sheet.step, number: sheet.step.number * (rows[0]!.readings.length - 1) }
+      ? { ...sheet.step, number: sheet.step.number * ((rows[0]?.readings.length ?? 1) - 1) }
       : undefined;
   const edge = sheet.straightedge?.length;
   return {

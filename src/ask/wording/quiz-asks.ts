@@ -74,30 +74,32 @@ export const levelWords: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Numbers of questions in words. */
-export const countWords: Readonly<Record<string, number>> = {
-  no: 0,
-  zero: 0,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  dozen: 12,
-  fifteen: 15,
-  twenty: 20,
-  'twenty-five': 25,
-  thirty: 30,
-  forty: 40,
-  fifty: 50,
-  hundred: 100,
-};
+export const countWords: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    no: 0,
+    zero: 0,
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    dozen: 12,
+    fifteen: 15,
+    twenty: 20,
+    'twenty-five': 25,
+    thirty: 30,
+    forty: 40,
+    fifty: 50,
+    hundred: 100,
+  }),
+);
 
 /** Words that stand before what a quiz is on. */
 export const onWords: readonly string[] = ['on', 'about', 'covering', 'regarding'];

@@ -73,25 +73,27 @@ export const stepFrames = {
 } as const;
 
 /** Which lift a word means, counted from the bottom. */
-export const ordinals: Readonly<Record<string, number>> = {
-  first: 1,
-  '1st': 1,
-  bottom: 1,
-  second: 2,
-  '2nd': 2,
-  third: 3,
-  '3rd': 3,
-  fourth: 4,
-  '4th': 4,
-  fifth: 5,
-  '5th': 5,
-  sixth: 6,
-  '6th': 6,
-  seventh: 7,
-  '7th': 7,
-  eighth: 8,
-  '8th': 8,
-};
+export const ordinals: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    first: 1,
+    '1st': 1,
+    bottom: 1,
+    second: 2,
+    '2nd': 2,
+    third: 3,
+    '3rd': 3,
+    fourth: 4,
+    '4th': 4,
+    fifth: 5,
+    '5th': 5,
+    sixth: 6,
+    '6th': 6,
+    seventh: 7,
+    '7th': 7,
+    eighth: 8,
+    '8th': 8,
+  }),
+);
 
 /** Words for the last lift. */
 export const lastWords: readonly string[] = ['finish', 'final', 'last', 'top', 'surface'];

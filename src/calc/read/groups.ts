@@ -17,6 +17,9 @@ export interface Factor {
 
 const joiners = new Set(['x', '*', 'by', 'por']);
 
+/** A size has three factors; what goes on beyond this is a list that was pasted. */
+const mostFactors = 12;
+
 /** The figures from token `i`: one, or several joined by x, *, by or por. Undefined when no figure begins there. */
 export function readGroup(
   tokens: Tokens,
@@ -34,7 +37,7 @@ export function readGroup(
     const named = roleWords.has(word) || isDimensionLetter(tokens, last.next);
     const role = named ? last.next : undefined;
     const join = afterHyphen(tokens, role === undefined ? last.next : last.next + 1); // 12-by-150
-    if (!joins(tokens, join) || !joinable(last)) break;
+    if (factors.length === mostFactors || !joins(tokens, join) || !joinable(last)) break;
     const afterBareFactor = factors.length === 1 && last.unit === undefined;
     const factor = readFactor(tokens, afterHyphen(tokens, join + 1), {
       ...options,
