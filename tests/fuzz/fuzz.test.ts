@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { agencyFiles, bent, changes, lists, questions, ratesFile, surveys, typed } from './cases.ts';
+import { bent } from './bent.ts';
 import { type Door, doors } from './doors.ts';
+import { agencyFiles, changes, ratesFile } from './files.ts';
 import { forgedJobs } from './jobs.ts';
+import { lists, surveys } from './pasted.ts';
+import { questions, typed } from './typed.ts';
 import { wholeCsv } from './whole.ts';
 
 /**

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { ask } from '../../src/ask/ask.ts';
-import { bent, questions } from './cases.ts';
+import { bent } from './bent.ts';
+import { questions } from './typed.ts';
 
 /** Jobs as they come of talks, and what somebody could have made of them. */
 const real: readonly unknown[] = [

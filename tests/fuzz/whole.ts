@@ -3,7 +3,8 @@ import { fold } from '../../src/ask/book/book.ts';
 import type { Change } from '../../src/ask/book/change.ts';
 import { bookToCsv } from '../../src/ask/book/whole-csv.ts';
 import { knowledge } from '../../src/rules/knowledge.ts';
-import { bent, changes } from './cases.ts';
+import { bent } from './bent.ts';
+import { changes } from './files.ts';
 
 const whole = bookToCsv(fold(changes as readonly Change[]), knowledge)
   .split('\r\n')
