@@ -231,6 +231,7 @@ export const cards: readonly Card[] = [
     "roller broke",
     "nothing to roll with",
     "roller will not start",
+    "roller wont start",
     "loads waiting and no roller",
     "roller broke down",
     "roller died",
@@ -1745,6 +1746,8 @@ emergencies[12]!,
     "trucks held up",
     "gap between loads",
     "mix is late",
+    "trucks are late",
+    "trucks running late",
     "trucks are not showing up",
     "where are the trucks"
   ],
@@ -1843,6 +1846,33 @@ emergencies[12]!,
     "practice/waste-disposal"
   ],
   "seen": [
+    {
+      "mark": "practice"
+    }
+  ]
+},
+{
+  "id": "lightning",
+  "title": "lightning and storms",
+  "kind": "weather",
+  "text": "Hear thunder, and you are close enough to be struck. Stop, and get everyone off the road and the open machines into closed vehicles, windows up; not under a tree, a raised bed or the wires.\nStart again 30 minutes after the last thunder. A tornado warning is for a solid building, or the lowest ground away from vehicles; the foreman settles the place in the morning talk.\nBefore you go: mix tight or rolled, traffic held or let through by your plan, signs weighted. Nobody stays out with a paddle because cars are waiting.",
+  "asks": [
+    "lightning",
+    "thunder",
+    "thunderstorm coming",
+    "tornado warning",
+    "storm is close",
+    "struck by lightning risk",
+    "high wind warning"
+  ],
+  "links": [
+    "step/brief-crew",
+    "practice/no-rain"
+  ],
+  "seen": [
+    {
+      "mark": "memory"
+    },
     {
       "mark": "practice"
     }
@@ -2168,6 +2198,9 @@ emergencies[12]!,
   "text": "No. Fuel dissolves the binder: the spot stays soft, then ravels. Water on the drum, and a release agent your agency approves in beds and on tools.\nJust enough water to stop the mix from sticking; a puddle cools the mat. Scrapers and mats do more than any soap.\nFuel on hot mix also smokes and can flash, and what drips runs to the ditch. A rag and a scraper while the tool is warm is the old way, and it works.",
   "asks": [
     "diesel in the roller water",
+    "diesel on the lute or the rake",
+    "mix sticks to the truck bed",
+    "keep mix from sticking",
     "release agent",
     "spray the truck bed",
     "clean the tools with diesel",
@@ -4033,6 +4066,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "roller break",
   "noth roll",
   "roller start",
+  "roller start",
   "load wait roller",
   "roller break down",
   "roller died",
@@ -4426,8 +4460,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "smell gas"
  ],
  "emergency-heat": [
-  "heat strob strok",
-  "heat strob strok",
+  "heat strok",
+  "heat strok",
   "pass heat",
   "overheat"
  ],
@@ -4567,7 +4601,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "help-plan": [
   "get help fast",
   "emergency plan",
-  "wher",
+  "911",
   "phon signal",
   "first aid kit",
   "call",
@@ -4659,6 +4693,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "truck held",
   "gap between load",
   "mix lat",
+  "truck lat",
+  "truck run lat",
   "truck show",
   "truck"
  ],
@@ -4691,6 +4727,16 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "left mix",
   "ton left over",
   "extra mix"
+ ],
+ "lightning": [
+  "lightn storm",
+  "lightn",
+  "thunder",
+  "storm thunderstorm com",
+  "tornado warn",
+  "storm clos",
+  "stuck struck lightn risk",
+  "high wind warn"
  ],
  "load-limits": [
   "post bridg frost law",
@@ -4749,7 +4795,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "manhol",
   "valv box",
   "iron lan",
-  "cast",
+  "cost cast",
   "lid patch",
   "utility cover",
   "water valv",
@@ -4805,6 +4851,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "no-diesel": [
   "fuel drum bed tool",
   "diesel roller water",
+  "diesel lut rak",
+  "mix stick truck bed",
+  "keep mix from stick",
   "releas arent agent",
   "spray truck bed",
   "clean tool diesel",

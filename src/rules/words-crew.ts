@@ -12,6 +12,7 @@ export const crewTalk: Readonly<Record<string, readonly string[]>> = {
     'who are you',
     'what are you',
   ],
+  cost: ['costs', 'costing'],
   beside: ['next to', 'alongside', 'along side'],
   though: ['tho'],
   tonight: ['2nite', 'tonite'],

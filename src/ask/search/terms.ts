@@ -32,13 +32,13 @@ export function indexed(text: string, { vocabulary, small }: Pick<Engine, 'vocab
   return [...new Set(terms.flatMap(({ head, typed }) => [head, typed]))];
 }
 
-/** A figure gives the words it was typed with: "110 pounds" speaks of pounds. */
+/** A figure gives the words it was typed with: "110 pounds" speaks of pounds; and a number that is called, like 811. */
 function wordsOf(token: Token, small: ReadonlySet<string>, text: string): Term[] {
   if (token.kind === 'mark' || isSmall(token, small)) return [];
   const typed = owner(text.slice(...token.at).toLowerCase());
   if (token.kind === 'word') return [{ head: owner(token.head), typed: typed.replaceAll(' ', '-') }];
   if (token.kind === 'name') return [{ head: typed, typed }];
-  return (typed.match(/[a-z]{3,20}/g) ?? []).map((word) => ({ head: word, typed: word }));
+  return (typed.match(/[a-z]{3,20}|\b\d11\b/g) ?? []).map((word) => ({ head: word, typed: word }));
 }
 
 /** "The tack's down": the word without the mark of a short is, or of whose it is. */

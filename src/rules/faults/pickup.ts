@@ -14,7 +14,7 @@ export default fault({
     'roller|drum pick up|mix|mat|it -sign -cone',
     'roller|drum pull mix|mat|chunk|piece|hole|up',
     'mix stick everything|drum',
-    'stick',
+    'stick -bus -car -bed -traffic',
     'drum|roller peel|pull|lift|pick mix|mat|patch|it|up',
     'stick|stuck steel|wheel|drum|roller',
     'peel steel|wheel|drum|roller',

@@ -16,7 +16,7 @@ export default fault({
     'not check mix|windrow finish|reach|end|left -will -is',
     'mix|windrow gave|give+out -check -end+even',
     'out+mix|windrow -how -way -come',
-    'ran dry',
+    'ran dry -distributor -tack -tank -spray|shoot',
     'windrow|mix quit -grader -roller -machine -engine',
     'windrow|mix #length bare|uncovered|empty -roller -tack',
     'still+bare #length -tack -roller -truck',

@@ -26,6 +26,7 @@ export default practice({
     'roller|roll|rolled pass first shoulder|crown|low|high|edge',
     'pass roller|roll|rolled shoulder crown',
     'which+side|end|edge roll|rolled',
+    'roller|roll first+pass where|which',
     'where start|begin roll|rolled|roller -#length',
     'roll|rolled edge middle',
     'roll|rolled which|what edge|side',

@@ -12,6 +12,7 @@ export default quantity({
   sources: [napa('7.5')],
   cues: [
     'loose -stone -piece -base',
+    'rolled set|lay|put depth|blade|it what|how|where -ton -roller',
     'how+thick|deep loose lay|put|place|drop|spread -laid -stone',
     'loose lift|leave|depth|thick|lay -stone',
     'how-many|how loose',

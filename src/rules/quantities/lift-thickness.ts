@@ -8,7 +8,14 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'Equal lifts share the depth evenly, so that none is thicker than it has to be.',
   sources: [commonPractice],
-  cues: ['lift+thick|thickness', 'how+thick lift', 'thick each+lift', 'lift how+thick each'],
+  cues: [
+    'loose what rolled|finished -how -ton -strike -want -set -need',
+    'loose what end+up|with -how -ton',
+    'lift+thick|thickness',
+    'how+thick lift',
+    'thick each+lift',
+    'lift how+thick each',
+  ],
   roles: {
     after: ['lift', 'mat', 'rolled', 'compacted', 'finished'],
     before: ['lift', 'lay', 'laid', 'put', 'skim', 'blade', 'single'],

@@ -12,6 +12,7 @@ export default quantity({
   cues: [
     'how-far tank -min -minute -hour -ton -#flow',
     'how-far tack|distributor|gallon -min -minute -hour -ton',
+    'how-far tack+truck|distributor gallon|#volume',
     'tank go|cover|run|reach|last -time -minute -hour -pump -stick -read -#flow',
     'how-far #volume -min -minute -hour -used -#flow',
     'how-far bar|empty|dry -min -minute -hour -#flow',

@@ -13,7 +13,7 @@ export default quantity({
   sources: [napa('6.2: 13.1 trucks are 14')],
   cues: [
     'how-many truck -load -ton+truck -trip',
-    'truck need|keep|run -left -trip -load+need -#mass+need',
+    'truck need|keep|run -stick -bed -left -trip -load+need -#mass+need',
     'how-many truck cycle|haul|hour|mile -trip -load',
     'truck need #output ?haul ?wait ?cycle ?unload ?dump ?mile',
     'truck need #speed ?haul ?wait ?cycle ?unload ?dump ?mile',

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'A load runs out where its tons are in the row.',
   sources: [geometry],
-  cues: ['how-far windrow load', 'how+long windrow load', 'windrow+length', 'load make windrow'],
+  cues: ['how-far windrow load', 'how+long windrow load|truck', 'windrow+length', 'load make windrow'],
   bare: false,
   asks: 'How long a row does a load make?',
   beside: ['windrow-section', 'truck-payload'],

@@ -49,7 +49,7 @@ export default step({
     'mix ground -not',
     'dump -not -how -where -before',
     'mix on+road|tack -not -how-many -before',
-    'load|truck down|empty|gone -how-many -break|broke',
+    'load|truck down|empty|gone -late -how-many -break|broke',
   ],
   cues: [
     'how|where dump|tailgate|unload -far -apart -often -spacing',

@@ -48,7 +48,7 @@ export default step({
   doneCues: [
     'windrow built|size|made|ready|straight|done|up|laid -not -how',
     'windrow+in -not',
-    'have|got windrow -how',
+    'have|got windrow -how -late -wait -waiting',
   ],
   cues: [
     'checklist windrow',
