@@ -1369,6 +1369,7 @@ emergencies[12]!,
   ],
   "links": [
     "practice/poor-visibility",
+    "card/lightning",
     "practice/flagger-station"
   ],
   "seen": [
