@@ -38,7 +38,7 @@ export const states: readonly State[] = [
   asked('verdict', 'can we lay a 2 in lift'),
   asked('fault', 'the mat is tearing behind the blade'),
   asked('steps', 'we swept, what is next'),
-  asked('zone', 'lay out the work zone, 45 mph, 12 ft lane, rural two-lane road'),
+  asked('zone', 'lay out the work zone for a 300 ft patch, 45 mph, 12 ft lane, rural two-lane road'),
   asked('lifts', 'how many lifts for a patch 4 in deep'),
   asked('survey', 'station,left,right\n0+00,1,1\n0+25,1,3\n0+50,1,1\n12 ft wide'),
   asked('emergency', 'my buddy got burned with hot asphalt'),
@@ -55,7 +55,10 @@ export const states: readonly State[] = [
   {
     name: 'sheet',
     show: async (page, address) => {
-      await asked('', tons, 'lay out the work zone, 45 mph, 12 ft lane, rural two-lane road').show(page, address);
+      await asked('', tons, 'lay out the work zone for a 300 ft patch, 45 mph, 12 ft lane, rural two-lane road').show(
+        page,
+        address,
+      );
       // The phone fills the sheet with what it keeps, a moment after it is shown.
       await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
       await page.waitForTimeout(500);

@@ -35,14 +35,11 @@ async function open(path: string, options: BrowserContextOptions = {}): Promise<
 }
 
 const latest = (page: Page) => page.locator('.entry').last();
-const inSight = (page: Page, selector: string) =>
-  page
-    .locator(selector)
-    .last()
-    .evaluate((element) => {
-      const { top, bottom } = element.getBoundingClientRect();
-      return top >= 0 && bottom <= innerHeight;
-    });
+/** True when the last such element stands whole in the window. */
+const inSight = async (page: Page, selector: string): Promise<boolean> => {
+  const box = await page.locator(selector).last().boundingBox();
+  return box !== null && box.y >= 0 && box.y + box.height <= page.viewportSize()!.height;
+};
 
 test('a new hand gets from the open page to the right tons in under 20 s, and on in one tap', async () => {
   const begun = performance.now();
@@ -120,10 +117,9 @@ describe('eyes and hands that differ', () => {
     const page = await open(`/?q=${encodeURIComponent('can we lay a 2 in lift')}`, { forcedColors: 'active' });
     await latest(page).waitFor();
     for (const selector of ['.mark.stop', '.cautions', '.send', '.chip']) {
-      const edge = await page
-        .locator(selector)
-        .first()
-        .evaluate((element) => getComputedStyle(element).borderTopStyle);
+      const edge = await page.evaluate<string>(
+        `getComputedStyle(document.querySelector('${selector}')).borderTopStyle`,
+      );
       expect(edge, selector).not.toBe('none');
     }
     expect(await page.locator('.mark.stop').first().innerText()).toMatch(/STOP/i);
