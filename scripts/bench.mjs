@@ -46,6 +46,7 @@ async function bundle(root) {
   mkdirSync(join(root, 'dist/bench'), { recursive: true });
   await esbuild.build({
     ...forNode,
+    external: [...forNode.external, 'playwright-core'],
     write: true,
     entryPoints: readdirSync(folder)
       .filter((file) => /\.(bench|server)\.ts$/.test(file))

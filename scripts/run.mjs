@@ -18,6 +18,7 @@ const commands = {
   restore: (args) => runBundle('store', ['restore', ...args]),
   check: async () => (await import('./check.mjs')).check(root),
   bench: async (args) => (await import('./bench.mjs')).bench(root, args),
+  shots: async (args) => (await import('./shots.mjs')).shots(root, args),
   generate: async () => (await import('./generate.mjs')).generate(root),
   gaps: async (args) => (await import('./gaps.mjs')).gaps(root, args),
   new: async (args) => (await import('./new.mjs')).newRecord(root, args),

@@ -30,14 +30,18 @@ export class Desk {
     this.talk = newTalk(document.documentElement.dataset.rules ?? '');
   }
 
-  /** Takes up what is on the page, or what was asked on this phone before; then listens. */
-  async open(): Promise<void> {
+  /** From here on the presses of the page are answered. */
+  listen(): void {
     this.form.addEventListener('submit', (event) => this.submitted(event));
     this.box.addEventListener('keydown', (event) => this.pressed(event));
     this.form.addEventListener('change', ({ target }) => this.changed(target as HTMLInputElement));
     document.addEventListener('click', (event) => this.clicked(event));
     // Boxes of the checklist belong to the form but stand outside of it.
     document.addEventListener('change', ({ target }) => this.changed(target as HTMLInputElement));
+  }
+
+  /** Takes up what is on the page, or what was asked on this phone before. */
+  async open(): Promise<void> {
     const asked = new URLSearchParams(location.search).get('q');
     if (sheets.shown() > 0) await this.adopt();
     else if (asked) await this.take(asked);

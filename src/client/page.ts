@@ -13,10 +13,14 @@ async function start(): Promise<void> {
   const box = document.querySelector<HTMLTextAreaElement>('#question');
   if (form && box) {
     startSymbols(form, box);
-    await new Desk(form, box).open();
+    const desk = new Desk(form, box);
+    desk.listen();
+    performance.mark('script ready');
+    await desk.open();
   }
   // After what the reader waits for: what answers, then what keeps the page for the road.
   const loaded = await engine();
+  performance.mark('answers ready');
   await loaded?.moreParts().catch(() => {});
   await startUpkeep();
 }

@@ -98,3 +98,36 @@ test('every drawing has its words, takes the ink of the page and no style of its
     expect([...svg.matchAll(/font-size="(\d+)"/g)].every(([, size]) => Number(size) >= 16)).toBe(true);
   }
 });
+
+describe('depths that were read', () => {
+  const rows = 'station,left,right\n0+00,1,1\n0+25,1,3\n0+50,1,1\n12 ft wide';
+  const reply = ask({ question: rows });
+  const svg = drawing(reply);
+
+  test('every station with its deepest reading, where it was read, and in words', () => {
+    expect(data(svg, 'at')).toEqual([0, 25, 50]);
+    expect(data(svg, 'deepest')).toEqual([1, 3, 1]);
+    for (const words of ['0+25: 3 in', 'average across', 'fill up to here first: 1 in is left', '>0+50<'])
+      expect(svg).toContain(words);
+  });
+
+  test('as deep as it was read: the lowest point hangs three times as far as the others', () => {
+    const ends = [
+      ...svg.matchAll(/data-deepest="[\d.]+"><line x1="([\d.]+)" y1="([\d.]+)" x2="[\d.]+" y2="([\d.]+)"/g),
+    ];
+    const [first, lowest, last] = ends.map(([, , from, to]) => Number(to) - Number(from));
+    expect(lowest! / first!).toBeCloseTo(3, 1);
+    expect(last).toBe(first);
+    const places = ends.map(([, x]) => Number(x));
+    expect(places[1]! - places[0]!).toBeCloseTo(places[2]! - places[1]!, 1);
+  });
+
+  test('labels of many stations stand apart', () => {
+    const many = Array.from({ length: 60 }, (_, i) => `${i * 25},${1 + (i % 3)}`).join('\n');
+    const long = drawing(ask({ question: `station,depth\n${many}\n12 ft wide` }));
+    expect(data(long, 'at')).toHaveLength(60);
+    const names = [...long.matchAll(/<tspan/g)].length;
+    expect(names).toBeGreaterThan(4);
+    expect(names).toBeLessThan(30);
+  });
+});

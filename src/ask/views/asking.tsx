@@ -3,14 +3,16 @@ import { page } from '../wording/page.en.ts';
 interface Props {
   readonly label: string;
   /** What the button shows, and what it sends. */
+  /** Short ones stand two by two. */
+  readonly pairs?: boolean;
   readonly questions: readonly { readonly text: string; readonly send: string }[];
 }
 
 /** Questions to send by one press. They go with the form, so what stands in the box stays there. */
-export function Buttons({ label, questions }: Props) {
+export function Buttons({ label, questions, pairs = false }: Props) {
   if (questions.length === 0) return null;
   return (
-    <div class="buttons">
+    <div class={pairs ? 'buttons pairs' : 'buttons'}>
       <p class="label">{label}</p>
       <ul>
         {questions.map(({ text, send }) => (
@@ -27,5 +29,5 @@ export function Buttons({ label, questions }: Props) {
 
 /** What to ask next. */
 export function Next({ next }: { readonly next: readonly string[] }) {
-  return <Buttons label={page.next} questions={next.map((text) => ({ text, send: text }))} />;
+  return <Buttons pairs label={page.next} questions={next.map((text) => ({ text, send: text }))} />;
 }

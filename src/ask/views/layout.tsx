@@ -2,6 +2,7 @@ import type { Load, Place, Reply } from '../reply.ts';
 import { drawn } from '../wording/drawn.en.ts';
 import { DumpPlan } from './drawn/dumps.tsx';
 import { RollerLanes } from './drawn/lanes.tsx';
+import { DepthProfile } from './drawn/profile.tsx';
 import { RowSection } from './drawn/row.tsx';
 import { PatchSection } from './drawn/section.tsx';
 import { itemsOf, ZonePlan } from './drawn/zone.tsx';
@@ -15,6 +16,7 @@ interface Props {
 /** What an answer shows where looking is quicker than reading; of what it is about, and never more than its figures say. */
 export function Drawings({ reply, name }: Props) {
   if (reply.layout.length > 0) return <Layout places={reply.layout} load={reply.load} name={name} />;
+  if (reply.survey) return <DepthProfile reply={reply} name={name} />;
   const Drawing = drawings[reply.topic];
   return Drawing ? <Drawing reply={reply} name={name} /> : null;
 }

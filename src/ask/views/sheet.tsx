@@ -19,13 +19,19 @@ interface Props {
   readonly ticks: ReadonlySet<string>;
 }
 
+/** Somebody is hurt or about to be: what to do first stands out. */
+const isEmergency = (topic: string): boolean => topic.startsWith('emergency-');
+
 /** One question as a bold line over a rule, and under it the answer sheet. */
 export function Sheet({ entry, latest, ticks }: Props) {
   const { number, question, reply } = entry;
   const stepsAsked = reply.kind === 'steps';
   const checklist = <Checklist reply={reply} entry={number} ticks={ticks} />;
   return (
-    <article class={`entry ${reply.kind}`} aria-labelledby={`question-${number}`}>
+    <article
+      class={`entry ${reply.kind}${isEmergency(reply.topic) ? ' emergency' : ''}`}
+      aria-labelledby={`question-${number}`}
+    >
       <h3 id={latest ? 'latest' : undefined} tabindex={latest ? -1 : undefined}>
         <span id={`question-${number}`}>
           <span class="away">{page.you}</span>
@@ -49,6 +55,7 @@ export function Sheet({ entry, latest, ticks }: Props) {
         <OtherRules reply={reply} />
         <Drawings reply={reply} name={`drawing-${number}`} />
         <Cautions cautions={reply.cautions.filter((caution) => !standing.includes(caution))} />
+        {latest && <Next next={reply.next} />}
         {!stepsAsked && checklist}
         {reply.quiz && <QuizSheet quiz={reply.quiz} />}
         <div class="folds">
@@ -57,7 +64,6 @@ export function Sheet({ entry, latest, ticks }: Props) {
           <Cards reply={reply} />
           {reply.values.length + reply.checks.length > 0 && <InWords text={reply.text} />}
         </div>
-        {latest && <Next next={reply.next} />}
       </div>
     </article>
   );

@@ -70,6 +70,19 @@ export const drawn = {
     from: (distance: string) => `${distance} from the start`,
     end: 'end of the patch',
   },
+  profile: {
+    along: 'Depths read along the road, under the level of the finished mat',
+    across: 'Depths read across the road, under the level of the finished mat',
+    desc: (spots: readonly (readonly [place: string, depth: string])[]) =>
+      `${spots
+        .slice(0, 40)
+        .map(([place, depth]) => `${place}: ${depth}`)
+        .join('; ')}${spots.length > 40 ? `; and ${spots.length - 40} more` : ''}.`,
+    deepest: 'deepest reading',
+    average: 'average across',
+    level: (depth: string) => `fill up to here first: ${depth} is left`,
+    scale: 'Depth drawn larger than length',
+  },
   row: {
     title: 'The windrow in section',
     desc: (base: string, height: string) => `A peaked row, ${base} wide at its foot and ${height} high.`,
