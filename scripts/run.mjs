@@ -18,6 +18,7 @@ const commands = {
   restore: (args) => runBundle('store', ['restore', ...args]),
   check: async () => (await import('./check.mjs')).check(root),
   bench: async (args) => (await import('./bench.mjs')).bench(root, args),
+  soak: async (args) => (await import('./soak.mjs')).soak(root, args),
   generate: async () => (await import('./generate.mjs')).generate(root),
   gaps: async (args) => (await import('./gaps.mjs')).gaps(root, args),
   new: async (args) => (await import('./new.mjs')).newRecord(root, args),
