@@ -1,9 +1,9 @@
 import { toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
-import type { Unit } from '../calc/units.ts';
+import { type Unit, unitRow } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { asRole, isPlausible, shareIn } from './as-role.ts';
-import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
+import { breaks, countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import { placeInGroup } from './group-place.ts';
 import type { UnitSystem } from './reply.ts';
 import { couldMeasure, unitFor } from './role-unit.ts';
@@ -36,6 +36,8 @@ export interface Context {
   readonly meant?: ReadonlyMap<string, QuantityRecord> | undefined;
   /** What the last reply asked for. */
   readonly asked?: string | undefined;
+  /** What the limit asked about is on. */
+  readonly judged?: string | undefined;
   /** Quantities that words give a figure for: an untold figure is not one of them. */
   readonly inWords?: ReadonlySet<string> | undefined;
   readonly system: UnitSystem;
@@ -60,6 +62,8 @@ const weights = {
   /** For the whole title of a quantity right before the figure. */
   title: 30,
   after: 10,
+  /** For the thing a figure is of, right after it. */
+  of: 6,
   /** For a word right after, nothing between. */
   beside: 12,
   /** The same for a count: "a 2 lift patch". */
@@ -82,6 +86,9 @@ const weights = {
   group: 6,
   outOfGroup: -6,
   asked: 9,
+  /** For the figure that a limit judges, where no word tells: and where the job has one already. */
+  judged: 4,
+  judgedAgain: 2,
   near: [5, 5, 4, 3, 2],
   /** For one that has nothing to do with what is asked. */
   far: -4,
@@ -131,7 +138,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
 }
 
 /** The words beside a figure, less those that are the label of the next one: in "air 50 mat 290" the mat is no word on the 50. */
-function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWord }: Context): Words {
+function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWord, weak }: Context): Words {
   const words = wordsBeside(sentence, at, spent);
   if (words.after.length !== 1 || figure.unit) return words;
   const { tokens } = sentence;
@@ -143,6 +150,9 @@ function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWor
   const labels = (word: string | undefined, of: Figure): boolean =>
     word !== undefined &&
     (byWord.get(word) ?? []).some((record) => record.roles?.before?.includes(word) && couldMeasure(of, record));
+  // "11 empty and carries 13" parts them; "at" labels nothing.
+  const isParted = tokens.slice(at + 1, next).some((each) => each.kind === 'word' && breaks.has(each.head));
+  if (isParted || (words.before[0] !== undefined && weak.has(words.before[0]))) return words;
   const isLabel = labels(words.before[0], figure) && labels(words.after[0], token.figure);
   return isLabel ? { ...words, after: [], next: undefined } : words;
 }
@@ -203,6 +213,7 @@ function optionOf(
     group +
     (near === undefined ? (context.aimed ? weights.far : 0) : (weights.near[near] ?? 0)) +
     (asked ? weights.asked : 0) +
+    (context.judged !== record.id || told ? 0 : had === undefined ? weights.judged : weights.judgedAgain) +
     (context.sought.has(record.id) ? weights.sought : 0) +
     (plausible ? 0 : weights.implausible) +
     (had === undefined ? 0 : likeness(toBase(figure.number, unit), toBase(had.number, had.unit))) +
@@ -270,13 +281,22 @@ const mayBeBare = (
   near <= nearEnough &&
   (weak > 0 || near <= 1 || Boolean(plain ?? question));
 
+/** "300 ft of lane": the thing named tells the role where the figure is of a size for it, and no other. */
+const isOfThing = (figure: Figure, { after: [first] }: Words, record: QuantityRecord): boolean =>
+  first !== undefined &&
+  figure.unit !== undefined &&
+  unitRow(figure.unit).dimension === record.dimension &&
+  (record.roles?.of?.includes(first) ?? false) &&
+  isPlausible(asRole(figure, record), figure.unit, record);
+
 /** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
 function wordScore(
   figure: Figure,
   words: Words,
-  { roles, setting, units, dimension }: QuantityRecord,
+  record: QuantityRecord,
   weakWords: ReadonlySet<string>,
 ): { word: number; weak: number } {
+  const { roles, setting, units, dimension } = record;
   const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
     const at = found.findIndex((word) => !weakWords.has(word) && wanted?.includes(word));
     return at < 0
@@ -289,6 +309,7 @@ function wordScore(
     best(words.after, roles?.after, weights.after),
     best(words.before, roles?.before, weights.before),
     words.right && roles?.before?.includes(words.right) ? weights.before : 0,
+    isOfThing(figure, words, record) ? weights.of : 0,
     words.next && roles?.beside?.includes(words.next) ? (dimension === 'count' ? weights.counted : weights.beside) : 0,
   );
   if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };

@@ -172,10 +172,13 @@ function isFaint({ kind, score, cue }: Scored, { places, figures, tokens, small 
 
 /** "What about a 1/2 inch lift": another figure for what was asked before, with no more than the word of its role. */
 function isSameAgain({ places, tokens, figures }: Sentence, best: Scored | undefined): boolean {
-  const opens =
-    tokens.slice(0, 4).some((token) => token.kind === 'word' && token.head === 'about') &&
-    (places.has('what') || places.has('how'));
-  return opens && figures.length > 0 && best?.kind === 'quantity' && best.score < light && !places.has('how-many');
+  const asksAgain = (word: string): boolean =>
+    tokens.slice(0, 4).some((token) => token.kind === 'word' && token.head === word);
+  if (figures.length === 0 || places.has('how-many') || places.has('@check')) return false;
+  // "What if we tack between the lifts, 2 coats" does something else, and asks the same.
+  if (places.has('what') && asksAgain('if')) return best === undefined || best.kind === 'step';
+  const opens = asksAgain('about') && (places.has('what') || places.has('how'));
+  return opens && best?.kind === 'quantity' && best.score < light;
 }
 
 /** "No, .05 is the residual", "I meant 12 wide". */
@@ -245,6 +248,7 @@ function takeFigures(
     spent: new Set(cue && goal?.kind === 'quantity' ? spentBy(cue, sentence) : []),
     meant: meantBy(engine, goal),
     asked: past.asked,
+    judged: goal?.kind === 'limit' ? engine.knowledge.limits.get(goal.id)?.on.id : undefined,
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
   });

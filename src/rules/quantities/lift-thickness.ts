@@ -8,7 +8,14 @@ export default quantity({
   rounding: { us: 'eighths', metric: 'whole' },
   because: 'Equal lifts share the depth evenly, so that none is thicker than it has to be.',
   sources: [commonPractice],
-  cues: ['lift+thick|thickness', 'how+thick lift', 'thick each+lift', 'lift how+thick each'],
+  cues: [
+    'what loose roll|rolled out|down|to',
+    'loose #length what rolled|compacted|after -leave -want -need -how-many',
+    'lift+thick|thickness',
+    'how+thick lift',
+    'thick each+lift',
+    'lift how+thick each',
+  ],
   roles: {
     after: ['lift', 'mat', 'rolled', 'compacted', 'finished'],
     before: ['lift', 'lay', 'laid', 'put', 'skim', 'blade', 'single'],

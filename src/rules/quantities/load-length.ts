@@ -10,6 +10,7 @@ export default quantity({
   because: 'The same tons go farther on a narrower or thinner patch.',
   sources: [virginia('ch. 9, p. 9-2')],
   cues: [
+    'length #mass fill|cover|do|go|make|reach -order',
     'how-far load|truck -#mass -apart -past -beyond',
     'how-far #mass -apart -past -beyond',
     'how-many feet|foot #mass -square -cubic',
