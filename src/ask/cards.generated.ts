@@ -1341,7 +1341,6 @@ emergencies[12]!,
     "flagger has to go"
   ],
   "links": [
-    "practice/flagger-count",
     "practice/signs-true"
   ],
   "seen": [
@@ -1739,6 +1738,7 @@ emergencies[12]!,
   "kind": "equipment",
   "text": "Roll what is down and keep rolling: it cools whether you lay or not. Square or ramp the end. Gone longer than it takes to cool, treat that end as a joint: clean edge, tack, go on.\nAsk the plant how far off they are before you tack any more road.\nDo not make it up with a bigger row or more speed. And use the wait for what gets skipped: straightedge, water, the signs, and the line of cars.",
   "asks": [
+    "no mix trucks for an hour",
     "waiting on trucks",
     "no trucks",
     "blade is waiting",
@@ -2246,6 +2246,9 @@ emergencies[12]!,
   "kind": "traffic",
   "text": "Two, one at each end. One will do only where he sees both ends and keeps control of both, all the time.\nSome states print their own limits on length, traffic and sight for one flagger; the rule on flaggers shows two of them. Your agency's figure wins.\nA truck parked in the way, a curve, fog or a steady line of cars ends it: then it is two, or the job waits. Any doubt means two.",
   "asks": [
+    "how many flaggers do I need",
+    "how many flaggers",
+    "number of flaggers",
     "single flagger",
     "one flagger enough",
     "alone flagging",
@@ -3758,6 +3761,7 @@ emergencies[12]!,
   "kind": "safety",
   "text": "Where the operator sees your face and you see his. Not seen means stop: get his eye or his horn before you go near.\nNever between machine and truck, behind anything with wheels, in the hinge of the grader, at a tailgate, under a raised bed, on a step, in the buffer, or with your back to traffic.\nMachines back up all day and the noise hides them; most men killed here were run over by their own crew. Lost sight of your raker? Stop until you find him.",
   "asks": [
+    "good spot to stand so the operator sees me",
     "new guy where to stand",
     "where to be when the machines run",
     "where nobody hits me",
@@ -4653,6 +4657,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "late-trucks": [
   "truck lat",
+  "mix truck hour",
   "wait truck",
   "truck",
   "blad wait",
@@ -4831,6 +4836,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "one-flagger": [
   "one flagger two",
+  "flagger",
+  "flagger",
+  "flagger",
   "singl flagger",
   "one flagger",
   "alon flag",
@@ -5371,6 +5379,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "where-to-stand": [
   "stand",
+  "spot stand operator see sees",
   "new guy stand",
   "machin run",
   "nobody hit",

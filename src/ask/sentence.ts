@@ -112,7 +112,7 @@ function isYesOrNo(
       (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!
     );
   if (isTagged(tokens) && !asking.some((word) => places.has(word))) return true;
-  const first = tokens.find((token) => token.kind === 'word');
+  const [first] = tokens.filter((token) => token.kind === 'word').slice(isOpening(tokens, places) ? 1 : 0);
   return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
 }
 

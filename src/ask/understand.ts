@@ -18,6 +18,7 @@ import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { figuresInWords } from './said-as.ts';
+import { isSameAgain, light } from './same-again.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
@@ -156,9 +157,6 @@ function isGivenTo({ knowledge }: Engine, { kind, id }: Scored, take: (goal: und
   return on !== undefined && take(undefined).told.has(on);
 }
 
-/** A cue this light is heard in the words that only tell what a figure is of. */
-const light = 6;
-
 /** What asks for an amount: then the name of a thing is enough to know what is asked. */
 const amountAsks = ['how-many', 'how-far', 'how-fast', 'figure'];
 
@@ -168,17 +166,6 @@ function isFaint({ kind, score, cue }: Scored, { places, figures, tokens, small 
   if (amountAsks.some((word) => places.has(word))) return false;
   const words = tokens.filter((token) => token.kind === 'word' && !small.has(token.head) && token.head !== 'check');
   return words.length > 1 && ['@check', 'what', 'which', 'who', 'when', 'where'].some((word) => places.has(word));
-}
-
-/** "What about a 1/2 inch lift": another figure for what was asked before, with no more than the word of its role. */
-function isSameAgain({ places, tokens, figures }: Sentence, best: Scored | undefined): boolean {
-  const asksAgain = (word: string): boolean =>
-    tokens.slice(0, 4).some((token) => token.kind === 'word' && token.head === word);
-  if (figures.length === 0 || places.has('how-many') || places.has('@check')) return false;
-  // "What if we tack between the lifts, 2 coats" does something else, and asks the same.
-  if (places.has('what') && asksAgain('if')) return best === undefined || best.kind === 'step';
-  const opens = asksAgain('about') && (places.has('what') || places.has('how'));
-  return opens && best?.kind === 'quantity' && best.score < light;
 }
 
 /** "No, .05 is the residual", "I meant 12 wide". */

@@ -6,7 +6,7 @@ export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   when: ["when's", 'whens'],
   how: ["how's", 'hows'],
   who: ["who's", 'whos'],
-  record: ['log', 'logbook', 'daily log'],
+  record: ['logbook', 'daily log', 'in the log', 'the log'],
   carry: ['carries', 'carrying', 'carried'],
   unfinished: ["isn't done", 'isnt done', 'not done', "isn't finished", 'isnt finished', "aren't done", 'arent done'],
   hello: ['good morning', 'good afternoon', 'good evening', 'buenos dias', 'buenos días', 'buenas tardes', 'buenas'],

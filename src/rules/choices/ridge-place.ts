@@ -15,7 +15,7 @@ export default choice({
       id: 'pick-up',
       title: 'along the pick-up line',
       cues: [
-        'ridge blade|toe pick|picks|pickup where',
+        'ridge blade|toe pick|pickup where',
         'toe ridge',
         'pick-up+line',
         'pick+up+line',

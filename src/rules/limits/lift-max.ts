@@ -20,7 +20,7 @@ export default limit({
     'all+in+at+once #thin|#number',
     'all+in+once #thin|#number',
     'why not one|single -cone -flagger',
-    '#thin laid|placed|put roll|rolled -next -now -what -loose -stone -tack',
+    '#thin laid|place|put roll|rolled -next -now -what -loose -stone -tack',
     '?one lift lay|put|place @check',
     '@check thick',
     'thick|thickness lift @check',

@@ -17,7 +17,7 @@ export default practice({
   sources: [texas, manual('section 6A.03, paragraph 4: devices are removed as soon as practical')],
   cues: [
     'load|pick|pull|grab sign|cone unfinished',
-    'sign|cone load|loading|pick|pull unfinished|roller|roll',
+    'sign|cone load|pick|pull unfinished|roller|roll',
     'sign|control|cone come|need|pick|pull+down|up @check',
     'when sign|control|cone down|remove|pick|pull',
     'order|which remove|pick|pull sign|cone',

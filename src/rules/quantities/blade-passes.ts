@@ -17,7 +17,7 @@ export default quantity({
     'blade+pass',
     'how-many pass cover -roller -roll -rolled -drum',
     'how-many pass need lift|width -roller -roll -rolled -drum -mix',
-    'strip #length -loose -roll-down -measured -roller -drum -roll -stone -first -test -each -down -ton -mix -gallon -tack -order -cost -how-far -wheelpath',
+    'strip #length -loose -roll-down -measure -roller -drum -roll -stone -first -test -each -down -ton -mix -gallon -tack -order -cost -how-far -wheelpath',
     'strip need|wide|width|lift -roller -drum -roll -ton -mix -gallon -tack -order -cost -how-far -wheelpath -stone',
     'pass cover blade|grader|#length -roller -roll -rolled -drum',
     'strip -#figure -stone -open -first -between -ridge -streak -tear -thin',

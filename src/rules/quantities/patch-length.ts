@@ -11,7 +11,7 @@ export default quantity({
   sources: [commonPractice],
   cues: ['how+long patch', 'patch+length', 'how-many road|lane|feet cover|do|patch -load -truck'],
   roles: {
-    of: ['lane', 'road', 'street', 'pavement', 'highway'],
+    of: ['patch', 'spot', 'hole', 'stretch', 'lane', 'road', 'street', 'pavement', 'highway'],
     after: ['long', 'length', 'run', 'stretch', 'patch', 'spot', 'hole'],
     before: ['patch', 'length', 'long', 'distance', 'run'],
   },

@@ -21,7 +21,7 @@ export default step({
   rules: ['traffic-control-first', 'drop-off'],
   named: ['survey', 'mark|marked -line', 'paint -line', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
   doneCues: [
-    'patch|spot paint|painted|mark|marked measure|measured',
+    'patch|spot paint|mark measure',
     'patch|spot|limit mark|paint -not -roller -drum -tire -scratch',
     'mark+out',
     'all+mark|paint|measure',
