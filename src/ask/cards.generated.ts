@@ -198,6 +198,8 @@ export const cards: readonly Card[] = [
   "kind": "equipment",
   "text": "The lane stays closed. Knock the row down to a lift with a loader or a second blade, or load it out; then roll what is laid.\nTurn the trucks that can still go back, and tell the plant. Hot mix in the row is worth saving only while it still spreads and rolls.\nIt is never opened with a row in it, and never left to the night that way. Working on a broken machine: blade on the ground, engine off, key out, wheels chocked, out of the traffic side.",
   "asks": [
+    "hydraulic line blew on the grader",
+    "blown hose on the grader",
     "grader quit",
     "blade broke down",
     "motor grader dead",
@@ -4018,6 +4020,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "breakdown-grader": [
   "grader break down",
+  "hydraulic lin blow grader",
+  "blown hos grader",
   "grader quit",
   "blad break down",
   "motor grader dead",

@@ -148,8 +148,14 @@ function notYetSaid(
   const { places } = sentence;
   if (!places.has(`#${dimension}`) && !(bare && places.has('#number')) && !(parts && places.has('#parts'))) return best;
   const { told } = take(undefined);
-  return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? (goesOn ? undefined : best);
+  const other = found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id));
+  // "How wide at the bottom is the row" asks for it, whatever figure stands beside its words.
+  const isAsked = asksHow(best.cue) && (other?.score ?? 0) < best.score / 3;
+  return isAsked ? best : (other ?? (goesOn ? undefined : best));
 }
+
+/** "How+wide": the cue itself asks. */
+const asksHow = ({ needs }: Cue): boolean => needs.some((term) => term.length > 1 && term[0]!.includes('how'));
 
 /** True for a limit on something that the question gives a figure for: "it sits 1/8 in high, ok" asks about the figure, not for causes. */
 function isGivenTo({ knowledge }: Engine, { kind, id }: Scored, take: (goal: undefined) => Taken): boolean {

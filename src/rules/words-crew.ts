@@ -1,6 +1,7 @@
 /** How crews put things: short forms, talk, and runs of words that stand for one head word. */
 export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   through: ['thru'],
+  inch: ['inches'],
   everything: ["everything's", 'everythings'],
   where: ["where's", 'wheres'],
   when: ["when's", 'whens'],
@@ -46,6 +47,10 @@ export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   ],
   check: [
     'any problem',
+    'any issue',
+    'any issues',
+    'any trouble',
+    'an issue',
     'a problem',
     'no problem',
     'big deal',

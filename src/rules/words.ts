@@ -164,7 +164,7 @@ const usual: Readonly<Record<string, readonly string[]>> = {
   coarse: [],
   'roll-down': ['rolldown', 'roll down'],
   max: ['maximum', 'máximo', 'maximo', 'most'],
-  min: ['minimum', 'mínimo', 'minimo', 'least'],
+  min: ['smallest', 'minimum', 'mínimo', 'minimo', 'least'],
   why: [
     'how come',
     'what for',

@@ -11,6 +11,8 @@ export const stepAsks = {
     'procedure patch|blade|job',
     'miss|missed|forget|forgot anything|something',
     'order step',
+    'order operation',
+    'sequence work|patch|job|operation',
     'what order do|go|work thing|this|it|job',
     'where start -roll -rolled -dump -sign -blade -cone -grader -roller -windrow -unload',
     'walk|talk|take|run+through job|process|whole|start',

@@ -16,7 +16,7 @@ export default quantity({
     'how+deep',
   ],
   roles: {
-    after: ['deep', 'depth', 'thick', 'thickness', 'compacted', 'rolled', 'hole', 'average', 'patch', 'spot'],
+    after: ['total', 'deep', 'depth', 'thick', 'thickness', 'compacted', 'rolled', 'hole', 'average', 'patch', 'spot'],
     before: ['depth', 'deep', 'thickness', 'thick', 'at', 'average'],
   },
   inGroup: 'thinnest',

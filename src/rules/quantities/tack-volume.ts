@@ -12,6 +12,7 @@ export default quantity({
   because: 'So much on every square yard, times the square yards.',
   sources: [navyBasic('distributor formulas, p. 492 of the web edition'), virginia('ch. 8, HMA-8')],
   cues: [
+    'need gallon -water -tank',
     'how-many+gallon -water -tank -used -paint -stripe|striping|striped|thermoplastic',
     'gallon tack -water -tank',
     'how-many tack -water',
