@@ -37,7 +37,9 @@ export function isDenied({ tokens, small }: Sentence, at: number): boolean {
 }
 
 /** Words that part one figure's words from another's, or begin the question. */
-const breaks = new Set('and y plus then with con but or not what which where how how-many how-far how-fast'.split(' '));
+export const breaks = new Set(
+  'and y plus then with con but or not what which where how how-many how-far how-fast'.split(' '),
+);
 
 /** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
 export function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {

@@ -2,7 +2,8 @@ import { toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { type Context, type Option, optionsFor } from './role.ts';
+import { type Option, optionsFor } from './role.ts';
+import type { Context } from './role-context.ts';
 import type { Sentence } from './sentence.ts';
 
 /** A figure that has found its role. */

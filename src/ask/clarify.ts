@@ -2,7 +2,7 @@ import { tablesIn } from '../calc/expression.ts';
 import { toBase } from '../calc/quantity.ts';
 import { missing } from '../calc/solve.ts';
 import { sayFigure } from '../calc/wording.ts';
-import { startOf } from '../rules/knowledge.ts';
+import { choiceOf, startOf } from '../rules/knowledge.ts';
 import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
 import { clarifying } from './clarifying.ts';
 import { knownFrom } from './facts.ts';
@@ -17,6 +17,11 @@ import { en } from './wording/en.ts';
 /** Asks for what is missing: of the smallest set that would answer, the one easiest to come by. */
 export function askFor(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
+  const settled = new Set(scene.understood.facts.flatMap((fact) => ('choice' in fact ? [fact.quantity] : [])));
+  // What was said is not asked again: a cutback is no emulsion after all.
+  const ease = settled.size
+    ? new Map([...knowledge.ease].filter(([each]) => !settled.has(choiceOf(each) ?? '')))
+    : knowledge.ease;
   const [wanted] =
     missing(
       knowledge.network,
@@ -26,7 +31,7 @@ export function askFor(scene: Scene, id: string): Reply {
         scene.understood.open,
       ),
       id,
-      knowledge.ease,
+      ease,
     ) ?? [];
   const clarify = wanted && (askOption(scene, wanted) ?? askFigure(scene, wanted));
   const refused = wanted ? refusedAs(scene, wanted) : undefined;

@@ -155,6 +155,7 @@ function roleIndex({ quantities }: Knowledge): Map<string, QuantityRecord[]> {
       ...(record.roles?.before ?? []),
       ...(record.roles?.after ?? []),
       ...(record.roles?.beside ?? []),
+      ...(record.roles?.of ?? []),
     ])) {
       index.set(word, [...(index.get(word) ?? []), record]);
     }

@@ -1,6 +1,6 @@
 import type { NamedUnit } from '../calc/read/named-units.ts';
 import { restsOn, solve } from '../calc/solve.ts';
-import { unitRow } from '../calc/units.ts';
+import { type Unit, unitRow } from '../calc/units.ts';
 import { startOf } from '../rules/knowledge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import type { Engine } from './engine.ts';
@@ -59,6 +59,7 @@ export function impliedGoal({ knowledge }: Engine, named: readonly NamedUnit[], 
   const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
   const served = [...knowledge.quantities.values()]
     .filter(({ id, cues, dimension }) => cues && dimensions.has(dimension) && !given.has(id) && solved.get(id)?.by)
+    .filter(({ units }) => named.some(({ unit }) => isNatural(unit, [units.us, units.metric])))
     .map((record) => ({
       record,
       used: [...restsOn(solved, [record.id])].filter((id) => given.has(id)).length,
@@ -69,3 +70,12 @@ export function impliedGoal({ knowledge }: Engine, named: readonly NamedUnit[], 
   const [best, next] = served;
   return best && !(next && next.used === best.used && next.assumed === best.assumed) ? goalOf(best.record) : undefined;
 }
+
+/** A unit far larger than those a quantity is told in asks for something else: yards are no depth of mix. */
+const tooLarge = 13;
+
+const isNatural = (unit: Unit, own: readonly Unit[]): boolean =>
+  own.some((each) => {
+    const [a, b] = [unitRow(unit), unitRow(each)];
+    return a.dimension === b.dimension && (a.size[0] * b.size[1]) / (a.size[1] * b.size[0]) < tooLarge;
+  });

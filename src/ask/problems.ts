@@ -13,6 +13,7 @@ import { outOfRange, unlikelyText } from './out-of-range.ts';
 import type { Reply, UnitSystem } from './reply.ts';
 import { say } from './say.ts';
 import type { Scene } from './scene.ts';
+import type { Token } from './token.ts';
 import { isSmall } from './token.ts';
 import { unclearFigure } from './unclear.ts';
 import { en } from './wording/en.ts';
@@ -66,7 +67,8 @@ function wrongUnit(scene: Scene): Reply | undefined {
       token.figure.unclear ||
       next?.kind !== 'word' ||
       isSmall(next, sentence.small) ||
-      asksBy(scene, next.head)
+      asksBy(scene, next.head) ||
+      isLabel(scene, next.head, sentence.tokens[at + 2])
     )
       continue;
     const { dimension } = unitRow(token.figure.unit);
@@ -146,3 +148,7 @@ function conflict(scene: Scene): Reply | undefined {
   }
   return undefined;
 }
+
+/** "60 mph patch 500 ft": a word before another figure that it is a label of. */
+const isLabel = (scene: Scene, word: string, after: Token | undefined): boolean =>
+  after?.kind === 'figure' && (scene.engine.byWord.get(word) ?? []).some(({ roles }) => roles?.before?.includes(word));

@@ -3,44 +3,16 @@ import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { asRole, isPlausible, shareIn } from './as-role.ts';
-import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
+import { breaks, countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import { hasField, isInSetting, isSayable } from './field.ts';
 import { placeInGroup } from './group-place.ts';
-import type { UnitSystem } from './reply.ts';
+import type { Context } from './role-context.ts';
 import { couldMeasure, unitFor } from './role-unit.ts';
+import { weights } from './role-weights.ts';
+import { wordScore } from './role-words.ts';
 import type { Sentence } from './sentence.ts';
-import { type Titles, titledBefore } from './titles.ts';
+import { titledBefore } from './titles.ts';
 import type { Token } from './token.ts';
-
-/** What helps to tell which role a figure has. */
-export interface Context {
-  readonly quantities: ReadonlyMap<string, QuantityRecord>;
-  /** Quantities that a word beside a figure speaks of. */
-  readonly byWord: ReadonlyMap<string, readonly QuantityRecord[]>;
-  /** Quantities by their whole titles, in head words. */
-  readonly titles: Titles;
-  /** Quantities that have a place in a group like 12 x 300 x 2. */
-  readonly sides: readonly QuantityRecord[];
-  /** Words that stand before any figure at all: they tell little. */
-  readonly weak: ReadonlySet<string>;
-  /** True when something is asked; `near` then has to do with that, else with the patch itself. */
-  readonly aimed: boolean;
-  /** Steps from each quantity to what is asked; absent when it has nothing to do with it. */
-  readonly near: ReadonlyMap<string, number>;
-  /** Quantities asked for: a figure is not read as the very thing asked, unless it is being checked. */
-  readonly sought: ReadonlySet<string>;
-  /** Positions of the words that say what is asked: they tell no figure its role. */
-  readonly spent: ReadonlySet<number>;
-  /** Figures the job carries: one said without a word of its role takes the place of the likest. */
-  readonly kept: ReadonlyMap<string, { readonly number: number; readonly unit: Unit }>;
-  /** Quantities whose title before a figure means another: the bound that a limit works out, and the figure it judges. */
-  readonly meant?: ReadonlyMap<string, QuantityRecord> | undefined;
-  /** What the last reply asked for. */
-  readonly asked?: string | undefined;
-  /** Quantities that words give a figure for: an untold figure is not one of them. */
-  readonly inWords?: ReadonlySet<string> | undefined;
-  readonly system: UnitSystem;
-}
 
 /** A role a figure could have, and how well it fits. */
 export interface Option {
@@ -56,46 +28,6 @@ export interface Option {
   readonly isOneMore?: boolean;
 }
 
-/** How much each kind of evidence weighs. Words beside a figure beat its place in a group, which beats what is asked. */
-const weights = {
-  /** For the whole title of a quantity right before the figure. */
-  title: 30,
-  after: 10,
-  /** For a word right after, nothing between. */
-  beside: 12,
-  /** The same for a count: "a 2 lift patch". */
-  counted: 18,
-  before: 8,
-  /** That a word or the group says so at all: it settles a tie. */
-  told: 0.5,
-  /** Taken off for each word further away. */
-  further: 2,
-  /** For a word that stands before any figure, like "at". */
-  weak: 3,
-  /** Taken off for a word beyond one of these: in "taper at 55" the speed is told, and hardly the taper. */
-  beyondWeak: 8,
-  /** For a quantity with a field of its own that is spoken of. */
-  setting: 5,
-  /** For one whose own field is not spoken of. */
-  outOfSetting: -1.5,
-  /** For one of several that are added up, by its own name. */
-  named: 4,
-  group: 6,
-  outOfGroup: -6,
-  asked: 9,
-  near: [5, 5, 4, 3, 2],
-  /** For one that has nothing to do with what is asked. */
-  far: -4,
-  implausible: -9,
-  sought: -30,
-  /** For one the job has a figure of, less for every tenfold it differs. */
-  kept: 5,
-  tenfold: 4,
-  /** For a default that no word speaks of. */
-  untold: -1,
-  count: 3,
-  plain: 1,
-};
 /** An option must reach `enough`; `kept` of them are kept. A number with neither unit nor word lies `nearEnough` to what is asked. */
 const enough = 2;
 const kept = 4;
@@ -128,11 +60,24 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
     const option = optionOf(sentence, shareIn(figure, names, record), words, record, all, context);
     if (option && option.score >= enough) options.push(option);
   }
-  return options.sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1)).slice(0, kept);
+  return preferJudged(options, figure, context)
+    .sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1))
+    .slice(0, kept);
+}
+
+/** A bare number that nothing tells is likelier the figure that a limit judges than one of another kind: "what about 50" of a spacing. */
+function preferJudged(options: readonly Option[], { unit }: Figure, { judged, kept: had }: Context): Option[] {
+  const meant = unit ? undefined : options.find(({ record, told }) => record.id === judged && !told);
+  const isRivalled = options.some(
+    (each) => each !== meant && each.record.dimension === meant?.record.dimension && each.score >= meant.score,
+  );
+  if (!meant || isRivalled) return [...options];
+  const more = had.has(meant.record.id) ? weights.judgedAgain : weights.judged;
+  return options.map((each) => (each === meant ? { ...each, score: each.score + more } : each));
 }
 
 /** The words beside a figure, less those that are the label of the next one: in "air 50 mat 290" the mat is no word on the 50. */
-function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWord }: Context): Words {
+function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWord, weak }: Context): Words {
   const words = wordsBeside(sentence, at, spent);
   if (words.after.length !== 1 || figure.unit) return words;
   const { tokens } = sentence;
@@ -149,6 +94,9 @@ function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWor
   const labels = (word: string | undefined, of: Figure): boolean =>
     word !== undefined &&
     (byWord.get(word) ?? []).some((record) => record.roles?.before?.includes(word) && couldMeasure(of, record));
+  // "11 empty and carries 13" parts them; "at" labels nothing.
+  const isParted = tokens.slice(at + 1, next).some((each) => each.kind === 'word' && breaks.has(each.head));
+  if (isParted || (words.before[0] !== undefined && weak.has(words.before[0]))) return words;
   const isLabel = labels(words.before[0], figure) && labels(words.after[0], token.figure);
   return isLabel ? { ...words, after: [], next: undefined } : words;
 }
@@ -176,7 +124,7 @@ function optionOf(
     )
   )
     return undefined;
-  const { word, weak } = wordScore(figure, words, record, context.weak);
+  const { word, weak } = wordScore(figure, words, record, context);
   const place = placeInGroup(figure, all, record, context.sides);
   const group = place > 0 ? weights.group : place < 0 ? weights.outOfGroup : 0;
   const told =
@@ -265,32 +213,6 @@ const mayBeBare = (
   near !== undefined &&
   near <= nearEnough &&
   (weak > 0 || near <= 1 || Boolean(plain ?? question));
-
-/** How surely the words beside a figure give it a role. A quantity with a field of its own comes first there. */
-function wordScore(
-  figure: Figure,
-  words: Words,
-  { roles, setting, units, dimension }: QuantityRecord,
-  weakWords: ReadonlySet<string>,
-): { word: number; weak: number } {
-  const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
-    const at = found.findIndex((word) => !weakWords.has(word) && wanted?.includes(word));
-    return at < 0
-      ? 0
-      : most -
-          weights.further * at -
-          (at > 0 && !figure.unit && units.us !== '1' && weakWords.has(found[0]!) ? weights.beyondWeak : 0);
-  };
-  const word = Math.max(
-    best(words.after, roles?.after, weights.after),
-    best(words.before, roles?.before, weights.before),
-    words.right && roles?.before?.includes(words.right) ? weights.before : 0,
-    words.next && roles?.beside?.includes(words.next) ? (dimension === 'count' ? weights.counted : weights.beside) : 0,
-  );
-  if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };
-  const [next] = words.before;
-  return { word, weak: next && weakWords.has(next) && roles?.before?.includes(next) ? weights.weak : 0 };
-}
 
 /** "One load", "one tank": one that counts, and measures nothing. */
 const isArticle = ({ form, number, unit }: Figure): boolean => form === 'spelled' && number === 1 && unit === undefined;

@@ -39,7 +39,9 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
       else put(token.figure.trend ? '#temperature' : '#number', at);
     }
   });
-  if (isYesOrNo(tokens, places, small)) put('@check', -1);
+  const [opening] = items;
+  const isFiller = opening?.kind === 'word' && fillers.has(opening.text);
+  if (isYesOrNo(tokens, places, small, isFiller)) put('@check', -1);
   if (places.has('why')) put('@why', -1);
   if (enoughWords.some((word) => typed(items, word))) put('@enough', -1);
   const after = (position: number): number => {
@@ -49,6 +51,9 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
   };
   return { tokens, figures, small, places, after };
 }
+
+/** Words that people begin with and ask nothing by. */
+const fillers = new Set(['ok', 'okay', 'alright', 'okey', 'good', 'right']);
 
 const opens = new Set([
   'is',
@@ -103,6 +108,7 @@ function isYesOrNo(
   tokens: readonly Token[],
   places: ReadonlyMap<string, number[]>,
   small: ReadonlySet<string>,
+  isFiller: boolean,
 ): boolean {
   if (places.has('how-many') || places.has('how-far') || places.has('how-fast')) return false;
   if (asksInAClause(tokens) && !asking.some((word) => places.has(word))) return true;
@@ -112,7 +118,7 @@ function isYesOrNo(
       (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!
     );
   if (isTagged(tokens) && !asking.some((word) => places.has(word))) return true;
-  const first = tokens.find((token) => token.kind === 'word');
+  const [first] = tokens.filter((token) => token.kind === 'word').slice(isFiller && isOpening(tokens, places) ? 1 : 0);
   return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
 }
 

@@ -121,6 +121,7 @@ export function liftSaid(sentence: Sentence): LiftSaid | undefined {
     const after = tokens[at + 1];
     if (after?.kind === 'figure' && after.figure.unit === undefined && Number.isInteger(after.figure.number))
       return { lift: after.figure.number, from: after.at };
+    if (after?.kind === 'word' && after.head === 'one') return { lift: 1, from: after.at };
   }
   // "The second one is rolled", where the lifts were spoken of before.
   for (const [at, token] of tokens.entries())
@@ -144,10 +145,10 @@ export function liftFigures(sentence: Sentence): { readonly lift?: number; reado
     const token = tokens[at];
     return token?.kind === 'figure' && !token.figure.unit && Number.isInteger(token.figure.number);
   };
-  const lift = (places.get('lift') ?? []).map((at) => at + 1).find(whole);
+  const lift = (places.get('lift') ?? []).map((at) => at + 1).find((at) => whole(at) || isOne(tokens[at]));
   if (lift === undefined || !stageSaid(sentence)) return {};
   const of = (places.get('of') ?? []).find((at) => at > lift && whole(after(at)));
-  return { lift, ...(of === undefined ? {} : { count: after(of) }) };
+  return { ...(whole(lift) ? { lift } : {}), ...(of === undefined ? {} : { count: after(of) }) };
 }
 
 const laying = new Set(['first-lift', 'next-lift', 'finish-lift']);

@@ -42,6 +42,9 @@ const joins = new Set(['is', 'was', 'are', 'of']);
 /** The quantity whose whole title stands right before a figure. */
 export function titledBefore({ tokens, small }: Sentence, at: number, titles: Titles): QuantityRecord | undefined {
   const next = tokens[at - 1];
+  const figure = tokens[at];
+  // "Second lift rolled, 2 lift patch": a comma parts a number from what stands before it.
+  if (next?.kind === 'mark' && figure?.kind === 'figure' && !figure.figure.unit) return undefined;
   if (next?.kind === 'word' && isSmall(next, small) && !joins.has(next.head)) return undefined;
   const before: string[] = [];
   for (let i = at - 1; i >= 0 && before.length < 8; i--) {

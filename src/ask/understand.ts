@@ -18,6 +18,7 @@ import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { figuresInWords } from './said-as.ts';
+import { isSameAgain, light } from './same-again.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
@@ -147,17 +148,20 @@ function notYetSaid(
   const { places } = sentence;
   if (!places.has(`#${dimension}`) && !(bare && places.has('#number')) && !(parts && places.has('#parts'))) return best;
   const { told } = take(undefined);
-  return found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id)) ?? (goesOn ? undefined : best);
+  const other = found.find(({ kind, id }) => kind !== 'quantity' || !told.has(id));
+  // "How wide at the bottom is the row" asks for it, whatever figure stands beside its words.
+  const isAsked = asksHow(best.cue) && (other?.score ?? 0) < best.score / 3;
+  return isAsked ? best : (other ?? (goesOn ? undefined : best));
 }
+
+/** "How+wide": the cue itself asks. */
+const asksHow = ({ needs }: Cue): boolean => needs.some((term) => term.length > 1 && term[0]!.includes('how'));
 
 /** True for a limit on something that the question gives a figure for: "it sits 1/8 in high, ok" asks about the figure, not for causes. */
 function isGivenTo({ knowledge }: Engine, { kind, id }: Scored, take: (goal: undefined) => Taken): boolean {
   const on = kind === 'limit' ? knowledge.limits.get(id)?.on.id : undefined;
   return on !== undefined && take(undefined).told.has(on);
 }
-
-/** A cue this light is heard in the words that only tell what a figure is of. */
-const light = 6;
 
 /** What asks for an amount: then the name of a thing is enough to know what is asked. */
 const amountAsks = ['how-many', 'how-far', 'how-fast', 'figure'];
@@ -168,14 +172,6 @@ function isFaint({ kind, score, cue }: Scored, { places, figures, tokens, small 
   if (amountAsks.some((word) => places.has(word))) return false;
   const words = tokens.filter((token) => token.kind === 'word' && !small.has(token.head) && token.head !== 'check');
   return words.length > 1 && ['@check', 'what', 'which', 'who', 'when', 'where'].some((word) => places.has(word));
-}
-
-/** "What about a 1/2 inch lift": another figure for what was asked before, with no more than the word of its role. */
-function isSameAgain({ places, tokens, figures }: Sentence, best: Scored | undefined): boolean {
-  const opens =
-    tokens.slice(0, 4).some((token) => token.kind === 'word' && token.head === 'about') &&
-    (places.has('what') || places.has('how'));
-  return opens && figures.length > 0 && best?.kind === 'quantity' && best.score < light && !places.has('how-many');
 }
 
 /** "No, .05 is the residual", "I meant 12 wide". */
@@ -245,6 +241,7 @@ function takeFigures(
     spent: new Set(cue && goal?.kind === 'quantity' ? spentBy(cue, sentence) : []),
     meant: meantBy(engine, goal),
     asked: past.asked,
+    judged: goal?.kind === 'limit' ? engine.knowledge.limits.get(goal.id)?.on.id : undefined,
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
   });

@@ -127,7 +127,7 @@ export interface RelationExample {
 }
 
 /** Head words near a figure that give it its role; those beside it count only right after, nothing between. */
-export type Roles = Readonly<Partial<Record<'after' | 'before' | 'beside', readonly string[]>>>;
+export type Roles = Readonly<Partial<Record<'after' | 'before' | 'beside' | 'of', readonly string[]>>>;
 export interface Condition {
   readonly choice: ChoiceRecord;
   readonly is: readonly string[];

@@ -1,6 +1,17 @@
 /** How crews put things: short forms, talk, and runs of words that stand for one head word. */
 export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   through: ['thru'],
+  inch: ['inches'],
+  everything: ["everything's", 'everythings'],
+  where: ["where's", 'wheres'],
+  when: ["when's", 'whens'],
+  how: ["how's", 'hows'],
+  who: ["who's", 'whos'],
+  record: ['logbook', 'daily log', 'in the log', 'the log'],
+  carry: ['carries', 'carrying', 'carried'],
+  unfinished: ["isn't done", 'isnt done', 'not done', "isn't finished", 'isnt finished', "aren't done", 'arent done'],
+  hello: ['good morning', 'good afternoon', 'good evening', 'buenos dias', 'buenos días', 'buenas tardes', 'buenas'],
+  largest: ['top size', 'top-size', 'max size', 'maximum size'],
   usage: [
     'what can you do',
     'what do you do',
@@ -37,6 +48,10 @@ export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   ],
   check: [
     'any problem',
+    'any issue',
+    'any issues',
+    'any trouble',
+    'an issue',
     'a problem',
     'no problem',
     'big deal',

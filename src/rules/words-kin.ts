@@ -28,7 +28,7 @@ export const kinLines: readonly string[] = [
   'dip sag',
   'car traffic vehicle motorist driver',
   'guy man men fellow worker person people crew hand',
-  'foreman boss supervisor super',
+  'foreman boss supervisor',
   'dusty dust dirty filthy gritty',
   'mud muddy clay',
   'ditch creek stream',

@@ -164,7 +164,7 @@ const usual: Readonly<Record<string, readonly string[]>> = {
   coarse: [],
   'roll-down': ['rolldown', 'roll down'],
   max: ['maximum', 'máximo', 'maximo', 'most'],
-  min: ['minimum', 'mínimo', 'minimo', 'least'],
+  min: ['smallest', 'minimum', 'mínimo', 'minimo', 'least'],
   why: [
     'how come',
     'what for',
@@ -222,7 +222,17 @@ const usual: Readonly<Record<string, readonly string[]>> = {
   hour: ['hr', 'hrs', 'hora', 'horas'],
   minute: ['mins', 'minuto', 'minutos'],
   cover: ['covered', 'covers'],
-  licensed: ['legally carry', 'legally haul', 'legal to carry', 'legal to haul', 'allowed to carry', 'allowed to haul'],
+  licensed: [
+    'legal payload',
+    'max payload',
+    'legal limit',
+    'legally carry',
+    'legally haul',
+    'legal to carry',
+    'legal to haul',
+    'allowed to carry',
+    'allowed to haul',
+  ],
   overload: ['overloaded', 'overweight', 'load legal', 'legal load', 'legal weight', 'truck legal'],
   what: ["what's", "what'll", 'whats', 'que', 'qué', 'cual', 'cuál'],
   thickness: ['thicknes'],
@@ -258,13 +268,13 @@ function joined(...lists: readonly Readonly<Record<string, readonly string[]>>[]
 
 /** Words that do not count between others. */
 export const smallWords: readonly string[] =
-  'a an the but of is are am was were be been it its this that these those to i we you he they my our your me us do does did will would for with on by so then just got get have has had if and or as el la los las un una de del para con que es al en y'.split(
+  "a an the but weve ive we've i've they've i'm im we're they're theyre of is are am was were be been it its this that these those to i we you he they my our your me us do does did will would for with on by so then just got get have has had if and or as el la los las un una de del para con que es al en y".split(
     ' ',
   );
 
 /** Everyday words that must not be taken for a slip of a trade word. */
 export const plainWords: readonly string[] =
-  'about after again along around before behind below between could every first going house large later laid level light line little local looks loose lower might money never night noise north other place place plant please point price quick quite really round second seems seven shift short since small south space spend sport start state still store street table thank their there these thing think third those three today total touch under until usual water weather where which while white whole without woman women works world would write wrong years young'.split(
+  'quedo quedó queda quedaron hacer hace hacemos hasta desde cuando donde about after again along around before behind below between could every first going house large later laid level light line little local looks loose lower might money never night noise north other place place plant please point price quick quite really round second seems seven shift short since small south space spend sport start state still store street table thank their there these thing think third those three today total touch under until usual water weather where which while white whole without woman women works world would write wrong years young'.split(
     ' ',
   );
 

@@ -82,7 +82,7 @@ export const emergencyHeads = listed({
 
 /** Words that are one letter from a head and mean another thing. */
 export const emergencyPlain = words(
-  'swing swings swung string strings drum drums worked drawn burner burners trash stick sticks spring shirt stuck rolled tipped caught between under over down off into toward side behind broke broken collapse collapsed dizzy confused crazy sweating swelling swell throat closing patch mat road joint lift surface pavement fell fall from through fire smoke spark sparking touch touched snag snagged cut nick nicked bee wasp snake hot stuff heat sheen upside engine tank hose bed boom across hiss hissing need call send lost stroke shock electrocuted drunk gets out getting lunch light water board brush flash place stone bring story train trailer start blew turned dropped landed slammed having doing got',
+  'quedo quedó queda quedan quedaron swing swings swung string strings drum drums worked drawn burner burners trash stick sticks spring shirt stuck rolled tipped caught between under over down off into toward side behind broke broken collapse collapsed dizzy confused crazy sweating swelling swell throat closing patch mat road joint lift surface pavement fell fall from through fire smoke spark sparking touch touched snag snagged cut nick nicked bee wasp snake hot stuff heat sheen upside engine tank hose bed boom across hiss hissing need call send lost stroke shock electrocuted drunk gets out getting lunch light water board brush flash place stone bring story train trailer start blew turned dropped landed slammed having doing got',
 );
 
 /** Before the cue, or in an earlier part of the same sentence, they make it a supposition. */

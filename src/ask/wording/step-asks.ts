@@ -3,6 +3,7 @@ export const stepAsks = {
   whole: [
     'checklist',
     'check+list',
+    'step patch|job|#length -next -last -first -skip -miss -missed -before -after -which -forget -forgot',
     'all|every+step',
     'step+step',
     'start+finish -lift -mix -when',
@@ -10,6 +11,8 @@ export const stepAsks = {
     'procedure patch|blade|job',
     'miss|missed|forget|forgot anything|something',
     'order step',
+    'order operation',
+    'sequence work|patch|job|operation',
     'what order do|go|work thing|this|it|job',
     'where start -roll -rolled -dump -sign -blade -cone -grader -roller -windrow -unload',
     'walk|talk|take|run+through job|process|whole|start',
@@ -32,7 +35,7 @@ export const stepAsks = {
     'next+thing',
     'what start+with|on',
     'what start -how -roll -rolled -time',
-    'what+left -over -truck -ton -load -mix',
+    'what+left -over -truck -ton -load -mix -#rate -#number -residue',
     'anything|something+else',
     'what+else',
     'what do you+do',
@@ -43,7 +46,12 @@ export const stepAsks = {
     'where go|from+here',
     'next -next+lift|patch|pass|load|truck|day|week|year|lane|sign|time|to|morning|spot',
   ],
-  rest: ['what+left do|step|job|list|check', 'what else do|need|left', 'step left|remain', 'rest step|job|checklist'],
+  rest: [
+    'what+left do|step|job|list|check -mix',
+    'what else do|need|left',
+    'step left|remain',
+    'rest step|job|checklist',
+  ],
   done: ['done -when -how -check -what', "that's+done", 'finished -when -how -check -patch -mat -surface', 'all+done'],
 } as const;
 
@@ -54,7 +62,7 @@ export const stepFrames = {
     'after NAME what|next|then|now -left -rest -remain -all -everything -list -#volume -#area',
     'what|next come|do after NAME',
   ],
-  rest: ['left|remain|rest after NAME', 'all|everything|list after NAME'],
+  rest: ['left|remain|rest after NAME -#number -#rate -#volume', 'all|everything|list after NAME'],
   between: ['between NAME what|do|step|go|come|happen'],
   done: [
     'done|finished|complete|through NAME -not -before -when -how -walk+through -run+through -talk+through -take+through',

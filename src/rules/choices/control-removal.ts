@@ -21,6 +21,7 @@ export default choice({
       id: 'while-working',
       title: 'it comes down while the crew is still on the road',
       cues: [
+        'load|pick|pull|grab sign|cone unfinished',
         'pull|pick|remove|down sign|control|flagger|cone still|while|during',
         'sign|control|cone down|pick|pull|remove before clean|clean-up|final|roll|finish',
         'flagger home before|early',

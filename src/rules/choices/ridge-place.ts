@@ -14,7 +14,13 @@ export default choice({
     {
       id: 'pick-up',
       title: 'along the pick-up line',
-      cues: ['toe ridge', 'pick-up+line', 'pick+up+line', 'ridge between pass|strip'],
+      cues: [
+        'ridge blade|toe pick|pickup where',
+        'toe ridge',
+        'pick-up+line',
+        'pick+up+line',
+        'ridge between pass|strip',
+      ],
     },
     {
       id: 'tracks',

@@ -36,7 +36,7 @@ export default choice({
         'two-lane -urban -street',
         'county+road|highway -urban -street',
         'county sign|taper|flagger|cone -urban -street',
-        'flagger -urban -street -expressway -multilane',
+        'flagger -urban -street -expressway -multilane -parkway -boulevard -avenue',
       ],
     },
   ],

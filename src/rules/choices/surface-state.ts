@@ -33,6 +33,16 @@ export default choice({
       ],
     },
     { id: 'damp', title: 'damp', cues: ['damp', 'moist', 'dew'] },
-    { id: 'clean-dry', title: 'clean and dry', cues: ['clean+dry', 'swept dry', 'clean dry surface|road|tack'] },
+    {
+      id: 'clean-dry',
+      title: 'clean and dry',
+      cues: [
+        'dry broom|broomed|clean -not -no',
+        'broom|broomed+off dry -not',
+        'clean+dry',
+        'swept dry',
+        'clean dry surface|road|tack',
+      ],
+    },
   ],
 });

@@ -30,7 +30,7 @@ export default choice({
       cues: [
         'fresh+lift',
         'new+lift',
-        'between+lift',
+        'between+lift -coat',
         'new+mat|mix|surface',
         'fresh+mat|mix|surface',
         'lift|mat we just',

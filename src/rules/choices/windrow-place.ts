@@ -28,7 +28,12 @@ export default choice({
     {
       id: 'inside',
       title: 'center-line side',
-      cues: ['windrow center+line', 'windrow centerline|inside|crown', 'windrow inside+edge'],
+      cues: [
+        'windrow beside|by|along yellow|centerline|line',
+        'windrow center+line',
+        'windrow centerline|inside|crown',
+        'windrow inside+edge',
+      ],
     },
   ],
 });

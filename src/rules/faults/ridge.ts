@@ -9,6 +9,7 @@ export default fault({
   because: 'Mix that slips round the toe is left behind in a line, and the next pass climbs over it.',
   sources: [commonPractice],
   cues: [
+    'ridge blade|toe pick|pickup',
     'ridge -tire -wheel -hump -across -crosswise',
     'line|string|strip mix left|leave toe|blade|pass|behind',
     'toe loose|leak|spill',

@@ -19,7 +19,7 @@ export default fault({
     'coarse|big stone side|edge|end mat|patch|lift -old -size',
     'stone pocket|nest',
     'streak mat|patch|mix -tack -bar -nozzle -drag',
-    'look|looks open|dry|bony|boney|rocky|hungry',
+    'look|looks open|dry|bony|boney|rocky|hungry -tear -tore -torn -rip -ripped',
     'fines gone|missing|left|settle',
     'big+stone all|one side|edge|end|streak',
     'no+fines',

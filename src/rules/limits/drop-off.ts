@@ -13,6 +13,7 @@ export default limit({
   because: 'A wheel that drops off and climbs back jerks the car across the road.',
   sources: [safetyEdge('risk grows when significantly over 2 in'), dropOffHazards('repair over 3 in')],
   cues: [
+    'drop+off|edge|lip|dropoff #length left|leave -fix -repair -how',
     'drop+off|edge @check',
     'dropoff @check',
     'edge|shoulder drop|low #length',

@@ -16,6 +16,11 @@ export default limit({
     'A roller packs only so deep, and a blade lays a thin lift truer; a thick lift shoves under the drum and stays soft below.',
   sources: [commonPractice, ufcRepair('ch. 7, p. 40: 2 to 3 in for lifts in ruts and depressions')],
   cues: [
+    '@check all+in+at+once',
+    'all+in+at+once #thin|#number',
+    'all+in+once #thin|#number',
+    'why not one|single -cone -flagger',
+    '#thin laid|place|put roll|rolled -next -now -what -loose -stone -tack',
     '?one lift lay|put|place @check',
     '@check thick',
     'thick|thickness lift @check',

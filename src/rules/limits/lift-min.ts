@@ -13,6 +13,7 @@ export default limit({
     'A stone that has no room to turn flat is dragged by the blade; it tears the mat and leaves an open streak behind it.',
   sources: [bladeSpreading('spreading of cold mix by blade: no layer under about 1.5 times the largest stone')],
   cues: [
+    'largest #figure lay|lift|thick -how -min -thinnest',
     '@check stone lift',
     '@check thin -edge -outside -outer',
     'thin stone|mix',

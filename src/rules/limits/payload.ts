@@ -18,6 +18,9 @@ export default limit({
     'An overloaded truck brakes late, breaks roads and bridges, and tips with the bed up; the sign and the law weigh the whole truck.',
   sources: [federalWeights('axle and gross weights')],
   cues: [
+    'licensed #mass|#number ticket|scale|load|truck|haul|carry',
+    'truck weigh|carry empty bridge|post|posted',
+    'bridge post|posted carry|cross',
     'overload',
     '@check load|payload|haul|carry bridge|post|posted|limit',
     'bridge carry|haul|load|truck',

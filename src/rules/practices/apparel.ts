@@ -9,6 +9,7 @@ export default practice({
   because: 'Drivers and operators hit what they do not see.',
   sources: [manual('section 6C.05, a standard; ANSI/ISEA 107-2015')],
   cues: [
+    'no|without+vest',
     'what wear',
     'vest',
     'vest @check',

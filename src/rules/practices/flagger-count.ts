@@ -15,6 +15,7 @@ export default practice({
   because: 'Each end needs somebody who sees it and can stop it; one person can do both only while he sees both.',
   sources: [manual('section 6E.02'), iowa('Flagger training, single flagger operations'), cornell],
   cues: [
+    'only|just|got one+flagger curve|hill|unseen|around',
     'how-many flagger|flag -cone -device -taper -apart',
     '#number flagger @check',
     'single flagger',

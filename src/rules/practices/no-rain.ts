@@ -9,6 +9,7 @@ export default practice({
   because: 'Rain floats tack that has not broken, cools the mat and is shut in under it.',
   sources: [navyBasic('ch. 16: no spreading on a damp surface or of wet mix'), commonPractice],
   cues: [
+    'chance rain|shower|storm start|go|lay|tack|pave|keep',
     'rain|raining|storm|drizzle @check',
     'rain|raining come|coming|forecast|due|soon lay|patch|tack|start|work',
     'rain|raining windrow|mat|mix -after',

@@ -10,6 +10,9 @@ export default practice({
     'Grader tires pack the fresh mat in two tracks only; laid over unrolled, those tracks come through as ridges and the rest stays loose below.',
   sources: [bladeSpreading('spreading of cold mix by blade: each layer rolled almost at once')],
   cues: [
+    'lift roll|rolled all+together|both+together @check',
+    'lift queue|stack roll|rolled together|all|once @check',
+    'roll|rolled one|#number time|once last|end|top lift @check',
     '@check roll|rolled|roller each|every|both|between lift',
     'skip roll',
     'lift without roll',

@@ -14,6 +14,7 @@ export default practice({
     commonPractice,
   ],
   cues: [
+    'road|surface|patch|pavement dry broom|broomed|swept|clean distributor|tack|spray|shoot',
     'why swept|sweep|broom tack|spray|shoot|before',
     'tack|spray|shoot|shot wet|damp|dusty|dust|mud|muddy|dirty|frost|puddle|water @check',
     'tack|spray|shoot|shot puddle|mud|muddy|damp|frost|dust|dusty|wet|water anyway|still|over|regardless -how-many -rain -cutback -brown -broke -tank',

@@ -9,6 +9,8 @@ export default practice({
     'Until the signs are read nobody expects a person in the road; measuring and unloading kill as surely as laying.',
   sources: [commonPractice],
   cues: [
+    'sign|cone|flagger|control after start|begin|cut|dig|sweep|lay',
+    'skip|forget sign|cone|control -why',
     'start|work|begin|unload|sweep|tack|measure before sign|control|flagger|cone',
     'sign|control|flagger before start|work @check',
     'traffic+control first',

@@ -16,6 +16,8 @@ export default practice({
     'The most exposed minutes of the day are those of taking up the devices: the signs still have to warn for whoever does it.',
   sources: [texas, manual('section 6A.03, paragraph 4: devices are removed as soon as practical')],
   cues: [
+    'load|pick|pull|grab sign|cone unfinished',
+    'sign|cone load|pick|pull unfinished|roller|roll',
     'sign|control|cone come|need|pick|pull+down|up @check',
     'when sign|control|cone down|remove|pick|pull',
     'order|which remove|pick|pull sign|cone',

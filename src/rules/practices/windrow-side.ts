@@ -12,6 +12,7 @@ export default practice({
     commonPractice,
   ],
   cues: [
+    'windrow yellow|centerline|inside|outside|shoulder start|lay|sit|by|along @check',
     'windrow where|side|place -toe -line -pick -left -gave -ran -next -then -now',
     'windrow middle|center|shoulder|inside|outside|edge|side @check',
     'which+side windrow',

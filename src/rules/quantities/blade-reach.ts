@@ -11,7 +11,7 @@ export default quantity({
   cues: [
     'effective+width',
     'blade cover|reach',
-    'blade width|swath',
+    'blade width|swath -pass -strip',
     'how+wide blade',
     'effective width',
     'effective blade',

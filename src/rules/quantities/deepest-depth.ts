@@ -10,7 +10,7 @@ export default quantity({
   because:
     'Lows are filled first in level lifts, each rolled, so the deepest spot sets how many there are; the average says nothing of it.',
   sources: [ufcRepair('ch. 7, p. 40')],
-  roles: { after: ['deepest', 'worst'], before: ['deepest', 'worst'] },
+  roles: { after: ['middle', 'center', 'deepest', 'worst'], before: ['deepest', 'worst'] },
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How deep is it at the deepest spot?',

@@ -10,6 +10,7 @@ export default quantity({
   because: 'One more than the spaces: a line has a device at both its ends.',
   sources: [geometry],
   cues: [
+    'how-many+drum -roller -roll -rolled -fuel -oil',
     'how-many cone|device',
     'need cone|device',
     'cone|device count',

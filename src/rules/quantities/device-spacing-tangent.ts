@@ -11,6 +11,8 @@ export default quantity({
     'Alongside the buffer and the work the line only has to be kept, so the devices may stand twice as far apart as on a taper.',
   sources: [manual('section 6K.01, paragraph 4')],
   cues: [
+    'cone|device spacing closed lane -taper -@check',
+    'cone|device spacing|apart closed+lane|tangent|lane+line -taper -@check',
     'cone|device spacing|apart|space tangent|straight|center|centerline -@check',
     'cone|device spacing|apart|space along|past|beside work|lane -@check',
     'spacing tangent -@check',

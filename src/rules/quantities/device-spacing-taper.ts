@@ -10,6 +10,8 @@ export default quantity({
   because: 'Cones must be close enough to read as one line; a short taper needs them closer at any speed.',
   sources: [manual('section 6K.01, paragraph 4; section 6B.08')],
   cues: [
+    'how-far between cone|device',
+    'how-far between drum taper|tangent|mph|#speed',
     'cone|device spacing|apart|space taper -@check',
     'cone|device spacing|space',
     'how-far apart cone|device',

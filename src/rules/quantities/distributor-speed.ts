@@ -22,7 +22,7 @@ export default quantity({
     'drive|travel|speed|slow|fast distributor|bar|#rate|#flow -roller -grader -taper -sign',
   ],
   alsoCalled: ['bitumeter speed', 'shooting speed'],
-  roles: { after: ['distributor', 'drive'], before: ['distributor', 'drive', 'drives'] },
+  roles: { after: ['distributor', 'drive'], before: ['driving', 'distributor', 'drive', 'drives'] },
   bare: false,
   plausible: { min: { number: 30, unit: 'ft/min' }, max: { number: 2500, unit: 'ft/min' } },
   question: {

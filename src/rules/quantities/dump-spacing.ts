@@ -13,7 +13,7 @@ export default quantity({
     'apart dump|load|truck|pile',
     'dump+spacing',
     'spacing dump|load|pile',
-    'how-far apart',
+    'how-far apart -sign -cone -device -drum -taper',
     'where next dump',
     'spacing|apart dump|load|truck|pile #mass',
     'spacing|apart dump|load|truck|pile #length',

@@ -19,6 +19,13 @@ export default quantity({
   roles: { after: ['past', 'beyond', 'overrun'], before: ['past', 'beyond'] },
   setting: ['dump', 'spread', 'tack', 'spray', 'tack'],
   bare: false,
+  saidAs: [
+    {
+      cues: ['no+mix|premix past|beyond', 'nothing past|beyond', 'right|even|flush end|edge+tack dump|mix'],
+      number: 0,
+      unit: 'ft',
+    },
+  ],
   default: { number: 2, unit: 'ft' },
   plausible: { min: { number: 0, unit: 'ft' }, max: { number: 30, unit: 'ft' } },
   asks: 'How far past the ends do we dump?',

@@ -25,7 +25,7 @@ export default quantity({
     'what job run',
     'job run what|how-many crew|hour|grader|equipment',
   ],
-  roles: { after: ['job', 'total'], before: ['cost', 'job', 'total', 'spent'] },
+  roles: { after: ['job'], before: ['cost', 'job', 'total', 'spent'] },
   setting: ['cost', 'job', 'total', 'spent'],
   bare: { us: 'USD', metric: 'USD' },
   asks: 'What does the job cost?',

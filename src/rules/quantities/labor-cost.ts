@@ -9,6 +9,7 @@ export default quantity({
   because: 'Labor hours times the rate of one person.',
   sources: [geometry],
   cues: [
+    'labor|wage people|guy|men|man|hand|crew #time -ton -#mass -equipment',
     'cost+labor|crew',
     'labor|crew+cost',
     'labor people|guy|men|man|hand|crew hour #money|#wage|#number -ton -#mass',

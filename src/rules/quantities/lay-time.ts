@@ -20,8 +20,10 @@ export default quantity({
     'minute load|truck #output',
   ],
   alsoCalled: ['truck spacing', 'truck interval'],
-  roles: { after: ['between'], before: ['every'] },
+  roles: { after: ['between'], before: ['last', 'every'] },
   bare: false,
+  bareTold: { us: 'min', metric: 'min' },
+  setting: ['last'],
   asks: 'How often does a truck have to come?',
   beside: ['trucks-needed', 'laying-rate'],
 });

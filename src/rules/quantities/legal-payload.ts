@@ -21,6 +21,7 @@ export default quantity({
     before: ['legally', 'payload', 'limit', 'license', 'rated', 'capacity', 'licensed'],
   },
   bare: false,
+  bareTold: { us: 'ton', metric: 't' },
   question: {
     text: 'What load may the truck legally carry?',
     ease: 2,

@@ -13,7 +13,7 @@ export default quantity({
     'ton|mix each|per+lift',
     'how-many mix lift each|per',
     'how-many each|per #mass ?lift -load -truck',
-    'how-many go|goes each|per ?lift -load -truck',
+    'how-many go|goes each|per ?lift -load -truck -rut -wide -long -deep',
     'each|per #mass ?lift -how-far -load -truck -thick -deep -cost -price -hour',
   ],
   bare: false,

@@ -11,6 +11,8 @@ export default quantity({
   cues: [
     'loose what rolled|finished -how -ton -strike -want -set -need',
     'loose what end+up|with -how -ton',
+    'what loose roll|rolled out|down|to',
+    'loose #length what rolled|compacted|after -leave -want -need -how-many',
     'lift+thick|thickness',
     'how+thick lift',
     'thick each+lift',

@@ -13,7 +13,7 @@ export default quantity({
     'load cover square|area -#mass',
     'square+yard|feet load -#mass',
     'how-many load cover -#mass',
-    'how-many #mass -feet -foot -order -extra -load -truck -more',
+    'how-many #mass -inch -feet -foot -order -extra -load -truck -more',
     'what #mass -left -need -more -still -at -remaining -price -cost -cover+ton',
   ],
   bare: false,

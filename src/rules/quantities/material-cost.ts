@@ -9,6 +9,7 @@ export default quantity({
   because: 'Tons in place times the price of a ton.',
   sources: [geometry],
   cues: [
+    'mix #mass #money -total -crew -labor -equipment -hour',
     'cost mix',
     'mix cost',
     'how-many cost mix|ton',

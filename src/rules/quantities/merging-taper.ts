@@ -10,6 +10,8 @@ export default quantity({
   because: 'Two lanes of traffic must find one gap each before the lane ends, so this is the longest taper of all.',
   sources: [manual('Tables 6B-3 and 6B-4')],
   cues: [
+    'l #length #number|#speed -gallon -tack -#volume -#rate',
+    'l offset',
     'merge taper -cone -device -drum',
     'taper multilane|lane-drop -shoulder -flagger -cone -device',
     'taper lane+close|closed|closure|shut -flagger -two-lane -one-lane -shoulder -cone -device',

@@ -14,7 +14,7 @@ export default quantity({
     after: ['lane', 'shoulder', 'offset', 'wide', 'shift'],
     before: ['offset', 'shift', 'shoulder', 'lane', 'width', 'taper'],
   },
-  setting: ['taper', 'shoulder', 'closure', 'closed', 'shift', 'merge', 'offset'],
+  setting: ['l', 'taper', 'shoulder', 'closure', 'closed', 'shift', 'merge', 'offset'],
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How wide is the lane or the shoulder that is closed?',

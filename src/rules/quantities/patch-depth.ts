@@ -9,9 +9,14 @@ export default quantity({
   because:
     'Deep and shallow spots even out in the tons, so tons come from the average; the lifts come from the deepest spot.',
   sources: [commonPractice],
-  cues: ['what depth|thick|thickness -lay -laid -put -lift', 'how+deep'],
+  cues: [
+    'how+thick|deep #spread',
+    'what+thick|thickness|depth #spread',
+    'what depth|thick|thickness -lay -laid -put -lift',
+    'how+deep',
+  ],
   roles: {
-    after: ['deep', 'depth', 'thick', 'thickness', 'compacted', 'rolled', 'hole', 'average', 'patch', 'spot'],
+    after: ['total', 'deep', 'depth', 'thick', 'thickness', 'compacted', 'rolled', 'hole', 'average', 'patch', 'spot'],
     before: ['depth', 'deep', 'thickness', 'thick', 'at', 'average'],
   },
   inGroup: 'thinnest',

@@ -11,8 +11,9 @@ export default quantity({
   sources: [commonPractice],
   cues: ['how+long patch', 'patch+length', 'how-many road|lane|feet cover|do|patch -load -truck'],
   roles: {
+    of: ['patch', 'spot', 'hole', 'stretch', 'lane', 'road', 'street', 'pavement', 'highway'],
     after: ['long', 'length', 'run', 'stretch', 'patch', 'spot', 'hole'],
-    before: ['length', 'long', 'distance', 'run'],
+    before: ['patch', 'length', 'long', 'distance', 'run'],
   },
   saidAs: [{ cues: ['per+mile', 'ton mile each|every'], number: 1, unit: 'mi' }],
   inGroup: 'longest',

@@ -12,6 +12,8 @@ export default quantity({
     'Tons over area is the only thickness that cannot be fooled by where the tape was held; off by little early, it is off by a load at the end.',
   sources: [floridaEstimates('yield over about five loads, and at least once in 200 tons')],
   cues: [
+    'how-many+inch #mass',
+    'how-many+inch #mass make|put|get|give -truck',
     'how+thick put|down|laid|lay|place',
     'how+thick #mass',
     'what depth|thick|thickness put|down|laid|lay|place',

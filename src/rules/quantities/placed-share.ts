@@ -12,6 +12,11 @@ export default quantity({
   roles: { after: ['down', 'place', 'laid', 'mix'], before: ['place', 'down', 'share'] },
   setting: ['finish', 'final', 'last'],
   saidAs: [
+    {
+      cues: ['a|one|about+third mix|in|down|place -two -#length', 'only third mix|in|down -two -#length'],
+      number: 33,
+      unit: '%',
+    },
     { cues: ['half mix|it|down|place|in -#length', 'half finish|final -#length'], number: 50, unit: '%' },
     { cues: ['quarter mix|down|place -three -#length'], number: 25, unit: '%' },
   ],

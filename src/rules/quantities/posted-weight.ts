@@ -15,6 +15,7 @@ export default quantity({
   },
   setting: ['bridge', 'posting', 'posted', 'post', 'gross'],
   bare: false,
+  bareTold: { us: 'ton', metric: 't' },
   question: {
     text: 'What total weight is posted, or legal for the whole truck?',
     ease: 7,

@@ -11,6 +11,7 @@ export default quantity({
   because: 'What lies rolled in the patch. Loose or rolled, the tons are the same: roll-down is never applied to tons.',
   sources: [navyAdvanced('p. 8-31')],
   cues: [
+    'mix hole|spot|patch|pothole #length -order -how -why -where',
     'how-many+ton -order',
     'how-many ton -order',
     'how-many mix -order',

@@ -14,7 +14,7 @@ export default quantity({
     'order how-many',
     'order mix|ton|load',
     'how-many+order',
-    'order #figure -stock -cost',
+    'order #figure -operation -step -stock -cost',
     'what order -sign -cone -step -stock -cost -remove -which',
     'buy mix|ton|load',
     'how-many buy',

@@ -11,6 +11,7 @@ export default quantity({
     'From where the road narrows, the taper or the flagger, to the first warning sign: room to see and slow after reading it.',
   sources: [manual('Table 6B-1')],
   cues: [
+    'sign how-far apart|out',
     'sign+spacing',
     'sign spacing|distance|apart',
     'how-far|where sign',

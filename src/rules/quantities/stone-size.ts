@@ -9,7 +9,7 @@ export default quantity({
   because:
     'The blade drags whatever stands higher than the lift, so it is the largest stone that counts, not the size the mix is sold by.',
   sources: [commonPractice],
-  roles: { after: ['stone', 'minus'], before: ['stone', 'largest', 'biggest'] },
+  roles: { after: ['largest', 'stone', 'minus'], before: ['stone', 'largest', 'biggest'] },
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How large is the largest stone in the mix?',

@@ -17,6 +17,7 @@ export default quantity({
     },
   ],
   cues: [
+    'what gauge|dial residual|leave|residue|#rate',
     'tack+rate -residual',
     'spray|shoot|shot+rate',
     'what|where|how set|run residual|leave -roller -grader -cone -sign',
@@ -30,7 +31,7 @@ export default quantity({
     'rate stick|strapped|dip|used',
     'stick before|after|start|end rate',
     'rate residual|residue|leave -@check',
-    'bar|application|roa+rate|set -how-far -how-fast',
+    'bar|application|roa+rate|set -need+gallon -how-many+gallon -how-far -how-fast',
     'what bar ?residual ?residue -how-far -how-fast -wide -width -speed -left -stay -remain -puts',
     'what|where|how set bar|rate|distributor|pump -how-fast -speed -wide -width -#speed',
     'set bar|distributor #ratio|residual|leave|left -speed',

@@ -27,7 +27,7 @@ export default quantity({
     'what|how-many left|stay|remain on road|surface|pavement ?residue ?spray|shoot|shot -ton -mix -load -gallon -lift',
   ],
   alsoCalled: ['residual rate', 'asphalt left on the road', 'what stays after the water is gone'],
-  roles: { after: ['residual', 'stay', 'remain', 'left'], before: ['residual', 'leave'] },
+  roles: { after: ['residual', 'stay', 'remain', 'left'], before: ['leaving', 'residual', 'leave'] },
   shortUnit: { unit: 'gal', for: 'gal/yd2' },
   bare: { us: 'gal/yd2', metric: 'L/m2' },
   default: { number: 0.05, unit: 'gal/yd2', last: true },

@@ -10,6 +10,8 @@ export default quantity({
   because: 'What the tank holds, over what every foot of road takes.',
   sources: [navyBasic('distributor formulas, p. 492 of the web edition'), virginia('ch. 9, p. 9-1')],
   cues: [
+    'how+long|far run #volume|tank|gallon -min -minute',
+    '#volume make|cover run|far|long',
     'how-far tank -min -minute -hour -ton -#flow',
     'how-far tack|distributor|gallon -min -minute -hour -ton',
     'how-far tack+truck|distributor gallon|#volume',

@@ -14,6 +14,7 @@ export default quantity({
     fromMemory('properties of the mix as in MN/RC-1998-18 and the compaction-cessation work of the 1970s'),
   ],
   cues: [
+    'minute|time before|till|until #temperature|#number -air -how-far -truck -load -haul -rain',
     'time+to+roll|rolled',
     'how+long roll|rolled hot|cool|cold -cold+mix',
     'how+long mat|lift|mix cool|hot',

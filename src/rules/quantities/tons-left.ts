@@ -9,6 +9,7 @@ export default quantity({
   because: 'The need less what is down, load by load: a shortage seen two loads before the end can still be ordered.',
   sources: [commonPractice],
   cues: [
+    'how-many+more #mass',
     'how-many more ton|mix',
     'how-many+ton more|left|still',
     'how-many ton|mix left|still',

@@ -12,7 +12,7 @@ export default quantity({
   sources: [napa('6.2')],
   cues: [
     'how-many load -minute -busy -cover -#output',
-    'how-many+truck -keep -ahead -behind -run -#output',
+    'how-many+truck -cycle -keep -ahead -behind -run -#output',
     'load #mass -how-far -far -apart -cover -go -feet -order -distance -minute -#output',
     'need load',
     'load #mass ?need ?haul ?each -how-far -far -apart -cover -go -feet -order -distance -minute -#output -place -put -down',

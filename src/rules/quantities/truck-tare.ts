@@ -11,6 +11,7 @@ export default quantity({
   roles: { after: ['empty', 'tare'], before: ['empty', 'tare'] },
   setting: ['empty', 'tare'],
   bare: false,
+  bareTold: { us: 'ton', metric: 't' },
   question: {
     text: 'What does the truck weigh empty?',
     ease: 7,

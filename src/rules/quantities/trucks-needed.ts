@@ -12,6 +12,7 @@ export default quantity({
     'One truck is under the blade while the others are on the road; a part of a truck is a whole one, or the blade waits.',
   sources: [napa('6.2: 13.1 trucks are 14')],
   cues: [
+    'how-many+truck cycle',
     'how-many truck -load -ton+truck -trip',
     'truck need|keep|run -stick -bed -left -trip -load+need -#mass+need',
     'how-many truck cycle|haul|hour|mile -trip -load',

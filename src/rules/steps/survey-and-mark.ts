@@ -20,7 +20,12 @@ export default step({
   good: 'Every spot is painted, sized, and figured for mix before the crew moves.',
   rules: ['traffic-control-first', 'drop-off'],
   named: ['survey', 'mark|marked -line', 'paint -line', 'mark patch|spot|limit|road', 'measure patch|spot|depth|road'],
-  doneCues: ['patch|spot|limit mark|paint -not -roller -drum -tire -scratch', 'mark+out', 'all+mark|paint|measure'],
+  doneCues: [
+    'patch|spot paint|mark measure',
+    'patch|spot|limit mark|paint -not -roller -drum -tire -scratch',
+    'mark+out',
+    'all+mark|paint|measure',
+  ],
   cues: [
     'first+thing|step job|patch|do -lift -sign',
     'how survey',
