@@ -1,6 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { choiceOf } from '../rules/knowledge.ts';
-import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
+import type { PracticeRecord } from '../rules/shapes.ts';
 import { withAdded } from './added.ts';
 import { isBesideThePoint } from './beside-the-point.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
@@ -11,6 +11,7 @@ import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
 import { type Goal, goalText } from './goal.ts';
 import { ignoredIn } from './ignored.ts';
+import { judgedBeside, unjudgedOn } from './judged-beside.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
 import { lookAlike } from './look-alike.ts';
 import { needOf } from './need.ts';
@@ -65,6 +66,8 @@ export function answer(scene: Scene): Reply {
   const own =
     scene.understood.sentence.places.has('@check') &&
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
+  const unjudged = scene.voice.solved.get(laidOut)?.by ? undefined : unjudgedOn(scene, goal.id);
+  if (unjudged) return verdictReply(scene, unjudged);
   if (scene.voice.solved.has(laidOut) && !own) return valueReply(scene, laidOut);
   return (
     (isStatement(scene.understood.sentence) ? toldAbout(scene, `quantity/${goal.id}`) : undefined) ??
@@ -138,22 +141,10 @@ function settledAs({ engine, voice }: Scene, id: string): string {
   return from ?? id;
 }
 
-/**
- * A limit beside a rule that stops the work where the rule itself does not, or that is broken already while a practice
- * cannot be judged: too hot to open, whatever else.
- */
-function brokenBeside({ engine, voice }: Scene, rule: LimitRecord | PracticeRecord): LimitRecord | undefined {
-  const own = verdictOf(rule, voice).status;
-  const beside = [...engine.knowledge.limits.values()].filter(({ besideRule }) => besideRule === rule.id);
-  const broken = (status: string) => beside.find((limit) => verdictOf(limit, voice).status === status);
-  if (own === 'stop' || own === 'not-applicable') return undefined;
-  return broken('stop') ?? (rule.kind === 'practice' && own === 'cannot-tell' ? broken('caution') : undefined);
-}
-
 function verdictReply(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
   const named = knowledge.limits.get(id) ?? knowledge.practices.get(id)!;
-  const rule = brokenBeside(scene, named) ?? named;
+  const rule = judgedBeside(scene, named) ?? named;
   const verdict = verdictOf(rule, scene.voice);
   const open =
     verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check')

@@ -2,9 +2,6 @@ import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
-import { boundsOf } from '../rules/judge.ts';
-import type { QuantityRecord } from '../rules/shapes.ts';
-import { type Bound, bind } from './bind.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Cue, placesOf } from './cue.ts';
@@ -17,13 +14,14 @@ import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts'
 import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
+import { added, boundFor, meantBy } from './roles-taken.ts';
 import { figuresInWords } from './said-as.ts';
 import { isSameAgain, light } from './same-again.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
-import { assigned, titleAsked } from './titles.ts';
+import { assigned, figuresInTitles, titleAsked } from './titles.ts';
 import { whyGoal } from './why-goal.ts';
 import { suits } from './work-goals.ts';
 
@@ -224,7 +222,7 @@ function takeFigures(
 ): Taken {
   const { lift: numbered, count: lifts } = liftFigures(sentence);
   const worded = figuresInWords(engine.inWords, sentence, turn);
-  const { bound, unbound } = bind(withoutFigures(sentence, [numbered, lifts]), {
+  const context = {
     quantities: engine.knowledge.quantities,
     byWord: engine.byWord,
     weak: engine.weak,
@@ -244,7 +242,11 @@ function takeFigures(
     judged: goal?.kind === 'limit' ? engine.knowledge.limits.get(goal.id)?.on.id : undefined,
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
-  });
+  };
+  const { bound, unbound } = boundFor(
+    withoutFigures(sentence, [numbered, lifts, ...figuresInTitles(sentence, engine.titles)]),
+    context,
+  );
   const typed = [...added(bound).map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
   if (assigned(sentence, engine.titles))
     return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
@@ -262,25 +264,6 @@ function takeFigures(
   ];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: (takesBack(sentence) ? corrected : merge)(kept, fresh) };
-}
-
-/** Figures of one quantity that are to be added up, each as one: "grader 145 an hour, roller 80 an hour". */
-function added(bound: readonly Bound[]): Bound[] {
-  return bound.flatMap((each) => {
-    if (!each.record.summed) return [each];
-    const all = bound.filter(({ record, unit }) => record === each.record && unit === each.unit);
-    if (all.length < 2) return [each];
-    if (all[0] !== each) return [];
-    const number = all.reduce((sum, { figure }) => sum + figure.number, 0);
-    return [{ ...each, figure: { ...each.figure, number } }];
-  });
-}
-
-/** Of a limit, the bounds that are worked out: their names before a figure mean the one that is judged. */
-function meantBy({ knowledge }: Engine, goal: Goal | undefined): ReadonlyMap<string, QuantityRecord> | undefined {
-  const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
-  const bounds = rule && boundsOf(rule).filter((id) => !knowledge.quantities.get(id)?.default);
-  return bounds?.length ? new Map(bounds.map((id) => [id, rule!.on])) : undefined;
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */
