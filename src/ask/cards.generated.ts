@@ -198,6 +198,8 @@ export const cards: readonly Card[] = [
   "kind": "equipment",
   "text": "The lane stays closed. Knock the row down to a lift with a loader or a second blade, or load it out; then roll what is laid.\nTurn the trucks that can still go back, and tell the plant. Hot mix in the row is worth saving only while it still spreads and rolls.\nIt is never opened with a row in it, and never left to the night that way. Working on a broken machine: blade on the ground, engine off, key out, wheels chocked, out of the traffic side.",
   "asks": [
+    "hydraulic line blew on the grader",
+    "blown hose on the grader",
     "grader quit",
     "blade broke down",
     "motor grader dead",
@@ -1342,7 +1344,6 @@ emergencies[12]!,
     "flagger has to go"
   ],
   "links": [
-    "practice/flagger-count",
     "practice/signs-true"
   ],
   "seen": [
@@ -1741,6 +1742,7 @@ emergencies[12]!,
   "kind": "equipment",
   "text": "Roll what is down and keep rolling: it cools whether you lay or not. Square or ramp the end. Gone longer than it takes to cool, treat that end as a joint: clean edge, tack, go on.\nAsk the plant how far off they are before you tack any more road.\nDo not make it up with a bigger row or more speed. And use the wait for what gets skipped: straightedge, water, the signs, and the line of cars.",
   "asks": [
+    "no mix trucks for an hour",
     "waiting on trucks",
     "no trucks",
     "blade is waiting",
@@ -2280,6 +2282,9 @@ emergencies[12]!,
   "kind": "traffic",
   "text": "Two, one at each end. One will do only where he sees both ends and keeps control of both, all the time.\nSome states print their own limits on length, traffic and sight for one flagger; the rule on flaggers shows two of them. Your agency's figure wins.\nA truck parked in the way, a curve, fog or a steady line of cars ends it: then it is two, or the job waits. Any doubt means two.",
   "asks": [
+    "how many flaggers do I need",
+    "how many flaggers",
+    "number of flaggers",
     "single flagger",
     "one flagger enough",
     "alone flagging",
@@ -3792,6 +3797,7 @@ emergencies[12]!,
   "kind": "safety",
   "text": "Where the operator sees your face and you see his. Not seen means stop: get his eye or his horn before you go near.\nNever between machine and truck, behind anything with wheels, in the hinge of the grader, at a tailgate, under a raised bed, on a step, in the buffer, or with your back to traffic.\nMachines back up all day and the noise hides them; most men killed here were run over by their own crew. Lost sight of your raker? Stop until you find him.",
   "asks": [
+    "good spot to stand so the operator sees me",
     "new guy where to stand",
     "where to be when the machines run",
     "where nobody hits me",
@@ -4048,6 +4054,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "breakdown-grader": [
   "grader break down",
+  "hydraulic lin blow grader",
+  "blown hos grader",
   "grader quit",
   "blad break down",
   "motor grader dead",
@@ -4688,6 +4696,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "late-trucks": [
   "truck lat",
+  "mix truck hour",
   "wait truck",
   "truck",
   "blad wait",
@@ -4881,6 +4890,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "one-flagger": [
   "one flagger two",
+  "flagger",
+  "flagger",
+  "flagger",
   "singl flagger",
   "one flagger",
   "alon flag",
@@ -5421,6 +5433,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "where-to-stand": [
   "stand",
+  "spot stand operator see sees",
   "new guy stand",
   "machin run",
   "nobody hit",

@@ -3,7 +3,7 @@ import type { QuantityRecord } from '../rules/shapes.ts';
 import { type Binding, type Bound, bind } from './bind.ts';
 import type { Engine } from './engine.ts';
 import type { Goal } from './goal.ts';
-import type { Context } from './role.ts';
+import type { Context } from './role-context.ts';
 import type { Sentence } from './sentence.ts';
 
 /** Figures of one quantity that are to be added up, each as one: "grader 145 an hour, roller 80 an hour". */
