@@ -17,6 +17,8 @@ export interface CueIndex<T> {
   readonly found: (word: string) => readonly number[];
   /** A cue by its number, read when it is first wanted. */
   readonly entry: (at: number) => Entry<T>;
+  /** The cues that a word may find, read. */
+  readonly entries: (word: string) => readonly Entry<T>[];
   readonly weight: (word: string) => number;
   /** Every word the cues speak of. */
   readonly words: readonly string[];
@@ -41,7 +43,7 @@ interface Line<T> {
   readonly of: T;
 }
 
-const none: readonly number[] = [];
+const none: readonly never[] = [];
 
 /**
  * Builds an index; `reading` makes a cue of a line. Rare words weigh more: one that few cues speak of says much. With the
@@ -66,15 +68,21 @@ export function cueIndex<T>(
     if (!isSign(word)) words.push(word);
   }
   const times = partsOf(table.times);
+  const weights = new Float64Array(times.length);
   const found = partsOf(table.found);
   const places = new Map<string, number>();
   for (const word of partsOf(table.keys)) places.set(word, places.size);
-  const lists: (readonly number[] | undefined)[] = new Array(found.length);
   const entries: (Entry<T> | undefined)[] = new Array(table.cues);
-  const read = (at: number): Entry<T> => {
+  const entry = (at: number): Entry<T> => {
+    const before = entries[at];
+    if (before) return before;
     const { text, of } = line(at);
-    return entryOf(reading(text), of, numbers);
+    const read = entryOf(reading(text), of, numbers);
+    entries[at] = read;
+    return read;
   };
+  const numbersAt = (place: number): number[] => found[place]!.split(',').map(Number);
+  const lists: (readonly Entry<T>[] | undefined)[] = new Array(found.length);
   return {
     table,
     words,
@@ -82,14 +90,21 @@ export function cueIndex<T>(
     finds: (word) => places.has(word),
     found: (word) => {
       const place = places.get(word);
+      return place === undefined ? none : numbersAt(place);
+    },
+    entry,
+    entries: (word) => {
+      const place = places.get(word);
       if (place === undefined) return none;
-      lists[place] ??= found[place]!.split(',').map(Number);
+      lists[place] ??= numbersAt(place).map(entry);
       return lists[place];
     },
-    entry: (at) => (entries[at] ??= read(at)),
     weight: (word) => {
       const number = numbers.get(word);
-      return number === undefined ? 1 : weightOf(word, Number(times[number]), table.cues);
+      if (number === undefined) return 1;
+      // None weighs nothing: that is one not worked out yet.
+      weights[number] ||= weightOf(word, Number(times[number]), table.cues);
+      return weights[number]!;
     },
   };
 }
@@ -148,15 +163,14 @@ export function isTouched<T>({ finds }: CueIndex<T>, { places }: Heard): boolean
 
 /** Every cue that fits, with how well. */
 export function* heardIn<T>(index: CueIndex<T>, heard: Heard): Generator<HeardCue<T>> {
-  const { numbers, found, weight, entry } = index;
+  const { numbers, entries, weight } = index;
   const isSaid = new Uint8Array(numbers.size);
   for (const word of heard.places.keys()) {
     const number = numbers.get(word);
     if (number !== undefined) isSaid[number] = 1;
   }
   for (const word of heard.places.keys()) {
-    for (const at of found(word)) {
-      const { cue, of, wants } = entry(at);
+    for (const { cue, of, wants } of entries(word)) {
       const score = areSaid(wants, isSaid) ? fitOf(cue, heard, weight) : undefined;
       if (score !== undefined) yield { cue, of, score };
     }
