@@ -5,7 +5,8 @@ import type { QuantityRecord } from '../rules/shapes.ts';
 import type { Token } from './token.ts';
 
 /** A ratio whose parts are named, as the share that a record reads out of it: "3 parts water to 1 part tack" is 25 % tack. */
-export function shareIn(figure: Figure, names: Names, { shareOf }: QuantityRecord): Figure {
+export function shareIn(figure: Figure, names: Names, record: QuantityRecord): Figure {
+  const shareOf = names && figure.parts && record.shareOf;
   if (!names || !figure.parts || !shareOf) return figure;
   const [one, other] = figure.parts;
   const at = names.findIndex((name) => name !== undefined && shareOf.includes(name));

@@ -87,9 +87,13 @@ function byTitle({ choices }: Knowledge, question: string, asked: string | undef
   });
 }
 
+const settledByUnit = new WeakMap<Knowledge['choices'], readonly ChoiceRecord[]>();
+
 /** Choices that the unit of a figure settles, where the figure was said in this turn. */
 function byUnit({ choices }: Knowledge, facts: readonly Fact[], turn: number): Fact[] {
-  return [...choices.values()].flatMap((choice): Fact[] => {
+  const settled = settledByUnit.get(choices) ?? [...choices.values()].filter((choice) => choice.settledByUnitOf);
+  settledByUnit.set(choices, settled);
+  return settled.flatMap((choice): Fact[] => {
     const of = choice.settledByUnitOf?.id;
     const fact = of ? facts.find(({ quantity, fresh }) => fresh && quantity === of) : undefined;
     const system = fact && 'unit' in fact ? systemOf(fact.unit) : undefined;

@@ -76,6 +76,6 @@ function withUnit(number: string, unit: Unit, { units }: FigureWords): string {
 /** A decimal text with the signs of the language: 14,414.4. */
 function local(text: string, { decimal, thousands }: FigureWords): string {
   const [whole = '', rest] = text.split('.');
-  const grouped = whole.replace(/\B(?=(?:\d{3}){1,7}(?!\d))/g, thousands);
+  const grouped = whole.length < 4 ? whole : whole.replace(/\B(?=(?:\d{3}){1,7}(?!\d))/g, thousands);
   return rest === undefined ? grouped : `${grouped}${decimal}${rest}`;
 }

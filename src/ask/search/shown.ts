@@ -1,4 +1,6 @@
 import { toBase } from '../../calc/quantity.ts';
+import type { Unit } from '../../calc/units.ts';
+import type { Knowledge } from '../../rules/knowledge.ts';
 import { isQuantity, type LimitRecord, type QuantityRecord } from '../../rules/shapes.ts';
 import type { CardHit } from '../reply.ts';
 import { capital, say } from '../say.ts';
@@ -16,17 +18,40 @@ export function filled(text: string, voice: Voice): string {
 export const hitOf = (card: Card, score: number, voice: Voice): CardHit => ({
   id: card.id,
   title: capital(card.title),
-  excerpt: card.text.includes('{') ? excerptOf(filled(card.text, voice)) : plainExcerpt(card),
+  excerpt: excerptIn(card, voice),
   score: Number(score.toFixed(3)),
 });
 
-/** How cards without figures open: the same for every answer. */
-const plainExcerpts = new WeakMap<Card, string>();
+/** How a card opens, and the units that its figures are told in there. */
+interface Opening {
+  readonly units: ReadonlyMap<string, Unit>;
+  readonly excerpt: string;
+}
 
-function plainExcerpt(card: Card): string {
-  const excerpt = plainExcerpts.get(card) ?? excerptOf(card.text);
-  plainExcerpts.set(card, excerpt);
+/** How cards opened before, by the rules in force: the figures are of those, so with the same units a card opens the same. */
+const opened = new WeakMap<Knowledge, Map<Card, Opening[]>>();
+const mostOpenings = 8;
+
+function excerptIn(card: Card, voice: Voice): string {
+  const before = openingsOf(card, voice.knowledge);
+  const same = before.find(({ units }) => [...units].every(([id, unit]) => voice.unit(id) === unit));
+  if (same) return same.excerpt;
+  const units = new Map<string, Unit>();
+  const unit = (id: string): Unit => {
+    units.set(id, voice.unit(id));
+    return units.get(id)!;
+  };
+  const excerpt = excerptOf(filled(card.text, { ...voice, unit }));
+  if (before.length < mostOpenings) before.push({ units, excerpt });
   return excerpt;
+}
+
+function openingsOf(card: Card, knowledge: Knowledge): Opening[] {
+  const cards = opened.get(knowledge) ?? new Map<Card, Opening[]>();
+  opened.set(knowledge, cards);
+  const openings = cards.get(card) ?? [];
+  cards.set(card, openings);
+  return openings;
 }
 
 /** What a card rests on, in words. */
