@@ -56,26 +56,27 @@ function asRules(rule: LimitRecord, cases: readonly LimitCase[]): readonly Limit
 
 /** By the first case that holds; where none does and one is not settled yet, it cannot be told. */
 function judgeCases(rule: LimitRecord, cases: readonly LimitCase[], facts: Facts): Judgement {
-  const applying = cases.map(({ when }) => conditions(when, facts));
-  const at = applying.indexOf(true);
-  if (at >= 0) return judgeBounds(asRules(rule, cases)[at]!, facts);
-  const open = applying.flatMap((applies) =>
-    applies === true || applies.status === 'not-applicable' ? [] : applies.needs,
-  );
+  const open: string[] = [];
+  for (let at = 0; at < cases.length; at++) {
+    const applies = conditions(cases[at]!.when, facts);
+    if (applies === true) return judgeBounds(asRules(rule, cases)[at]!, facts);
+    if (applies.status !== 'not-applicable') open.push(...applies.needs);
+  }
+  if (open.length === 0) return { rule, status: 'not-applicable', needs: [] };
   const needs = [...new Set([...(facts.has(rule.on.id) ? [] : [rule.on.id]), ...open])];
-  return open.length ? { rule, status: 'cannot-tell', needs } : { rule, status: 'not-applicable', needs: [] };
+  return { rule, status: 'cannot-tell', needs };
 }
 
 function judgeBounds(rule: LimitRecord, facts: Facts): Judgement {
   const on = told(facts.get(rule.on.id));
-  const max = boundOf(rule.max, facts);
-  const min = boundOf(rule.min, facts);
-  const needs = [on ? undefined : rule.on.id, missingBound(rule.max, max), missingBound(rule.min, min)].filter(
-    (id) => id !== undefined,
-  );
-  const most = on && rule.max && max === undefined ? facts.get(rule.ceiling?.is.id ?? '') : undefined;
+  const needs = on ? [] : [rule.on.id];
+  if (isMissing(rule.max, facts)) needs.push(rule.max.id);
+  if (isMissing(rule.min, facts)) needs.push(rule.min.id);
+  const most = on && isMissing(rule.max, facts) ? facts.get(rule.ceiling?.is.id ?? '') : undefined;
   if (on && most && compare(on.value, most.value) >= 0) return pastCeiling(rule, on.value, most.value);
   if (!on || needs.length) return { rule, status: 'cannot-tell', needs };
+  const max = boundOf(rule.max, facts);
+  const min = boundOf(rule.min, facts);
   const past = (side: number): boolean => side > 0 || (rule.strict === true && side === 0);
   const over = max !== undefined && past(compare(on.value, max));
   const under = min !== undefined && past(compare(min, on.value));
@@ -133,12 +134,19 @@ function settling(choice: ChoiceRecord): readonly string[] {
   return facts;
 }
 
+function holdsOne(facts: Facts, any: readonly string[]): boolean {
+  for (const fact of any) if (facts.has(fact)) return true;
+  return false;
+}
+
 function conditions(when: readonly Condition[] | undefined, facts: Facts): true | { status: Outcome; needs: string[] } {
-  for (const condition of when ?? []) {
-    if (meeting(condition).some((fact) => facts.has(fact))) continue;
+  if (!when) return true;
+  for (const condition of when) {
+    if (holdsOne(facts, meeting(condition))) continue;
     const { choice } = condition;
-    const settled = settling(choice).some((fact) => facts.has(fact));
-    return settled ? { status: 'not-applicable', needs: [] } : { status: 'cannot-tell', needs: [choice.id] };
+    return holdsOne(facts, settling(choice))
+      ? { status: 'not-applicable', needs: [] }
+      : { status: 'cannot-tell', needs: [choice.id] };
   }
   return true;
 }
@@ -161,5 +169,6 @@ function boundOf(bound: QuantityRecord | Figure | undefined, facts: Facts): numb
   return isQuantity(bound) ? facts.get(bound.id)?.value : toBase(bound.number, bound.unit);
 }
 
-const missingBound = (bound: QuantityRecord | Figure | undefined, value: number | undefined): string | undefined =>
-  bound && isQuantity(bound) && value === undefined ? bound.id : undefined;
+/** True for a bound that would have to be known, and is not. */
+const isMissing = (bound: QuantityRecord | Figure | undefined, facts: Facts): bound is QuantityRecord =>
+  bound !== undefined && isQuantity(bound) && !facts.has(bound.id);
