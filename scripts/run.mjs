@@ -19,6 +19,7 @@ const commands = {
   check: async () => (await import('./check.mjs')).check(root),
   bench: async (args) => (await import('./bench.mjs')).bench(root, args),
   shots: async (args) => (await import('./shots.mjs')).shots(root, args),
+  soak: async (args) => (await import('./soak.mjs')).soak(root, args),
   generate: async () => (await import('./generate.mjs')).generate(root),
   gaps: async (args) => (await import('./gaps.mjs')).gaps(root, args),
   new: async (args) => (await import('./new.mjs')).newRecord(root, args),

@@ -88,6 +88,8 @@ export function roundTo(x: number, decimals: number): string {
     .toExponential(surely - 1)
     .split('e') as [string, string];
   const units = Math.round(Number(`${digits}e${Number(exponent) + decimals}`));
+  // So large a figure has no decimals that are sure.
+  if (units >= 1e20 && decimals > 0) return roundTo(x, 0);
   if (units >= 1e20) throw new RangeError(`${x} is too large a figure to put into words`);
   const text = (units / 10 ** decimals).toFixed(decimals);
   return x < 0 && units > 0 ? `-${text}` : text;

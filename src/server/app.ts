@@ -23,6 +23,7 @@ export function createApp(needs: Needs): App {
   const doors: Doors = { version: knowledge.version, report: () => {}, store: noStore, ...needs };
   const app: App = new Hono<Env>();
   app.use(requestId({ limitLength: 100 }), strictHeaders, compress());
+  if (needs.gate) app.use(needs.gate);
   pageRoute(app, doors);
   askRoute(app, doors);
   healthRoute(app, doors);

@@ -1,4 +1,6 @@
+import type { MiddlewareHandler } from 'hono';
 import type { Reply, Request } from '../ask/reply.ts';
+import type { Env } from './env.ts';
 import type { Store } from './store/store.ts';
 
 /** What the server needs of the world: an engine that answers, and somewhere to tell of a fault. */
@@ -10,7 +12,9 @@ export interface Needs {
   readonly report?: (line: string) => void;
   /** What crews share. Called only when something shared is wanted: no question needs a store. Rejects with a `StoreFault`. */
   readonly store?: () => Promise<Store>;
+  /** Turns requests away before anything else looks at them. */
+  readonly gate?: MiddlewareHandler<Env>;
 }
 
 /** The same with nothing left open. */
-export type Doors = Required<Needs>;
+export type Doors = Required<Omit<Needs, 'gate'>>;

@@ -6,7 +6,7 @@ import { describe } from './fault.ts';
 import { StoreFault } from './store/fault.ts';
 import { en } from './wording/en.ts';
 
-export type Status = 400 | 403 | 404 | 405 | 410 | 413 | 415 | 422 | 500 | 503;
+export type Status = 400 | 403 | 404 | 405 | 410 | 413 | 415 | 422 | 429 | 500 | 503;
 
 /** One thing wrong with a request, and where it stands in it (a JSON Pointer, as a fragment). */
 export interface Wrong {
@@ -41,6 +41,8 @@ export function answerFault(
 ): Response | Promise<Response> {
   if (fault instanceof StoreFault)
     return wantsPage(c) ? problemPage(c, 503, fault.message) : problem(c, 503, fault.message);
+  // Whoever asked has gone away: nobody's fault, and nobody to tell.
+  if ((fault as NodeJS.ErrnoException).code === 'ECONNRESET') return problem(c, 400, en.detail.form);
   report(en.fault(c.get('requestId'), describe(fault)));
   return wantsPage(c) ? problemPage(c, 500, en.detail[500]) : problem(c, 500, en.detail[500]);
 }

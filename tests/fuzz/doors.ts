@@ -9,6 +9,7 @@ import { bookToCsv, readWholeCsv } from '../../src/ask/book/whole-csv.ts';
 import { readWholeJson } from '../../src/ask/book/whole-json.ts';
 import { engine } from '../../src/ask/engine.ts';
 import { ratesIn } from '../../src/ask/rates/answer.ts';
+import type { Reply } from '../../src/ask/reply.ts';
 import { read } from '../../src/calc/read/read.ts';
 import { readSurvey } from '../../src/calc/survey/read.ts';
 import { readAgency } from '../../src/rules/agency.ts';
@@ -42,13 +43,14 @@ export const doors = {
     if (agency) finite([...agency.defaults.values(), ...agency.limits.values()]);
   },
   ruled: ({ question, agency }: { question: string; agency: unknown }) =>
-    soundReply(ask({ question, agency }), question),
+    soundUnlessSaid(ask({ question, agency }), question, agency),
   rates: (file: unknown) => {
     const rates = ratesIn(file);
     if (rates instanceof FileFault) told(rates, file);
     else finite(rates);
   },
-  priced: ({ question, rates }: { question: string; rates: unknown }) => soundReply(ask({ question, rates }), question),
+  priced: ({ question, rates }: { question: string; rates: unknown }) =>
+    soundUnlessSaid(ask({ question, rates }), question, rates),
   list: (text: string) => {
     const list = readList(text, engine);
     if (typeof list === 'string') worded(list, text);
@@ -86,6 +88,11 @@ export const doors = {
 } as const;
 
 export type Door = keyof typeof doors;
+
+/** What is wrong with a file is told in its own words, and those may be any. */
+function soundUnlessSaid(reply: Reply, question: string, file: unknown): void {
+  if (!/NaN|undefined|\[object|Infinity|\{[a-z-]/.test(JSON.stringify(file))) soundReply(reply, question);
+}
 
 function faultOr<T>(work: () => T, sent: unknown): T | undefined {
   try {

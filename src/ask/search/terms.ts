@@ -11,6 +11,9 @@ export interface Term {
   readonly typed: string;
 }
 
+/** No word of the trade is longer; a search near one that is costs as many letters as it has, squared. */
+const longestWord = 40;
+
 /**
  * The words of a sentence that tell what it is about, in order, each once; the words that only ask come in where nothing
  * else is left. `text` is what the sentence was read from.
@@ -20,7 +23,7 @@ export function termsOf({ tokens, small }: Sentence, text: string): Term[] {
   const telling = words.filter(({ head, typed }) => !askingWords.has(head) && !askingWords.has(typed));
   const terms = new Map<string, Term>();
   for (const { head, typed } of telling.length > 0 ? telling : words) {
-    const term = { head: stem(head), typed: stem(typed) };
+    const term = { head: stem(head.slice(0, longestWord)), typed: stem(typed.slice(0, longestWord)) };
     if (!terms.has(term.head)) terms.set(term.head, term);
   }
   return [...terms.values()];

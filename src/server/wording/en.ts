@@ -18,6 +18,7 @@ export const en = {
     413: 'The request is too large',
     415: 'The content type is not one that is read here',
     422: 'The request does not fit',
+    429: 'Too many requests',
     500: 'A fault of ours',
     503: 'Not kept: the store cannot be had',
   },
@@ -29,6 +30,7 @@ export const en = {
     413: (most: number) => `A request may be ${Math.floor(most / 1024)} KiB at most. Ask one thing at a time.`,
     415: (wanted: string) => `Send ${wanted} and name it in Content-Type.`,
     422: 'See errors for what to change, and send it again.',
+    429: (seconds: number) => `This address has asked as often as it may in a minute. Ask again in ${seconds} seconds.`,
     500: 'The fault is on our side and nothing you typed is to blame. Ask again; if it happens twice, say it another way.',
   },
   api: {
@@ -68,10 +70,16 @@ export const en = {
       'npm start                 listens on http://127.0.0.1:8787',
       'PORT=9000 npm start       another port; PORT=0 takes a free one',
       'HOST=0.0.0.0 npm start    reachable from other machines',
+      'RATE_LIMIT=120 npm start  at most so many requests a minute from one address',
+      'WORKERS=4 npm start       so many processes; they share what is kept in PostgreSQL (DATABASE_URL)',
       '',
     ].join('\n'),
     argument: (argument: string) => `npm start takes no "${argument}". Set PORT or HOST in the environment instead.`,
     badPort: (port: string) => `PORT is "${port}". Set it to a whole number from 0 to 65535; 0 takes a free port.`,
+    badCount: (name: string, value: string) => `${name} is "${value}". Set it to a whole number, or leave it out.`,
+    workersNeedDatabase:
+      'Several processes cannot share one SQLite file. Set DATABASE_URL to a PostgreSQL database, or leave WORKERS out.',
+    workersEnd: 'The processes of the server end as soon as they start; the lines above say why.',
     inUse: (port: number) =>
       `Port ${port} is in use. Stop what listens there, or start on a free port: PORT=0 npm start`,
     notAllowed: (port: number) =>
