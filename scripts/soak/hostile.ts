@@ -126,10 +126,11 @@ export class Slow {
         const socket = connect(port, '127.0.0.1', () => socket.write(start));
         socket.on('error', () => {});
         if (start === whole) socket.pause();
+        else socket.resume();
         this.#sockets.push(socket);
       }
     for (let made = 0; made < each; made++) {
-      const socket = connect(port, '127.0.0.1');
+      const socket = connect(port, '127.0.0.1').resume();
       socket.on('error', () => {});
       let at = 0;
       // So slow that it never ends while the soak lasts.

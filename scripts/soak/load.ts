@@ -1,4 +1,4 @@
-import { Agent, request } from 'node:http';
+import { Agent, type IncomingMessage, request } from 'node:http';
 
 /** What a load came to. Times in milliseconds. */
 export interface Load {
@@ -60,24 +60,50 @@ export async function load(port: number, asked: readonly Asked[], connections: n
 }
 
 /** Posts a question; resolves to the body of its reply. Rejects for any status but 200 and for a connection that breaks. */
-export function post(port: number, body: string, agent?: Agent): Promise<string> {
+function post(port: number, body: string, agent: Agent): Promise<string> {
   return new Promise((resolve, reject) => {
-    const headers = { 'Content-Type': 'application/json', 'Content-Length': Buffer.byteLength(body) };
-    const sent = request(
-      { port, host: '127.0.0.1', path: '/api/ask', method: 'POST', headers, ...(agent ? { agent } : {}) },
-      (response) => {
-        let got = '';
-        response.setEncoding('utf8');
-        response.on('data', (chunk: string) => {
-          got += chunk;
-        });
-        response.on('end', () =>
-          response.statusCode === 200 ? resolve(got) : reject(new Error(`status ${response.statusCode}`)),
-        );
-        response.on('error', reject);
-      },
-    );
+    const sent = request({ ...whereTo(port, body), agent }, (response) => readReply(response, resolve, reject));
     sent.on('error', reject);
     sent.end(body);
   });
+}
+
+/** Begins to post a question; resolves, once the server has taken it, to what sends the body and gives the reply. */
+export function begun(port: number, body: string): Promise<() => Promise<string>> {
+  return new Promise((settle, fail) => {
+    const to = whereTo(port, body);
+    const sent = request({ ...to, headers: { ...to.headers, Expect: '100-continue' } });
+    const reply = new Promise<string>((resolve, reject) => {
+      sent.on('response', (response) => readReply(response, resolve, reject));
+      sent.on('error', reject);
+    });
+    reply.catch(fail);
+    sent.on('continue', () =>
+      settle(() => {
+        sent.end(body);
+        return reply;
+      }),
+    );
+    sent.flushHeaders();
+  });
+}
+
+const whereTo = (port: number, body: string) => ({
+  port,
+  host: '127.0.0.1',
+  path: '/api/ask',
+  method: 'POST',
+  headers: { 'Content-Type': 'application/json', 'Content-Length': Buffer.byteLength(body) },
+});
+
+function readReply(response: IncomingMessage, resolve: (body: string) => void, reject: (fault: Error) => void): void {
+  let got = '';
+  response.setEncoding('utf8');
+  response.on('data', (chunk: string) => {
+    got += chunk;
+  });
+  response.on('end', () =>
+    response.statusCode === 200 ? resolve(got) : reject(new Error(`status ${response.statusCode}`)),
+  );
+  response.on('error', reject);
 }

@@ -5,7 +5,7 @@ import { ask } from '../../src/ask/ask.ts';
 import { startServer } from '../bench/process.ts';
 import { questions } from '../bench/questions.ts';
 import { bad, Slow, send } from './hostile.ts';
-import { type Asked, type Load, load, post } from './load.ts';
+import { type Asked, begun, type Load, load } from './load.ts';
 
 /** How the server held: what was measured, and each thing that it did wrong. */
 export interface Soaked {
@@ -50,7 +50,7 @@ export async function soak({ seconds, connections = 64 }: { seconds: number; con
     faults.push(...(await hostile));
     for (const each of [calm, beset])
       faults.push(...each.wrong.map((text) => `wrong: ${text}`), ...each.dropped.map((text) => `dropped: ${text}`));
-    // Node gives a request thirty seconds; it looks every thirty.
+    // A head has fifteen seconds, a request thirty.
     if (seconds >= 120 && slow.closed < slow.all / 2)
       faults.push(`only ${slow.closed} of ${slow.all} slow connections were closed`);
     slow.end();
@@ -78,17 +78,19 @@ async function besiege(port: number, seconds: number): Promise<string[]> {
   return [...faults];
 }
 
-/** Tells it to stop with requests under way: each that was taken is answered whole. One that was never taken may be refused. */
+/** Tells it to stop with requests under way, each of which it has said to go on with: every one is answered whole. */
 async function stopUnderLoad(server: { port: number; pid: number }, asked: readonly Asked[]): Promise<string[]> {
-  const many = asked.slice(0, 40).map(async ({ body, reply }) => {
-    const got = await post(server.port, body).catch((fault: NodeJS.ErrnoException) => fault);
-    if (got === reply) return undefined;
-    const refused = typeof got !== 'string' && got.code === 'ECONNREFUSED';
-    return refused ? undefined : `cut off by the stop: ${typeof got === 'string' ? got.slice(0, 200) : got.message}`;
-  });
-  await Promise.race(many);
+  const taken = await Promise.all(
+    asked.slice(0, 40).map(async (each) => ({ ...each, goOn: await begun(server.port, each.body) })),
+  );
   process.kill(server.pid, 'SIGTERM');
-  return (await Promise.all(many)).filter((fault) => fault !== undefined);
+  const faults = await Promise.all(
+    taken.map(async ({ reply, goOn }) => {
+      const got = await goOn().catch((fault: Error) => fault.message);
+      return got === reply ? [] : [`cut off by the stop: ${got.slice(0, 200)}`];
+    }),
+  );
+  return faults.flat();
 }
 
 /** The lines that `npm run soak` prints. */

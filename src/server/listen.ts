@@ -17,7 +17,11 @@ export async function listenUntilStopped(
   port: number,
   tell: (address: string) => void,
 ): Promise<void> {
-  const server = createServer(getRequestListener(app.fetch));
+  // Looked after every five seconds; a head that does not come would otherwise hold its connection for a minute and a half.
+  const server = createServer(
+    { connectionsCheckingInterval: 5000, headersTimeout: 15_000 },
+    getRequestListener(app.fetch),
+  );
   // A body that trickles in would otherwise hold its connection for five minutes.
   server.requestTimeout = 30_000;
   await listening(server, host, port);

@@ -41,9 +41,9 @@ const ways: Readonly<Record<Door, Way>> = {
   ruled: { share: 1, cases: fc.record({ question: asked, agency: files }), most: 1500 },
   rates: { share: 60, cases: rates, most: 5 },
   priced: { share: 14, cases: fc.record({ question: fc.oneof(money, asked), rates }), most: 40 },
-  list: { share: 50, cases: lists, most: 150 },
+  list: { share: 50, cases: lists, most: 400 },
   csv: { share: 30, cases: wholeCsv, most: 10 },
-  book: { share: 20, cases: bent(changes).filter(Array.isArray), most: 60 },
+  book: { share: 20, cases: bent(changes).filter(Array.isArray), most: 250 },
   json: {
     share: 20,
     cases: fc.oneof(
