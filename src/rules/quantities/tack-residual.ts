@@ -15,7 +15,8 @@ export default quantity({
     fromMemory('rates by surface as commonly taught'),
   ],
   cues: [
-    'residual -share -what+spray|shoot|shot -set',
+    'residual -share -what+spray|shoot|shot -set -#rate|#number+residual',
+    'residual what|how-many -share -what+spray|shoot|shot -set -#length -#area',
     'what|how-many+residual',
     'residual get|left|leave|stay -what+spray|shoot|shot -set',
     'left|stay|remain after+break|broke|broken|water|cure|dry -gallon -ton',

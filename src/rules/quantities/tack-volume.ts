@@ -19,6 +19,8 @@ export default quantity({
     'tack need -water',
     'tack -water -rate -residual -what+tack -mean -define -cutback+tack',
     'gallon -water -tank -rate -paint -stripe|striping|striped',
+    '#rate|#number+residual #length|#number|patch|lane -rate -residue -spray|shoot|shot -@check',
+    '#rate|#number+residual #area -rate -residue -spray|shoot|shot -@check',
     'gallon tack coat #length',
     'gallon coat #length',
     'how-many|gallon oil -leak -engine -hydraulic -mix -#ratio -water',
