@@ -23,7 +23,7 @@ import { blank, refuse } from './refusal.ts';
 import type { Job, Reply, Request } from './reply.ts';
 import type { Parts } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
-import { hearSurvey } from './survey/hear.ts';
+import { hearSurvey, mostReadings } from './survey/hear.ts';
 import { surveyed, withSurvey } from './survey/in-force.ts';
 import { askAboutSurvey, tellSurvey } from './survey/tell.ts';
 import { type Understanding, understand } from './understand.ts';
@@ -31,6 +31,7 @@ import { unitsOf } from './units.ts';
 import { talk } from './wording/book-talk.en.ts';
 import { en } from './wording/en.ts';
 import { ratesTalk } from './wording/rates.en.ts';
+import { surveyWords } from './wording/survey.ts';
 
 /** A job as it was sent back, with only the facts that the records know. Undefined for one that cannot be read. */
 export function jobKnownTo({ knowledge }: Engine, sent: unknown): Job | undefined {
@@ -102,6 +103,7 @@ function answered(engine: Engine, asked: Asked): Reply {
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 
   const readings = hearSurvey(engine, sent, job);
+  if (readings === 'too-many') return refuse('out-of-range', surveyWords.tooMany(mostReadings), job, engine);
   const request = readings ? { ...sent, question: readings.question } : sent;
   const heard = asked.heard ?? understand(engine, request, job, readings?.fresh ? undefined : asked.items);
   const told = bookReply(engine, request, job, heard);

@@ -138,7 +138,12 @@ function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWor
   const next = tokens.findIndex(({ kind }, i) => i > at && kind !== 'word');
   const [token, last] = [tokens[next], tokens[at - 2]];
   // "12 wide 300 long" has its words behind, and in "0.05 residual on 12 x 300" the sides need none.
-  if (token?.kind !== 'figure' || token.figure.group !== undefined || tokens[next + 1]?.kind === 'word' || (last?.kind === 'figure' && !last.figure.unit))
+  if (
+    token?.kind !== 'figure' ||
+    token.figure.group !== undefined ||
+    tokens[next + 1]?.kind === 'word' ||
+    (last?.kind === 'figure' && !last.figure.unit)
+  )
     return words;
   const labels = (word: string | undefined, of: Figure): boolean =>
     word !== undefined &&

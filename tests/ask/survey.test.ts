@@ -211,3 +211,41 @@ test('holds for any text', () => {
     { seed: 7, numRuns: 300 },
   );
 });
+
+describe('a long list in parts', () => {
+  const row = (station: number): string => `${station},1,${station === 100 ? 3 : 2},1`;
+  const part = (from: number, to: number): string =>
+    Array.from({ length: (to - from) / 25 + 1 }, (_, i) => row(from + 25 * i)).join('\n');
+  const whole = told(`station,left,center,right\n${part(0, 175)}\n12 ft wide`);
+  const first = told(`station,left,center,right\n${part(0, 75)}\n12 ft wide`);
+
+  test.each([part(100, 175), `station,left,center,right\n${part(100, 175)}`])('gives what it gives at once', (rest) => {
+    const both = told(rest, first);
+    expect(figure(both, 'premix-mass')).toBeCloseTo(figure(whole, 'premix-mass')!, 9);
+    expect(lifts(both)).toEqual(lifts(whole));
+    expect(both.text).toContain('Added to the 4 rows sent before');
+  });
+
+  test('rows from elsewhere on the road are another patch', () => {
+    const other = told(`station,left,center,right\n${part(1000, 1075)}`, first);
+    expect(lifts(other)).toHaveLength(4);
+    expect(other.text).not.toContain('Added');
+  });
+
+  test('a row of the second part that cannot be read is named, the first part stays', () => {
+    const asked = told(`station,left,center,right\n${row(100)}\n125,1,abc,1\n${row(150)}`, first);
+    expect(asked.text).toContain('125,1,abc,1');
+    const sent = told('125 1 2 1', asked);
+    expect(lifts(sent)).toHaveLength(7);
+  });
+
+  test('more than can be kept is said, and what was kept stays', () => {
+    let reply = first;
+    for (let from = 100; from < 5000 && reply.kind === 'value'; from += 500)
+      reply = told(part(from, from + 475), reply);
+    expect(reply.kind).toBe('unknown');
+    expect(reply.reason).toBe('out-of-range');
+    expect(reply.text).toMatch(/over 600 depth readings/);
+    expect(reply.job.survey?.rows.length).toBe(184);
+  });
+});

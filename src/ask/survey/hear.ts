@@ -23,24 +23,32 @@ export interface Heard {
   /** Figures told round them: width, length, step. */
   readonly facts: readonly Fact[];
   readonly left: readonly string[];
+  /** How many rows these were added to. */
+  readonly added?: number;
   /** How many readings there should be, by the asker's own count. */
   readonly counted?: number | undefined;
 }
 
 /** Most readings that are kept: more than any patch is probed with. */
-const mostReadings = 600;
+export const mostReadings = 600;
 
-/** Finds readings in a question, or those of the job. Undefined where there are none. */
-export function hearSurvey({ knowledge }: Engine, request: Request, job: Job): Heard | undefined {
+/**
+ * Finds readings in a question, or those of the job: rows that go on where those of the job end are added to them, so that
+ * a long list can be sent a part at a time. Undefined where there are none.
+ */
+export function hearSurvey({ knowledge }: Engine, request: Request, job: Job): Heard | 'too-many' | undefined {
   const { question } = request;
   const turn = job.turn + 1;
   const old = job.survey;
-  const metric = (request.units ?? job.units) === 'metric';
-  const sheet = readSurvey(question);
-  if (sheet && sheet.rows.reduce((sum, { readings }) => sum + readings.length, 0) <= mostReadings) {
-    const heard = fromSheet(sheet, { wanted: request.units, question, turn, metric, most: deepestOf(knowledge) });
+  const metric = (request.units ?? job.units ?? (old?.units.along === 'm' ? 'metric' : 'us')) === 'metric';
+  const sheet = (old && bareRows(question, old)) ?? readSurvey(question);
+  if (sheet) {
+    const most = deepestOf(knowledge);
+    const heard = joined(old, fromSheet(sheet, { wanted: request.units, question, turn, metric, most }));
+    const count = heard.survey.rows.reduce((sum, { readings }) => sum + readings.length, 0);
+    if (count > mostReadings) return 'too-many';
     // Where none of the readings can be one, the figures are asked about as any others.
-    if (heard.survey.rows.length > 0) return heard;
+    if (count > 0) return heard;
   }
   if (!old) return undefined;
   const kept = {
@@ -79,6 +87,42 @@ export function hearSurvey({ knowledge }: Engine, request: Request, job: Job): H
     };
   }
   return kept;
+}
+
+/** Lines of bare numbers after rows with stations: "75,1,2.5,1" and more like it. */
+function bareRows(question: string, { rows }: JobSurvey): Sheet | undefined {
+  if (!question.trim().includes('\n') || rows.some(({ at }) => at === undefined)) return undefined;
+  // The word that makes readings of them stands behind, so that every place is as it was typed.
+  const sheet = readSurvey(`${question}\nreadings`);
+  const alike = sheet?.rows.every(({ station, readings }) => station && readings.length === rows[0]!.readings.length);
+  return sheet && alike ? { ...sheet, spans: sheet.spans.filter(([, to]) => to <= question.length) } : undefined;
+}
+
+/** Rows that begin where those kept end, no further than a step or two on, are more of the same patch. */
+function joined(old: JobSurvey | undefined, heard: Heard): Heard {
+  const { survey } = heard;
+  if (!old || !goesOn(old, survey)) return heard;
+  const unread = [...(old.unread ?? []), ...(survey.unread ?? [])];
+  return {
+    ...heard,
+    added: old.rows.length,
+    places: [...old.rows.map(() => undefined), ...heard.places],
+    survey: { ...old, ...survey, rows: [...old.rows, ...survey.rows], ...(unread.length > 0 ? { unread } : {}) },
+  };
+}
+
+function goesOn(old: JobSurvey, more: JobSurvey): boolean {
+  const places = (rows: JobSurvey['rows']): number[] => rows.flatMap(({ at }) => at ?? []);
+  const [before, after] = [places(old.rows), places(more.rows)];
+  if (before.length < old.rows.length || after.length < more.rows.length) return false;
+  const alike =
+    old.units.along === more.units.along &&
+    old.units.depth === more.units.depth &&
+    old.rows[0]!.readings.length === more.rows[0]?.readings.length &&
+    (!more.offsets || more.offsets.every((offset, i) => offset === old.offsets?.[i]));
+  const steps = (all: readonly number[]): number[] => all.slice(1).map((at, i) => at - all[i]!);
+  const gap = after[0]! - before.at(-1)!;
+  return alike && gap > 0 && gap <= 2 * Math.max(...steps(before), ...steps(after));
 }
 
 /** Deepest that a patch can be, in base units. */

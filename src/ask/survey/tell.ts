@@ -131,7 +131,7 @@ function surveyOf({ voice, engine }: Scene, { heard }: InForce, solid: Solid): S
 }
 
 function linesOf(scene: Scene, { heard }: InForce, solid: Solid, told: Survey): string[] {
-  const { survey, left, counted } = heard;
+  const { survey, left, counted, added } = heard;
   const { depth, along } = told.units;
   const say = (number: number, unit: Unit): string =>
     sayFigure(number * (unit === depth ? (depth === 'in' ? 1 : 1 / 25.4) : along === 'ft' ? 12 : 1 / 0.0254), unit, {
@@ -149,6 +149,7 @@ function linesOf(scene: Scene, { heard }: InForce, solid: Solid, told: Survey): 
   const parts = tonsOf(scene, solid, told);
   const edge = scene.engine.knowledge.quantities.get('straightedge-length');
   return [
+    added ? words.added(added) : '',
     many
       ? words.stations(count, told.stations.length, first.label, last.label, sayFigure(solid.average, depth))
       : words.section(count, sayFigure(solid.average, depth)),

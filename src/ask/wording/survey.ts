@@ -17,6 +17,10 @@ const why = ({ why: kind, cell = '', has = 0, of = 0 }: RowFault): string =>
 /** Sentences about depth readings. Another language is another file of this shape. */
 export const surveyWords = {
   read: (count: number) => `${count} readings read.`,
+  tooMany: (most: number) =>
+    `That is over ${most} depth readings, the most I keep. Say “start over” and send one patch at a time, or every second station.`,
+  added: (before: number) =>
+    `Added to the ${before === 1 ? 'row' : `${before} rows`} sent before; “start over” begins another patch.`,
   rowsRead: (count: number) => `${count === 1 ? '1 row' : `${count} rows`} read. Not read:`,
   fault: (fault: RowFault) => `line ${fault.line}: ${fault.text} (${why(fault)})`,
   unread: (typed: string) => `still open: ${typed}`,

@@ -4,7 +4,8 @@ const count = (number: number, one: string, many: string): string => `${number} 
 export const en = {
   working: 'Working it out…',
   twice: 'Sent already: the answer is above.',
-  tooLong: (most: number) => `The question is over ${most.toLocaleString('en-US')} characters: say it shorter.`,
+  tooLong: (most: number) =>
+    `The question is over ${most.toLocaleString('en-US')} characters: say it shorter; send depth readings a part at a time, each row with its station.`,
   nothingTyped: 'Type a question first.',
   cleared: 'Started over.',
   putBack: 'Put it back',

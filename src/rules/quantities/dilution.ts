@@ -23,6 +23,7 @@ export default quantity({
   setting: ['dilute', 'dilution', 'cut', 'mixed', 'water', 'strength', 'original', 'undiluted', 'straight', '#parts'],
   parts: 'share',
   shareOf: ['tack', 'emulsion', 'oil', 'original'],
+  question: { text: 'How was it cut: how many parts water to one part emulsion?', ease: 1, choices: [] },
   spokenOf: [
     'dilute -not',
     'dilution',

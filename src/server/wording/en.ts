@@ -3,7 +3,7 @@ export const en = {
   listening: (address: string) => `Bladehand listens on ${address}`,
   questionMissing: 'Type a question, for example: how many tons for 300 x 12 ft at 2 in.',
   questionTooLong: (most: number) =>
-    `That is over ${group(most)} characters. Ask one thing at a time, in a line or two.`,
+    `That is over ${group(most)} characters. Ask one thing at a time, in a line or two; send depth readings a part at a time, each row with its station, and they are put together.`,
   unitsWrong: 'Set units to "us" or "metric", or leave it out.',
   langWrong: 'Set lang to "en" or "es", or leave it out.',
   notAnObject: 'Send a JSON object with a question in it.',
