@@ -4,6 +4,7 @@ import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { asRole, isPlausible, shareIn } from './as-role.ts';
 import { countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
+import { hasField, isInSetting, isSayable } from './field.ts';
 import { placeInGroup } from './group-place.ts';
 import type { UnitSystem } from './reply.ts';
 import { couldMeasure, unitFor } from './role-unit.ts';
@@ -251,16 +252,6 @@ function candidates(
     for (const record of byWord.get(word) ?? []) found.add(record);
   return found;
 }
-
-/** True for a quantity that people give figures for, rather than one that is only worked out. */
-const isSayable = ({ roles, question, inGroup }: QuantityRecord): boolean => Boolean(roles ?? question ?? inGroup);
-
-/** True for one that goes without saying outside a field of its own: being near to what is asked is not enough for it. */
-const hasField = ({ setting, default: usual }: QuantityRecord): boolean => Boolean(setting && usual);
-
-/** True where the field of a quantity that has one is spoken of. */
-const isInSetting = ({ setting }: QuantityRecord, { places }: Sentence): boolean =>
-  setting?.some((word) => places.has(word)) ?? true;
 
 /** True when a number with neither unit nor word beside it can still be this: what is asked depends on it closely, and people are asked for it. */
 const mayBeBare = (

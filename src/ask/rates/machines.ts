@@ -68,7 +68,7 @@ function machineAt(question: string, start: number, length: number, rows: readon
   for (let more = true; more; ) {
     const near = Math.max(0, from - widestLook);
     const before = question.slice(near, from);
-    const word = /([a-z]+)[\s-]+$/i.exec(before) ?? /(?<![\d.])(\d+)-$/.exec(before);
+    const word = /(?<![a-z])([a-z]+)[\s-]+$/i.exec(before) ?? /(?<![\d.])(\d+)-$/.exec(before);
     const size = heard.sizeBefore.exec(before);
     const between = heard.wordsBetween.exec(before)?.at(-1);
     more = true;

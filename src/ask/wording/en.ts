@@ -60,7 +60,7 @@ export const en = {
     `I have no way from what you gave to the ${title}. Give the size and the depth of the patch, or say it another way.`,
   empty: 'Type a question. Try: how many tons for 300 x 12 ft at 2 in.',
   tooLong: (most: number) =>
-    `That is over ${most.toLocaleString('en-US')} characters. Ask one thing at a time, in a line or two; send depth readings a part at a time, each row with its station, and they are put together.`,
+    `That is over ${most} characters. Ask one thing at a time, in a line or two; send depth readings a part at a time, each row with its station, and they are put together.`,
   notPositive: (figure: string, title: string) => `${figure} cannot be the ${title}. Give a figure above nothing.`,
   unlikely: (figure: string, title: string, low: string, high: string) =>
     `${capitalOf(figure)} is unlikely for the ${title}: I work from ${low} to ${high}. Say it again with its unit, or the figure you meant.`,

@@ -71,7 +71,7 @@ export const heardInRates: {
   sizeBefore:
     /\b(\d+(?:\.\d+)?)[\s-]*(horsepower|hp|cubic yards?|cu yd|yd3|yards?|yd|gallons?|gal|inches|inch|foot|feet|ft|in|tons?|m)\.?[\s-]*$/i,
   sizeAfter:
-    /^\s*,?\s*(?:(?:of|with)\s+)?(\d+(?:\.\d+)?)[\s-]*(horsepower|hp|cubic yards?|cu yd|yd3|yards?|yd|gallons?|gal|inches|inch|foot|feet|ft|in|tons?|m)\.?(?![a-z0-9])/i,
+    /^(?:\s*,)?\s*(?:(?:of|with)\s+)?(\d+(?:\.\d+)?)[\s-]*(horsepower|hp|cubic yards?|cu yd|yd3|yards?|yd|gallons?|gal|inches|inch|foot|feet|ft|in|tons?|m)\.?(?![a-z0-9])/i,
   countBefore: /(?:^|\s)(\d{1,2}|a|an|one|two|three|four|five|six)\s+$/i,
   wordsBetween:
     /(?:(?:^|\s)(?:\d{1,2}|a|an|one|two|three|four|five|six)|(\d+(?:\.\d+)?)[\s-]*(horsepower|hp|cubic yards?|cu yd|yd3|yards?|yd|gallons?|gal|inches|inch|foot|feet|ft|in|tons?|m)\.?)[\s-]+((?:(?!(?:and|or|plus|with|does|do|for|of|the|a|an|my|our|this|that|cost|costs|rate|lift|lifts|pass|passes|crew|people|hands|at|per|each|ft|feet|foot|in|inch|inches|yd|yards?|m|tons?|t|gal|gallons?|hours?|hrs?|h|days?|min|minutes?|%|x)\b)[a-z]+[\s-]+){1,2})$/i,
