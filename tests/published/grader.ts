@@ -44,4 +44,20 @@ export const grader: readonly Worked[] = [
     printed: [2.8, '%'],
     rounded: 0.05,
   },
+  {
+    document: 'Motor grader training slides, North Dakota county association, January 2015',
+    place: 'paved roads, 2 %: 1/4 in a foot',
+    given: { 'crown-drop': [0.25, 'in'], 'patch-width': [1, 'ft'] },
+    finds: 'cross-slope',
+    printed: [2, '%'],
+    rounded: 0.5,
+  },
+  {
+    document: 'Motor grader training slides, North Dakota county association, January 2015',
+    place: 'gravel roads, 4 %: 1/2 in a foot',
+    given: { 'crown-drop': [0.5, 'in'], 'patch-width': [1, 'ft'] },
+    finds: 'cross-slope',
+    printed: [4, '%'],
+    rounded: 0.5,
+  },
 ];

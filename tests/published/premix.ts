@@ -90,4 +90,12 @@ export const published: readonly Worked[] = [
     printed: [1320, 'lb'],
     rounded: 0,
   },
+  {
+    document: navy,
+    place: 'p. 8-31: 146 lb/ft³ goes with 110 lb/yd² an inch, rounded',
+    given: { 'unit-weight': [146, 'lb/ft3'] },
+    finds: 'unit-weight',
+    printed: [110, 'lb/yd2/in'],
+    rounded: 0.5,
+  },
 ];

@@ -57,6 +57,14 @@ export const tack: readonly Worked[] = [
     rounded: 0.005,
   },
   {
+    document: 'UFC 3-270-01, Asphalt Maintenance and Repair, 15 March 2001',
+    place: '3.3.4: 0.10 gal/yd2 in metric',
+    given: { 'tack-rate': [0.1, 'gal/yd2'] },
+    finds: 'tack-rate',
+    printed: [0.45, 'L/m2'],
+    rounded: 0.005,
+  },
+  {
     document: 'UFC 3-250-03, Standard Practice Manual for Flexible Pavements, 15 May 2001',
     place: 'ch. 3: 0.15 gal/yd2 in metric',
     given: { 'tack-rate': [0.15, 'gal/yd2'] },
@@ -104,4 +112,28 @@ export const tack: readonly Worked[] = [
     printed: [0.952, '1'],
     rounded: 0.0001,
   },
+  ...(
+    [
+      ['ss', 'SS-1, SS-1h, CSS-1, CSS-1h', 70, 160],
+      ['ms', 'MS-1, HFMS-1', 70, 160],
+      ['rs-1', 'RS-1', 70, 140],
+      ['crs', 'CRS-1', 125, 185],
+      ['rc-70', 'RC-70', 120, 200],
+      ['rc-250', 'RC-250', 165, 250],
+    ] as const
+  ).flatMap(([grade, name, least, most]) => [
+    sprayed(grade, `${name}, from`, 'spray-temperature-least', least),
+    sprayed(grade, `${name}, to`, 'spray-temperature-most', most),
+  ]),
 ];
+
+function sprayed(grade: string, name: string, finds: string, degrees: number): Worked {
+  return {
+    document: 'UFC 3-250-03, Standard Practice Manual for Flexible Pavements, 15 May 2001',
+    place: `table 3-2, spraying temperature of ${name}`,
+    given: { 'tack-grade': grade },
+    finds,
+    printed: [degrees, 'degF'],
+    rounded: 0,
+  };
+}
