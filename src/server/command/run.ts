@@ -2,6 +2,7 @@ import { describe } from '../fault.ts';
 import { questionLimit } from '../limits.ts';
 import { en } from '../wording/en.ts';
 import { type Call, readCall } from './call.ts';
+import { fileFaults } from './file-faults.ts';
 import { readFiles } from './files.ts';
 import { answerLines } from './lines.ts';
 import { readAll } from './read-all.ts';
@@ -31,6 +32,7 @@ async function run(call: Call | string, world: World): Promise<number> {
   if (call.version) return print(`${versionLine(world.version)}\n`, world);
   const files = readFiles(call);
   if (typeof files === 'string') return usage(files, world);
+  for (const fault of fileFaults(call, files)) await write(world.stderr, `${fault}\n`);
   if (call.jsonl) return answerLines(call, files, world);
   if (call.question === undefined && world.stdin.isTTY) return usage(en.command.short, world);
   const question = call.question ?? (await readAll(world.stdin, questionLimit)).trim();

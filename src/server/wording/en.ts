@@ -112,6 +112,8 @@ Exit status: 0 answered, 1 a fault of ours, 2 a call that cannot be read, 3 one 
       `--${option} ${path}: there is no such file to read. Check the path, for example docs/examples/fema-rates-2025.json.`,
     fileNotJson: (option: string, path: string, why: string) =>
       `--${option} ${path}: not well-formed JSON (${why}). Mend it there; nothing is answered without it.`,
+    fileFault: (option: string, path: string, line: number, place: string, why: string) =>
+      `--${option} ${path}, line ${line}${place ? `, at ${place}` : ''}: ${why}. Mend it there.`,
     fileTooLong: (option: string, path: string, most: number) =>
       `--${option} ${path}: over ${Math.floor(most / 1024)} KiB. Keep only the rows that are used.`,
     tryHelp: 'Try: npm run --silent ask -- --help',
