@@ -66,6 +66,8 @@ export function answer(scene: Scene): Reply {
     scene.understood.sentence.places.has('@check') &&
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
   if (scene.voice.solved.has(laidOut) && !own) return valueReply(scene, laidOut);
+  const unjudged = unjudgedOn(scene, goal.id);
+  if (unjudged) return verdictReply(scene, unjudged);
   return (
     (isStatement(scene.understood.sentence) ? toldAbout(scene, `quantity/${goal.id}`) : undefined) ??
     askFor(scene, laidOut)
@@ -100,6 +102,13 @@ function ruledBy({ understood, engine, voice }: Scene, id: string): string | und
   if (!understood.fresh.some(({ quantity }) => quantity === id) || places.has('@enough')) return undefined;
   const target = needOf(engine, understood.facts, id)?.need.assumed.find((each) => voice.solved.get(each)?.by);
   return target && [...engine.knowledge.limits.values()].find(({ on }) => on.id === target)?.id;
+}
+
+/** The limit on what is asked about, where it is to be judged and nothing was given: "blows a foot all right?" */
+function unjudgedOn({ understood, engine }: Scene, id: string): string | undefined {
+  const { sentence, facts } = understood;
+  if (!sentence.places.has('@check') || facts.some((fact) => 'unit' in fact)) return undefined;
+  return [...engine.knowledge.limits.values()].find(({ on, cues }) => cues && on.id === id)?.id;
 }
 
 function valueReply(plain: Scene, goal: string): Reply {
@@ -140,20 +149,38 @@ function settledAs({ engine, voice }: Scene, id: string): string {
 
 /**
  * A limit beside a rule that stops the work where the rule itself does not, or that is broken already while a practice
- * cannot be judged: too hot to open, whatever else.
+ * cannot be judged: too hot to open, whatever else. Else the one on a figure that was just given, where the rule itself
+ * cannot be judged by it, or holds while that one does not.
  */
-function brokenBeside({ engine, voice }: Scene, rule: LimitRecord | PracticeRecord): LimitRecord | undefined {
+function judgedBeside({ engine, voice, understood }: Scene, rule: LimitRecord | PracticeRecord): LimitRecord | undefined {
   const own = verdictOf(rule, voice).status;
-  const beside = [...engine.knowledge.limits.values()].filter(({ besideRule }) => besideRule === rule.id);
-  const broken = (status: string) => beside.find((limit) => verdictOf(limit, voice).status === status);
   if (own === 'stop' || own === 'not-applicable') return undefined;
-  return broken('stop') ?? (rule.kind === 'practice' && own === 'cannot-tell' ? broken('caution') : undefined);
+  const limits = [...engine.knowledge.limits.values()];
+  const beside = limits.filter(({ besideRule }) => besideRule === rule.id);
+  const kin = limits.filter(
+    (each) => each.on !== rule.on && (beside.includes(each) || nameOf(each) === nameOf(rule)) && isGiven(each),
+  );
+  const first = (list: readonly LimitRecord[], ...status: string[]): LimitRecord | undefined =>
+    list.find((limit) => status.includes(verdictOf(limit, voice).status));
+  return (
+    first(beside, 'stop') ??
+    (rule.kind === 'practice' && own === 'cannot-tell' ? first(beside, 'caution') : undefined) ??
+    first(kin, 'caution', 'stop') ??
+    (own === 'cannot-tell' ? first(kin, 'ok') : undefined)
+  );
+
+  function isGiven({ on }: LimitRecord): boolean {
+    return understood.fresh.some(({ quantity }) => quantity === on.id);
+  }
 }
+
+/** The name under which a rule's verdicts are given. */
+const nameOf = ({ id, underRule }: LimitRecord | PracticeRecord): string => underRule ?? id;
 
 function verdictReply(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;
   const named = knowledge.limits.get(id) ?? knowledge.practices.get(id)!;
-  const rule = brokenBeside(scene, named) ?? named;
+  const rule = judgedBeside(scene, named) ?? named;
   const verdict = verdictOf(rule, scene.voice);
   const open =
     verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check')

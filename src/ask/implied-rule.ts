@@ -1,4 +1,5 @@
 import { solve } from '../calc/solve.ts';
+import { judgePractice } from '../rules/judge.ts';
 import { type Knowledge, startOf } from '../rules/knowledge.ts';
 import type { PracticeRecord } from '../rules/shapes.ts';
 import type { Engine } from './engine.ts';
@@ -17,17 +18,24 @@ const gravest = ['stop', 'caution', 'ok'];
  * Undefined where nothing is asked, or nothing said is judged.
  */
 export function impliedPractice(
-  { practices }: Knowledge,
+  knowledge: Knowledge,
   sentence: Sentence,
   fresh: readonly Fact[],
 ): Goal | undefined {
   if (!asks(sentence)) return undefined;
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
   const rank = ({ on, judged }: PracticeRecord): number => gravest.indexOf(judged[said.get(on.id)!]?.status ?? 'ok');
-  const [gravestOne] = [...practices.values()]
-    .filter(({ on, cues }) => cues && said.has(on.id))
+  const [gravestOne] = [...knowledge.practices.values()]
+    .filter((rule) => rule.cues && said.has(rule.on.id) && applies(knowledge, rule, fresh))
     .sort((a, b) => rank(a) - rank(b));
   return gravestOne && { kind: 'practice', id: gravestOne.id };
+}
+
+/** False for a rule whose conditions are settled otherwise: no water in cutback, where the tack is emulsion. */
+function applies(knowledge: Knowledge, rule: PracticeRecord, fresh: readonly Fact[]): boolean {
+  if (!rule.when) return true;
+  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(fresh)));
+  return judgePractice(rule, solved).status !== 'not-applicable';
 }
 
 /**

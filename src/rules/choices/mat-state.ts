@@ -26,10 +26,10 @@ export default choice({
       id: 'hot',
       title: 'still hot',
       cues: [
-        'open|traffic|car|let hot|warm mat|mix|lift|patch',
+        'open|traffic|car|let hot|warm mat|mix|lift|patch -check+hot|warm',
         'open|traffic still+hot|warm|soft',
-        'mat|mix|patch hot|smoking|warm open|traffic|car|let',
-        'hot traffic|car|open -cold+mix',
+        'mat|mix|patch hot|smoking|warm open|traffic|car|let -check+hot|warm',
+        'hot traffic|car|open -cold+mix -check+hot|warm',
       ],
     },
     {

@@ -18,6 +18,7 @@ export default limit({
   because: 'A low cone drops out of sight at speed and in headlights.',
   sources: [manual('section 6K.03, a standard')],
   cues: [
+    'cone big|small|short @check -how-many -spacing -apart',
     'cone size|tall|height|high',
     'how+tall cone',
     'cone #length night|tall|high @check',

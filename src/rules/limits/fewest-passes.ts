@@ -16,6 +16,7 @@ export default limit({
     'pass grader|blade @check',
     'pass many @check -roller -roll|rolled',
     'work over|again mix @check',
+    'work|working mix|windrow|mat blade|grader check+much|long|many',
     'why few pass',
     'few+pass',
     'blade|grader|windrow|mix back+forth @check',

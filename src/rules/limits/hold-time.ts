@@ -11,6 +11,7 @@ export default limit({
   because: 'People who have waited too long pass, turn round or drive at the flagger.',
   sources: [iowa('Flagger training, using a stop/slow paddle')],
   cues: [
+    'hold|held|holding|stop|stopped traffic|car check+long',
     'how+long hold|stop traffic|car',
     'hold|stop traffic|car #time @check',
     'held|stopped|holding traffic|car #time -queue -how-many',

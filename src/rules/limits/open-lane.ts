@@ -11,6 +11,8 @@ export default limit({
   because: 'A truck with its mirrors is about 10 ft wide, and its trailer cuts in on a bend.',
   sources: [manual('section 6N.07, guidance')],
   cues: [
+    'open+lane narrow|skinny|tight|wide @check',
+    'lane check+narrow|skinny|tight',
     'only #length left|open|pass',
     '#length left pass|open|lane',
     'how-many|wide lane left|open',

@@ -15,7 +15,9 @@ export default limit({
   when: [{ choice: overnightState, is: ['ramped'] }],
   because: 'A steep ramp throws a car and breaks under the wheels.',
   sources: [everett('SP-63, 26 March 2025, 5-04.3(12)A1: a wedge 20 to 1 over heavy paper')],
-  cues: ['ramp ratio|slope|long @check overnight|night|tonight'],
+  cues: [
+    'ramp long|short|steep|flat @check -#length -how-many -how-far',
+    'ramp ratio|slope|long @check overnight|night|tonight'],
   text: {
     ok: '{on} is flat enough for the night.',
     caution: '{on} is steeper than the {limit} of a 20 to 1 ramp.',

@@ -12,6 +12,12 @@ export default limit({
   besideRule: 'queue-end',
   because: 'Past the farthest sign nothing warns the car that comes up to the last one standing.',
   sources: [manual('section 6A.02')],
+  cues: [
+    'queue room|space|fit|long|far @check',
+    'room queue',
+    'queue|backed inside|past|beyond sign @check',
+    'queue #length sign @check',
+  ],
   text: {
     ok: 'A queue of {on} ends within the {limit} that the signs reach out.',
     caution: 'A queue of {on} goes past the farthest sign, {limit} out.',

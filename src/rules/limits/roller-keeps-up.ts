@@ -39,7 +39,7 @@ export default limit({
     'roller keep+up',
     'one|single roller check',
     'roller @check time|cool|cold|hot roll|rolled',
-    'fast roller check',
+    'fast roller check @enough',
     'roller behind @check',
     '#time roll|rolled truck|load every|come|show|only|till|til|left',
     '#time roll|rolled check+cold|cool',

@@ -11,7 +11,7 @@ export default limit({
   because: 'Some drivers slow and some do not; the wider the gap between them, the more they hit each other.',
   sources: [manual('section 6B.01, guidance')],
   cues: [
-    'lower|drop|reduce|cut speed|limit @check',
+    'lower|drop|dropping|reduce|cut|knock speed|limit @check',
     'lower|drop|reduce speed|limit how-many',
     'post lower speed|limit',
     'slow+down sign speed|limit',

@@ -22,6 +22,7 @@ export default limit({
     },
   ],
   cues: [
+    'smooth @enough check -drum -roller -wheel',
     'straightedge',
     'straight+edge',
     'gap|daylight under @check',

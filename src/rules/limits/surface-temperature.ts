@@ -17,6 +17,9 @@ export default limit({
     { document: 'weather FAQ of a paving contractor', place: '55 degF up to 1 in', seen: 'read' },
   ],
   cues: [
+    'surface|road|pavement|ground warm @check -time -minute -how+long -mat',
+    'surface|road|pavement|ground check+cold|warm|cool -time -minute -how+long -mat',
+    'surface|road|pavement|ground cold pave|patch|lay|tack @check -time -minute -how+long -mat',
     'surface|road|pavement|ground #temperature @check -time -minute',
     'surface|road|pavement cold @check hot -time -minute -how+long',
     'what temperature surface|road|pavement',
