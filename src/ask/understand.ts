@@ -4,7 +4,7 @@ import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
 import { boundsOf } from '../rules/judge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { type Bound, bind } from './bind.ts';
+import { type Binding, type Bound, bind } from './bind.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Cue, placesOf } from './cue.ts';
@@ -18,6 +18,7 @@ import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { figuresInWords } from './said-as.ts';
+import type { Context } from './role.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
@@ -228,7 +229,7 @@ function takeFigures(
 ): Taken {
   const { lift: numbered, count: lifts } = liftFigures(sentence);
   const worded = figuresInWords(engine.inWords, sentence, turn);
-  const { bound, unbound } = bind(withoutFigures(sentence, [numbered, lifts]), {
+  const context = {
     quantities: engine.knowledge.quantities,
     byWord: engine.byWord,
     weak: engine.weak,
@@ -247,7 +248,8 @@ function takeFigures(
     asked: past.asked,
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
-  });
+  };
+  const { bound, unbound } = boundFor(withoutFigures(sentence, [numbered, lifts]), context);
   const typed = [...added(bound).map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
   if (assigned(sentence, engine.titles))
     return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
@@ -284,6 +286,14 @@ function meantBy({ knowledge }: Engine, goal: Goal | undefined): ReadonlyMap<str
   const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
   const bounds = rule && boundsOf(rule).filter((id) => !knowledge.quantities.get(id)?.default);
   return bounds?.length ? new Map(bounds.map((id) => [id, rule!.on])) : undefined;
+}
+
+/** Figures in their roles: where what a limit judges has a figure of its own, the title of its bound means the bound. */
+function boundFor(sentence: Sentence, context: Context): Binding {
+  const { meant } = context;
+  const plain = meant && sentence.figures.length > 1 ? bind(sentence, { ...context, meant: undefined }) : undefined;
+  const isOwn = plain?.bound.some(({ record, told }) => told && [...meant!.values()].includes(record));
+  return plain && isOwn ? plain : bind(sentence, context);
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */

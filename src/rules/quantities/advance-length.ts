@@ -10,6 +10,7 @@ export default quantity({
   because: 'The stretch over which drivers are warned, one way.',
   sources: [manual('Table 6B-1')],
   cues: ['advance+warn area|length', 'farthest sign taper|flagger how-far'],
+  roles: { before: ['farthest'] },
   bare: false,
   asks: 'Advance warning length?',
   beside: ['sign-spacing-a', 'sign-spacing-b', 'sign-spacing-c'],
