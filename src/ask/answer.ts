@@ -1,6 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { choiceOf } from '../rules/knowledge.ts';
-import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
+import type { PracticeRecord } from '../rules/shapes.ts';
 import { withAdded } from './added.ts';
 import { isBesideThePoint } from './beside-the-point.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
@@ -11,6 +11,7 @@ import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
 import { type Goal, goalText } from './goal.ts';
 import { ignoredIn } from './ignored.ts';
+import { judgedBeside, unjudgedOn } from './judged-beside.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
 import { lookAlike } from './look-alike.ts';
 import { needOf } from './need.ts';
@@ -65,9 +66,9 @@ export function answer(scene: Scene): Reply {
   const own =
     scene.understood.sentence.places.has('@check') &&
     scene.understood.fresh.some(({ quantity }) => quantity === goal.id);
-  if (scene.voice.solved.has(laidOut) && !own) return valueReply(scene, laidOut);
-  const unjudged = unjudgedOn(scene, goal.id);
+  const unjudged = scene.voice.solved.get(laidOut)?.by ? undefined : unjudgedOn(scene, goal.id);
   if (unjudged) return verdictReply(scene, unjudged);
+  if (scene.voice.solved.has(laidOut) && !own) return valueReply(scene, laidOut);
   return (
     (isStatement(scene.understood.sentence) ? toldAbout(scene, `quantity/${goal.id}`) : undefined) ??
     askFor(scene, laidOut)
@@ -102,13 +103,6 @@ function ruledBy({ understood, engine, voice }: Scene, id: string): string | und
   if (!understood.fresh.some(({ quantity }) => quantity === id) || places.has('@enough')) return undefined;
   const target = needOf(engine, understood.facts, id)?.need.assumed.find((each) => voice.solved.get(each)?.by);
   return target && [...engine.knowledge.limits.values()].find(({ on }) => on.id === target)?.id;
-}
-
-/** The limit on what is asked about, where it is to be judged and nothing was given: "blows a foot all right?" */
-function unjudgedOn({ understood, engine }: Scene, id: string): string | undefined {
-  const { sentence, facts } = understood;
-  if (!sentence.places.has('@check') || facts.some((fact) => 'unit' in fact)) return undefined;
-  return [...engine.knowledge.limits.values()].find(({ on, cues }) => cues && on.id === id)?.id;
 }
 
 function valueReply(plain: Scene, goal: string): Reply {
@@ -146,36 +140,6 @@ function settledAs({ engine, voice }: Scene, id: string): string {
     : undefined;
   return from ?? id;
 }
-
-/**
- * A limit beside a rule that stops the work where the rule itself does not, or that is broken already while a practice
- * cannot be judged: too hot to open, whatever else. Else the one on a figure that was just given, where the rule itself
- * cannot be judged by it, or holds while that one does not.
- */
-function judgedBeside({ engine, voice, understood }: Scene, rule: LimitRecord | PracticeRecord): LimitRecord | undefined {
-  const own = verdictOf(rule, voice).status;
-  if (own === 'stop' || own === 'not-applicable') return undefined;
-  const limits = [...engine.knowledge.limits.values()];
-  const beside = limits.filter(({ besideRule }) => besideRule === rule.id);
-  const kin = limits.filter(
-    (each) => each.on !== rule.on && (beside.includes(each) || nameOf(each) === nameOf(rule)) && isGiven(each),
-  );
-  const first = (list: readonly LimitRecord[], ...status: string[]): LimitRecord | undefined =>
-    list.find((limit) => status.includes(verdictOf(limit, voice).status));
-  return (
-    first(beside, 'stop') ??
-    (rule.kind === 'practice' && own === 'cannot-tell' ? first(beside, 'caution') : undefined) ??
-    first(kin, 'caution', 'stop') ??
-    (own === 'cannot-tell' ? first(kin, 'ok') : undefined)
-  );
-
-  function isGiven({ on }: LimitRecord): boolean {
-    return understood.fresh.some(({ quantity }) => quantity === on.id);
-  }
-}
-
-/** The name under which a rule's verdicts are given. */
-const nameOf = ({ id, underRule }: LimitRecord | PracticeRecord): string => underRule ?? id;
 
 function verdictReply(scene: Scene, id: string): Reply {
   const { knowledge } = scene.engine;

@@ -17,11 +17,7 @@ const gravest = ['stop', 'caution', 'ok'];
  * "Open it with loose rock all over?" names no goal, but says how something is done: the practice that judges it is meant.
  * Undefined where nothing is asked, or nothing said is judged.
  */
-export function impliedPractice(
-  knowledge: Knowledge,
-  sentence: Sentence,
-  fresh: readonly Fact[],
-): Goal | undefined {
+export function impliedPractice(knowledge: Knowledge, sentence: Sentence, fresh: readonly Fact[]): Goal | undefined {
   if (!asks(sentence)) return undefined;
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
   const rank = ({ on, judged }: PracticeRecord): number => gravest.indexOf(judged[said.get(on.id)!]?.status ?? 'ok');
@@ -74,7 +70,9 @@ export function judgedInstead(
   if (found.kind === 'quantity' && sentence.figures.length === 0 && !isTold)
     return impliedPractice(knowledge, sentence, take(found).fresh);
   if (!isChecked && !isTold) return undefined;
-  if ((found.kind === 'limit' && sentence.figures.length === 0) || found.kind === 'practice') {
+  const figured = found.kind === 'limit' && sentence.figures.length > 0 ? knowledge.limits.get(found.id) : undefined;
+  if (figured) return isSettled(engine, figured, take(found)) ? undefined : settledInstead(engine, sentence, take);
+  if (found.kind === 'limit' || found.kind === 'practice') {
     const { fresh } = take(found);
     const on = knowledge.practices.get(found.id)?.on.id;
     return fresh.some(({ quantity }) => quantity === on) ? undefined : impliedPractice(knowledge, sentence, fresh);
@@ -87,6 +85,13 @@ export function judgedInstead(
   const meant = solved.has(found.id) ? undefined : impliedLimit(knowledge, sentence, take(undefined));
   const rule = meant && knowledge.limits.get(meant.id);
   return rule && isTold && !isSettled(engine, rule, take(meant)) ? undefined : meant;
+}
+
+/** "Is the tank too hot, tack at 120 degrees": the limit on the figure just given, where that settles it. */
+function settledInstead(engine: Engine, sentence: Sentence, take: (goal: Goal | undefined) => Taken): Goal | undefined {
+  const meant = impliedLimit(engine.knowledge, sentence, take(undefined));
+  const rule = meant && engine.knowledge.limits.get(meant.id);
+  return rule && isSettled(engine, rule, take(meant)) ? meant : undefined;
 }
 
 const asks = ({ places, tokens }: Sentence): boolean =>

@@ -2,9 +2,6 @@ import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
-import { boundsOf } from '../rules/judge.ts';
-import type { QuantityRecord } from '../rules/shapes.ts';
-import { type Binding, type Bound, bind } from './bind.ts';
 import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
 import { type Cue, placesOf } from './cue.ts';
@@ -17,8 +14,8 @@ import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts'
 import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
+import { added, boundFor, meantBy } from './roles-taken.ts';
 import { figuresInWords } from './said-as.ts';
-import type { Context } from './role.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
@@ -267,33 +264,6 @@ function takeFigures(
   ];
   const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
   return { told, fresh, unbound, facts: (takesBack(sentence) ? corrected : merge)(kept, fresh) };
-}
-
-/** Figures of one quantity that are to be added up, each as one: "grader 145 an hour, roller 80 an hour". */
-function added(bound: readonly Bound[]): Bound[] {
-  return bound.flatMap((each) => {
-    if (!each.record.summed) return [each];
-    const all = bound.filter(({ record, unit }) => record === each.record && unit === each.unit);
-    if (all.length < 2) return [each];
-    if (all[0] !== each) return [];
-    const number = all.reduce((sum, { figure }) => sum + figure.number, 0);
-    return [{ ...each, figure: { ...each.figure, number } }];
-  });
-}
-
-/** Of a limit, the bounds that are worked out: their names before a figure mean the one that is judged. */
-function meantBy({ knowledge }: Engine, goal: Goal | undefined): ReadonlyMap<string, QuantityRecord> | undefined {
-  const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
-  const bounds = rule && boundsOf(rule).filter((id) => !knowledge.quantities.get(id)?.default);
-  return bounds?.length ? new Map(bounds.map((id) => [id, rule!.on])) : undefined;
-}
-
-/** Figures in their roles: where what a limit judges has a figure of its own, the title of its bound means the bound. */
-function boundFor(sentence: Sentence, context: Context): Binding {
-  const { meant } = context;
-  const plain = meant && sentence.figures.length > 1 ? bind(sentence, { ...context, meant: undefined }) : undefined;
-  const isOwn = plain?.bound.some(({ record, told }) => told && [...meant!.values()].includes(record));
-  return plain && isOwn ? plain : bind(sentence, context);
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */

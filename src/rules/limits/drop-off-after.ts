@@ -12,7 +12,7 @@ export default limit({
   besideRule: 'drop-off',
   because: 'The patch adds its thickness to the drop that was there.',
   sources: [safetyEdge('risk grows when significantly over 2 in'), geometry],
-  cues: ['drop+off|dropoff|edge after|afterward|once|finish|finished|done|patched|laid @check drop|dropoff'],
+  cues: ['drop+off|dropoff|edge after|afterward|once|finish|done @check drop|dropoff'],
   text: {
     ok: '{on} after laying is not over the {limit} from which a drop-off is flagged.',
     caution:

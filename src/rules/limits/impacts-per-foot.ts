@@ -13,10 +13,7 @@ export default limit({
     fromMemory('at least 10 blows a foot, as commonly taught'),
     pavingHandbook('section 18: 2,400 a minute to 2.5 mph, 3,600 to 4 mph'),
   ],
-  cues: [
-    'impact|blow @check',
-    'vibrate fast|quick @check ?roller ?drum ?check ?@enough',
-    'vpm @check'],
+  cues: ['impact|blow @check', 'vibrate fast|quick @check ?roller ?drum ?check ?@enough', 'vpm @check'],
   text: {
     ok: '{on} blows a foot are close enough.',
     caution: '{on} blows a foot are too far apart; {limit} is the least.',

@@ -17,7 +17,8 @@ export default limit({
   sources: [everett('SP-63, 26 March 2025, 5-04.3(12)A1: a wedge 20 to 1 over heavy paper')],
   cues: [
     'ramp long|short|steep|flat @check -#length -how-many -how-far',
-    'ramp ratio|slope|long @check overnight|night|tonight'],
+    'ramp ratio|slope|long @check overnight|night|tonight',
+  ],
   text: {
     ok: '{on} is flat enough for the night.',
     caution: '{on} is steeper than the {limit} of a 20 to 1 ramp.',

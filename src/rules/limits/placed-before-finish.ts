@@ -13,8 +13,8 @@ export default limit({
     'The finish lift levels and closes what lies below; it is too thin to make up a patch that is still half empty.',
   sources: [commonPractice],
   cues: [
-    '#figure down|placed|laid start|begin|make finish|final|last+lift',
-    '@check mix|load down|placed|laid start|begin|make finish|final|last+lift',
+    '#figure down|place start|begin|make finish|final|last+lift',
+    '@check mix|load down|place start|begin|make finish|final|last+lift',
     '@check finish|final|last+lift down|place|laid',
     'how-many down before finish|final|last',
     'how-many before finish|final+lift',

@@ -12,7 +12,7 @@ export default limit({
   sources: [navyBasic('ch. 11: steel wheel at most 3 mph'), armyPaving('lesson 3'), countyRolling('clauses E to J')],
   cues: [
     'roller|roll|drum check+fast|quick',
-    'roller|drum going|move|moving|travel fast|quick @check -@enough',
+    'roller|drum go|move|travel fast|quick @check -@enough',
     'roller|roll|drum|rolled #speed @check',
     'roller|roll|rolled fast @check',
     'how-fast @check roller|roll|rolled',
