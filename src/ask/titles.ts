@@ -1,5 +1,6 @@
+import { read } from '../calc/read/read.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import type { Sentence } from './sentence.ts';
+import { type Sentence, sentenceOf } from './sentence.ts';
 import { isSmall, type Token } from './token.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
@@ -20,11 +21,8 @@ export function titlesOf(
     if (made) return made;
     made = new Map();
     for (const record of quantities) {
-      const words = record.title
-        .toLowerCase()
-        .split(/[ ,()]+/)
-        .map(vocabulary.head)
-        .filter((word) => word && !small.has(word));
+      const tokens = sentenceOf(read(record.title.toLowerCase().replaceAll(/[(),]/g, ' ')), vocabulary, small).tokens;
+      const words = tokens.filter((token) => !isSmall(token, small)).map(keyOf);
       const last = words.at(-1);
       if (last === undefined) continue;
       made.set(
@@ -36,19 +34,41 @@ export function titlesOf(
   };
 }
 
+/** A token as titles are found by: a word by its head, a figure in a title ("an hour", "half a") by what it reads. */
+const keyOf = (token: Token): string =>
+  token.kind === 'word'
+    ? token.head
+    : token.kind === 'figure'
+      ? `${token.figure.number} ${token.figure.unit ?? ''}`
+      : token.text;
+
+/** The most words looked at. */
+const longestTitle = 10;
+
 /** Small words that may stand between a title and its figure. */
 const joins = new Set(['is', 'was', 'are', 'of']);
 
 /** The quantity whose whole title stands right before a figure. */
-export function titledBefore({ tokens, small }: Sentence, at: number, titles: Titles): QuantityRecord | undefined {
+export const titledBefore = (sentence: Sentence, at: number, titles: Titles): QuantityRecord | undefined =>
+  titleBefore(sentence, at, titles)?.record;
+
+/** The title that stands right before a figure, and where it begins. */
+function titleBefore(
+  { tokens, small }: Sentence,
+  at: number,
+  titles: Titles,
+): { record: QuantityRecord; from: number } | undefined {
   const next = tokens[at - 1];
   if (next?.kind === 'word' && isSmall(next, small) && !joins.has(next.head)) return undefined;
   const before: string[] = [];
-  for (let i = at - 1; i >= 0 && before.length < 8; i--) {
+  const places: number[] = [];
+  for (let i = at - 1; i >= 0 && before.length < longestTitle; i--) {
     const token = tokens[i]!;
     if (token.kind === 'mark' && token.text === ',') continue;
-    if (token.kind !== 'word') break;
-    if (!isSmall(token, small)) before.push(token.head);
+    if (token.kind !== 'word' && token.kind !== 'figure') break;
+    if (isSmall(token, small)) continue;
+    before.push(keyOf(token));
+    places.push(i);
   }
   const found =
     before.length === 0
@@ -57,8 +77,23 @@ export function titledBefore({ tokens, small }: Sentence, at: number, titles: Ti
           .get(before[0]!)
           ?.find(({ words }) => words.every((word, i) => before[words.length - 1 - i] === word));
   return found && (found.words.length > 1 || isAssignment(tokens, small, found.words.length))
-    ? found.record
+    ? { record: found.record, from: places[found.words.length - 1]! }
     : undefined;
+}
+
+/** The figures that are part of a title, as the hour is in "mix laid in an hour 80 tons": they are of nothing else. */
+export function figuresInTitles(sentence: Sentence, titles: Titles): number[] {
+  const { figures, places } = sentence;
+  const asked = titleAsked(sentence, titles) && places.get('what')!.at(-1)!;
+  return figures.filter(
+    (at) =>
+      (asked !== undefined && at > asked) ||
+      figures.some((of) => {
+        if (of <= at) return false;
+        const title = titleBefore(sentence, of, titles);
+        return title !== undefined && title.from <= at;
+      }),
+  );
 }
 
 /** The quantity of a sentence that says nothing but a title and its figure: "grade 6 %". */
@@ -83,8 +118,8 @@ export function titleAsked({ tokens, places, small }: Sentence, titles: Titles):
   const asked = rest
     .slice(0, end < 0 ? rest.length : end)
     .filter((token) => token.kind !== 'mark' && !isSmall(token, small));
-  if (asked.length === 0 || asked.some(({ kind }) => kind !== 'word') || places.has('that')) return undefined;
-  const words = asked.map((token) => (token.kind === 'word' ? token.head : ''));
+  if (asked.length === 0 || asked.every(({ kind }) => kind !== 'word') || places.has('that')) return undefined;
+  const words = asked.map(keyOf);
   return titles()
     .get(words.at(-1)!)
     ?.find((each) => each.words.length === words.length && each.words.every((word, i) => word === words[i]))?.record;

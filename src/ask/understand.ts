@@ -20,7 +20,7 @@ import { type Sentence, sentenceOf } from './sentence.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
-import { assigned, titleAsked } from './titles.ts';
+import { assigned, figuresInTitles, titleAsked } from './titles.ts';
 import { whyGoal } from './why-goal.ts';
 import { suits } from './work-goals.ts';
 
@@ -246,7 +246,10 @@ function takeFigures(
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
   };
-  const { bound, unbound } = boundFor(withoutFigures(sentence, [numbered, lifts]), context);
+  const { bound, unbound } = boundFor(
+    withoutFigures(sentence, [numbered, lifts, ...figuresInTitles(sentence, engine.titles)]),
+    context,
+  );
   const typed = [...added(bound).map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
   if (assigned(sentence, engine.titles))
     return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };

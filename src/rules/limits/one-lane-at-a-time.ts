@@ -7,7 +7,7 @@ export default limit({
   title: 'one lane closed at a time',
   on: offset,
   cues: [
-    'close|closed|take two|both+lane at+once|same|together',
+    'close|closed two|both+lane at+once|same|together',
     'close|closed two|both|2+lane once|one+taper|same',
     'close|closed #length once|one+taper @check',
     'two|both+lane one+taper @check',

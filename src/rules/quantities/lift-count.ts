@@ -19,7 +19,7 @@ export default quantity({
     'lift #length fill|bring|level -roll -rolled -loose',
     'one+lift or two',
   ],
-  roles: { after: ['lift'], beside: ['lift'] },
+  roles: { after: ['lift'], beside: ['lift'], before: ['lift'] },
   saidAs: [{ cues: ['single+lift', 'same lift|lane|strip', 'single+shot -tack -spray'], number: 1, unit: '1' }],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 24, unit: '1' } },
   asks: 'How many lifts is that?',
