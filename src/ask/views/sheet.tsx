@@ -67,7 +67,7 @@ export function Sheet({ entry, latest, ticks }: Props) {
         </div>
         {latest && (reply.kind === 'unknown' || reply.kind === 'clarify') && (
           <p class="gap">
-            <a href={`/gaps?q=${encodeURIComponent(question)}`}>{gaps.offer}</a>
+            <a href={`/gaps?q=${encodeURIComponent(question)}`}>{page.showGap}</a>
           </p>
         )}
       </div>
