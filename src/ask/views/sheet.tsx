@@ -1,4 +1,3 @@
-import { gaps } from '../wording/gaps.en.ts';
 import { page } from '../wording/page.en.ts';
 import { Buttons, Next } from './asking.tsx';
 import { Assumed, NotUsed } from './assumed.tsx';
