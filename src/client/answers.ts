@@ -53,5 +53,5 @@ export function sheetHtml(entry: Entry, latest: boolean, ticks: ReadonlySet<stri
 
 /** What is known of the job, in HTML. */
 export function knownHtml(job: Job | undefined): string {
-  return String(KnownFacts({ facts: job?.facts ?? [], startAgain: '/' }));
+  return String(KnownFacts({ job, startAgain: '/' }));
 }

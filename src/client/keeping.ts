@@ -1,3 +1,6 @@
+import { readChange } from '../ask/book/read-change.ts';
+import { knowledge } from '../rules/knowledge.ts';
+import { isJob } from './book-kept.ts';
 import * as kept from './kept.ts';
 import { say } from './status.ts';
 import { isTalk } from './talks.ts';
@@ -40,6 +43,8 @@ async function takeIn(file: File): Promise<void> {
   const good = read.filter(isRecord);
   for (const { kind, id, value } of good) {
     const before = await kept.take(kind, id);
+    // A job and what waits for it go by their names: what is here already is the same or newer.
+    if (before !== undefined && kind.startsWith('job')) continue;
     const differs = before !== undefined && JSON.stringify(before) !== JSON.stringify(value);
     // What is here stays; what comes in beside it goes by another name.
     const name = differs ? `${id}-${Date.now().toString(36)}` : id;
@@ -64,8 +69,13 @@ function readFile(text: string): readonly unknown[] | string {
 function isRecord(value: unknown): value is kept.Kept {
   if (typeof value !== 'object' || value === null) return false;
   const { kind, id, value: held } = value as Record<string, unknown>;
-  return typeof kind === 'string' && typeof id === 'string' && (kind !== 'talk' || isTalk(held));
+  return typeof kind === 'string' && typeof id === 'string' && isSound(kind, held);
 }
+
+const isSound = (kind: string, held: unknown): boolean =>
+  (kind !== 'talk' || isTalk(held)) &&
+  (kind !== 'job' || isJob(held)) &&
+  (kind !== 'job-change' || typeof readChange(held, knowledge) !== 'string');
 
 function askToClear(): void {
   say(

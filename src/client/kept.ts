@@ -31,9 +31,26 @@ export async function keep(kind: string, id: string, value: unknown): Promise<bo
   return (await run('readwrite', (store) => store.put(record, keyOf(kind, id)))) !== undefined;
 }
 
+/** Keeps several things together: all of them or none. False when they will be gone with the page. */
+export async function keepAll(records: readonly Kept[]): Promise<boolean> {
+  if (records.length === 0) return true;
+  for (const record of records) memory.set(keyOf(record.kind, record.id), record);
+  const put = (store: IDBObjectStore): IDBRequest[] =>
+    records.map((record) => store.put(record, keyOf(record.kind, record.id)));
+  return (await run('readwrite', (store) => put(store).at(-1)!)) !== undefined;
+}
+
+export async function dropAll(kind: string, ids: readonly string[]): Promise<void> {
+  if (ids.length === 0) return;
+  for (const id of ids) memory.delete(keyOf(kind, id));
+  await run('readwrite', (store) => ids.map((id) => store.delete(keyOf(kind, id))).at(-1)!);
+}
+
 export async function take(kind: string, id: string): Promise<unknown> {
   const found = (await run<Kept | undefined>('readonly', (store) => store.get(keyOf(kind, id)))) as Kept | undefined;
-  return (found ?? memory.get(keyOf(kind, id)))?.value;
+  // What could not be put on the disk is newer than what is there.
+  const held = memory.get(keyOf(kind, id));
+  return (troubled ? (held ?? found) : (found ?? held))?.value;
 }
 
 /** Everything kept, or all of one kind. */

@@ -16,6 +16,7 @@ const places: Readonly<Record<string, () => Promise<Place>>> = {
   words: () => import('./reference.ts'),
   sheet: () => import('./job.ts'),
   quiz: () => import('./quiz.ts'),
+  job: () => import('./book.ts'),
 };
 
 const placeNamed = (path: string) => places[path.split('/')[1] ?? ''];

@@ -14,6 +14,10 @@ const here = prefix + version;
 /** Pages that are the same for everybody, or that only this phone can make. */
 const own = /^\/(?:cards|rules|words|sheet)(?:\/|$)/;
 
+/** Pages of a job that the phone can make too. */
+const job = /^\/job(?:$|\/[^/]+(?:$|\/season$|\/day\/))/;
+const patience = 4000;
+
 worker.addEventListener('install', (event) => event.waitUntil(fetchAll()));
 
 async function fetchAll(): Promise<void> {
@@ -77,7 +81,7 @@ worker.addEventListener('fetch', (event) => {
   const { pathname, origin } = new URL(request.url);
   if (origin !== location.origin) return;
   if (request.mode === 'navigate') {
-    if (request.method === 'POST' && pathname === '/') event.respondWith(sent(request));
+    if (request.method === 'POST' && (pathname === '/' || pathname === '/job')) event.respondWith(sent(request));
     else if (request.method === 'GET') event.respondWith(pageAt(request, pathname));
   } else if (request.method === 'GET' && pathname.startsWith('/assets/')) {
     event.respondWith(assetAt(request));
@@ -91,6 +95,8 @@ async function pageAt(request: Request, pathname: string): Promise<Response> {
     pathname === '/' || own.test(pathname) ? await cache.match(pathname === '/' ? '/' : '/shell') : undefined;
   if (held) return held;
   try {
+    // A job lies on the phone: a signal that does not come in time must not hold up who has it there.
+    if (job.test(pathname)) return await inTime(fetch(request));
     return await fetch(request);
   } catch (fault) {
     const shell = await cache.match('/shell');
@@ -98,6 +104,12 @@ async function pageAt(request: Request, pathname: string): Promise<Response> {
     throw fault;
   }
 }
+
+const inTime = (answer: Promise<Response>): Promise<Response> =>
+  new Promise((resolve, reject) => {
+    setTimeout(() => reject(new Error('no answer in time')), patience);
+    answer.then(resolve, reject);
+  });
 
 async function assetAt(request: Request): Promise<Response> {
   return (await caches.match(request)) ?? fetch(request);
@@ -109,6 +121,8 @@ async function sent(request: Request): Promise<Response> {
   try {
     return await fetch(request);
   } catch {
+    // The talk lies on this phone: it is taken up from there.
+    if (new URL(request.url).pathname === '/job') return Response.redirect('/job?talk', 303);
     const fields = await copy.formData();
     const question = String(fields.get('send') ?? fields.get('question') ?? '');
     return Response.redirect(question ? `/?q=${encodeURIComponent(question)}` : '/', 303);

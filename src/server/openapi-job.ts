@@ -41,7 +41,7 @@ const json = (name: string) => ({ 'application/json': { schema: { $ref: `#/compo
 export const jobPaths = {
   '/job': { get: get('jobNew', words.start.heading, []), post: post('jobStart', words.start.go, []) },
   '/job/{key}': { get: get('job', words.totals), post: post('jobWrite', words.buttons.save) },
-  '/job/{key}/links': { post: post('jobLinks', words.forms.links) },
+  '/job/{key}/links': { get: get('jobLinksShown', words.forms.links), post: post('jobLinks', words.forms.links) },
   '/job/{key}/day/{day}': { get: get('jobDay', words.records, [key, day]) },
   '/job/{key}/season': { get: get('jobSeason', words.season), post: post('jobSeasonOf', words.seasonGo) },
   '/job/{key}/export.csv': file('jobCsv', words.csv, 'text/csv'),

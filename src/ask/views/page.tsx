@@ -56,7 +56,7 @@ export function askPage(props: AskPage): string {
             <Log entries={entries} ticks={ticks} />
             {entries.length === 0 && <Opening />}
           </div>
-          <KnownFacts facts={job?.facts ?? []} startAgain={units ? `/?units=${units}` : '/'} />
+          <KnownFacts job={job} startAgain={units ? `/?units=${units}` : '/'} />
           <Composer draft={draft} carried={carried} error={error} />
         </main>
         <Foot version={version} />

@@ -75,6 +75,8 @@ export const page = {
   next: 'Ask next',
   choices: 'Pick one, or type your own',
   facts: 'Known on this job',
+  patchesKnown: (count: number) => `${count} ${count === 1 ? 'patch' : 'patches'} put on the job`,
+  carry: 'Put it in a job book',
   noFacts: 'Nothing yet. What you say of the job is kept here and used in the next answer.',
   startOver: 'Start over',
   notices: {

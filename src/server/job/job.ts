@@ -26,6 +26,18 @@ export async function startJob(store: Store, changes: readonly Change[], at: str
   return addKey(store, log, 'edit', at);
 }
 
+/** Starts the job that a phone has begun without signal, under the key it made for it; a job that is there already stays as it is. */
+export async function begin(store: Store, key: string, at: string): Promise<void> {
+  const hash = hashOfKey(key);
+  if (await store.link(hash)) return;
+  try {
+    await store.addLink({ hash, id: hash.slice(0, 12), log: `job/${newKey()}`, role: 'edit', madeAt: at });
+  } catch (fault) {
+    // Sent twice at once: the other one was first.
+    if (!(await store.link(hash))) throw fault;
+  }
+}
+
 /** A key of its own for a role; it is kept as a hash alone, so it is told only this once. */
 export async function addKey(store: Store, log: string, role: Role, at: string): Promise<string> {
   const key = newKey();

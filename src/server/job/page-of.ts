@@ -1,23 +1,10 @@
-import { act } from '../../ask/book/act.ts';
 import type { Done, Refused } from '../../ask/book/acting.ts';
+import { actOn, workedOut } from '../../ask/book/at-hand.ts';
 import { fold } from '../../ask/book/book.ts';
 import { type Change, isStamp } from '../../ask/book/change.ts';
-import { engineFor, FileFault } from '../../ask/book/reckon.ts';
-import { sheetOf } from '../../ask/book/sheet.ts';
-import { totalsOf } from '../../ask/book/totals.ts';
-import { engine } from '../../ask/engine.ts';
 import type { JobPage } from '../../ask/views/book/forms.tsx';
 import { dress } from '../dress.ts';
 import { type OpenedJob, stampNow } from './job.ts';
-
-/** A book with all that is worked out from it, by the agency's rules where it has some. */
-export function workedOut(changes: readonly Change[]) {
-  const book = fold(changes);
-  const sheet = sheetOf(book, engine.knowledge);
-  const own = engineFor(engine, sheet.rules);
-  const ruled = own instanceof FileFault ? engine : own;
-  return { book, sheet, totals: totalsOf(ruled, sheet), fault: own instanceof FileFault ? own.message : undefined };
-}
 
 /** All that the page of a job shows. */
 export function propsOf(
@@ -52,22 +39,17 @@ export function acted(
 ): Done | Refused {
   const text = (name: string): string => {
     const value = fields.get(name);
-    return typeof value === 'string' ? value.replaceAll('\r\n', '\n') : '';
+    return typeof value === 'string' ? value : '';
   };
   const now = fold(changes);
   const count = Number(text('count'));
-  const seen =
-    Number.isSafeInteger(count) && count >= 0 && count < changes.length ? fold(changes.slice(0, count)) : now;
-  const initials = text('initials') || text('by');
+  const seen = Number.isSafeInteger(count) && count >= 0 ? changes.slice(0, count) : changes;
   const once = text('once');
   let given = !fresh && isStamp(once) && onNewest.has(text('do')) === false;
-  return act(text, {
-    engine,
+  return actOn(text, {
     role,
     changes,
     seen,
-    now,
-    by: /^\p{L}{1,4}$/u.test(initials) ? initials : undefined,
     stamp: () => {
       if (given) {
         given = false;

@@ -7,9 +7,10 @@ import { jsonIn } from '../../rules/json.ts';
 import { knowledge } from '../../rules/knowledge.ts';
 import type { Doors } from '../doors.ts';
 import type { App } from '../env.ts';
-import { keep, mostChanges, openJob } from '../job/job.ts';
+import { begin, keep, mostChanges, openJob } from '../job/job.ts';
 import { onlyThese } from '../methods.ts';
 import { problem, type Wrong } from '../problem.ts';
+import { isKey } from '../quiz-class/keys.ts';
 import { syncSchema } from '../schema/sync.ts';
 import { en } from '../wording/en.ts';
 import { job as words } from '../wording/job.en.ts';
@@ -26,11 +27,13 @@ export function jobApiRoute(app: App, doors: Doors): void {
     bodyLimit({ maxSize: syncLimit, onError: (c) => problem(c, 413, en.detail[413](syncLimit)) }),
     async (c) => {
       const store = await doors.store();
-      const opened = await openJob(store, c.req.param('key'));
-      if (opened === 'revoked') return problem(c, 410, words.revoked);
-      if (!opened) return problem(c, 404, words.unknown);
+      const key = c.req.param('key');
       const body = jsonIn(await c.req.text());
       const sent = syncSchema.safeParse(body?.json);
+      if (sent.data?.begin && isKey(key)) await begin(store, key, new Date().toISOString());
+      const opened = await openJob(store, key);
+      if (opened === 'revoked') return problem(c, 410, words.revoked);
+      if (!opened) return problem(c, 404, words.unknown);
       if (!sent.success)
         return problem(c, body === undefined ? 400 : 422, body === undefined ? en.detail[400] : words.noChanges);
       const changes: Change[] = [];

@@ -1,3 +1,4 @@
+import { workedOut } from '../../ask/book/at-hand.ts';
 import { dayRecord } from '../../ask/book/day.ts';
 import { isDate } from '../../ask/book/read-change.ts';
 import { seasonOf } from '../../ask/book/season.ts';
@@ -12,7 +13,6 @@ import { dress } from '../dress.ts';
 import type { App } from '../env.ts';
 import { fieldsOf } from '../form.ts';
 import { changesOf, openJob } from '../job/job.ts';
-import { workedOut } from '../job/page-of.ts';
 import { withJob } from '../job/with-job.ts';
 import { onlyThese } from '../methods.ts';
 import { answerNothingHere } from '../problem.ts';

@@ -1,22 +1,19 @@
 import type { Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
-import { act } from '../../ask/book/act.ts';
+import { begin } from '../../ask/book/begin.ts';
 import { fold } from '../../ask/book/book.ts';
-import type { Change } from '../../ask/book/change.ts';
-import { isRole } from '../../ask/book/roles.ts';
-import { engine } from '../../ask/engine.ts';
-import { readJob } from '../../ask/job.ts';
+import { mayMake } from '../../ask/book/roles.ts';
+import { talkChanges, talkJob, talkPatches } from '../../ask/book/talk-changes.ts';
 import type { JobPage } from '../../ask/views/book/forms.tsx';
 import { jobPage } from '../../ask/views/book/job.tsx';
-import { startPage } from '../../ask/views/book/start.tsx';
-import { jsonIn } from '../../rules/json.ts';
+import { type StartPage, startPage } from '../../ask/views/book/start.tsx';
+import { act as acts } from '../../ask/wording/book-act.en.ts';
 import type { Doors } from '../doors.ts';
 import { dress } from '../dress.ts';
 import type { App, Env } from '../env.ts';
 import { fieldsOf } from '../form.ts';
-import { addKey, changesOf, keep, mostChanges, type OpenedJob, openJob, stampNow, startJob } from '../job/job.ts';
+import { changesOf, keep, mostChanges, type OpenedJob, openJob, stampNow, startJob } from '../job/job.ts';
 import { acted, propsOf } from '../job/page-of.ts';
-import { talkChanges } from '../job/talk-changes.ts';
 import { jobPath as path, withJob } from '../job/with-job.ts';
 import { onlyThese } from '../methods.ts';
 import { problemPage } from '../problem.ts';
@@ -24,6 +21,7 @@ import type { Store } from '../store/store.ts';
 import { en } from '../wording/en.ts';
 import { job as words } from '../wording/job.en.ts';
 import { jobFileRoutes } from './job-files.ts';
+import { jobLinkRoutes } from './job-links.ts';
 
 /** Largest list or saved job that is taken in, in bytes. */
 export const listLimit = 6 * 1024 * 1024;
@@ -51,13 +49,7 @@ export function jobRoutes(app: App, doors: Doors): void {
   );
   onlyThese(app, `${path}/:key`, ['GET', 'POST']);
 
-  app.post(`${path}/:key/links`, limited, (c) =>
-    withJob(doors, async (store, opened, address) => {
-      const fields = await fieldsOf(c);
-      return fields ? link(c, store, opened, address, fields, doors) : problemPage(c, 400, en.detail.form);
-    })(c),
-  );
-  onlyThese(app, `${path}/:key/links`, ['POST']);
+  jobLinkRoutes(app, doors);
   jobFileRoutes(app, doors);
 }
 
@@ -68,54 +60,41 @@ const textIn = (fields: FormData, name: string): string => {
 };
 
 async function start(c: Context<Env>, fields: FormData, { store, version }: Doors): Promise<Response> {
-  const [name, road, list] = ['name', 'road', 'text'].map((field) => textIn(fields, field)) as [string, string, string];
-  const talk = textIn(fields, 'talk');
-  const draft = { name, road, list };
-  const refuse = (error: string) =>
-    c.html(startPage({ error, draft, version, dress, ...carried(talk) }), 422, { 'Content-Language': 'en' });
-  const only = textIn(fields, 'carry');
-  if (only !== '')
-    return c.html(startPage({ draft, version, dress, ...carried(only) }), 200, { 'Content-Language': 'en' });
-  const changes: Change[] = [];
-  const said: string[] = [];
-  let rejected: string | undefined;
-  for (const [what, sent] of [
-    ['job', { name, road }],
-    ['import', { text: list }],
-  ] as const) {
-    if (Object.values(sent).every((text) => text.trim() === '')) continue;
-    const book = fold(changes);
-    const done = act((field) => (field === 'do' ? what : ((sent as Record<string, string>)[field] ?? '')), {
-      engine,
-      role: 'edit',
-      changes,
-      seen: book,
-      now: book,
-      stamp: () => stampNow(book),
+  const field = (name: string): string => textIn(fields, name);
+  const talk = field('talk');
+  const draft = { name: field('name'), road: field('road'), list: field('text'), link: field('link') };
+  const again = (text: string, error?: string) =>
+    c.html(startPage({ error, draft, version, dress, ...carried(text) }), error ? 422 : 200, {
+      'Content-Language': 'en',
     });
-    if ('fault' in done) return refuse(done.fault);
-    changes.push(...done.changes);
-    said.push(...done.said);
-    rejected ??= done.draft;
+  if (field('carry') !== '') return again(field('job'));
+  if (draft.link.trim() !== '') {
+    const opened = await store();
+    const key = draft.link.trim().split('/').at(-1) ?? '';
+    const found = await openJob(opened, key);
+    if (found === 'revoked' || !found) return again(talk, found ? words.revoked : words.unknown);
+    const onto = await changesOf(opened, found.log);
+    const more = talkChanges(talk, () => stampNow(fold(onto)), onto);
+    if (!more.every((change) => mayMake(found.role, change))) return again(talk, acts.notAllowed(found.role));
+    if (!(await keep(opened, found.log, more, now()))) return again(talk, words.full(mostChanges));
+    return c.redirect(`${path}/${key}`, 303);
   }
-  changes.push(...talkChanges(talk, () => stampNow(fold(changes))));
+  const done = begin(field, stampNow);
+  if ('fault' in done) return again(talk, done.fault);
   const opened = await store();
-  const key = await startJob(opened, changes, now());
+  const key = await startJob(opened, done.changes, now());
   const address = `${path}/${key}`;
-  if (said.length === 0) return c.redirect(address, 303);
+  if (done.said.length === 0) return c.redirect(address, 303);
   const found = (await openJob(opened, key)) as OpenedJob;
   c.header('Content-Location', address);
-  return show(c, opened, found, address, { version } as Doors, { said, draft: rejected });
+  return show(c, opened, found, address, { version } as Doors, { said: done.said, draft: done.draft });
 }
 
 /** The patches of a talk that are to be carried on, as the start page shows them. */
-function carried(text: string): { talk?: { job: string; patches: number } } {
-  const patches = talkOf(text)?.patches.length ?? 0;
+function carried(text: string): Pick<StartPage, 'talk'> {
+  const job = talkJob(text);
+  const patches = job ? talkPatches(job).length : 0;
   return patches > 0 ? { talk: { job: text, patches } } : {};
-}
-
-function talkOf(text: string) {
-  return readJob(jsonIn(text)?.json)?.book;
 }
 
 async function show(
@@ -128,15 +107,7 @@ async function show(
   status: 200 | 403 | 422 | 503 = 200,
 ): Promise<Response> {
   const changes = await changesOf(store, opened.log);
-  const links = opened.role === 'edit' ? await store.links(opened.log) : undefined;
-  const listed = links?.map(({ id, role, madeAt, revokedAt }) => ({
-    id,
-    role,
-    day: madeAt.slice(0, 10),
-    revoked: revokedAt?.slice(0, 10),
-  }));
-  const props = propsOf(address, opened, changes, version, { ...(listed ? { links: listed } : {}), ...more });
-  return c.html(jobPage(props), status, { 'Content-Language': 'en' });
+  return c.html(jobPage(propsOf(address, opened, changes, version, more)), status, { 'Content-Language': 'en' });
 }
 
 async function write(
@@ -178,27 +149,4 @@ async function write(
     return show(c, store, opened, address, doors, { said: done.said, draft: done.draft, by });
   }
   return c.redirect(address, 303);
-}
-
-async function link(
-  c: Context<Env>,
-  store: Store,
-  opened: OpenedJob,
-  address: string,
-  fields: FormData,
-  doors: Doors,
-): Promise<Response> {
-  if (opened.role !== 'edit') return problemPage(c, 403, words.notEditor);
-  const revoke = textIn(fields, 'revoke');
-  if (revoke === opened.link) return show(c, store, opened, address, doors, { error: words.ownLink }, 422);
-  if (revoke !== '') {
-    const done = await store.revoke(opened.log, revoke, now());
-    return done ? c.redirect(address, 303) : show(c, store, opened, address, doors, { error: words.noLink }, 422);
-  }
-  const role = textIn(fields, 'role');
-  if (!isRole(role)) return problemPage(c, 422, en.detail.form);
-  const key = await addKey(store, opened.log, role, now());
-  return show(c, store, opened, address, doors, {
-    fresh: { role, address: new URL(`${path}/${key}`, c.req.url).href },
-  });
 }

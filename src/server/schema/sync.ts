@@ -9,6 +9,9 @@ export const syncSchema = z
   .strictObject({
     changes: z.array(anything).max(mostSent).meta({ description: 'Changes of a job book.' }),
     after: z.int().nonnegative().max(1e6).meta({ description: 'Changes of the job that came from here before.' }),
+    begin: z
+      .exactOptional(z.literal(true))
+      .meta({ description: 'Starts the job where there is none by this key: one that was begun without signal.' }),
   })
   .meta({ id: 'Sync' });
 

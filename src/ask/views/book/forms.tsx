@@ -20,14 +20,8 @@ export interface JobPage {
   readonly error?: string | undefined;
   /** Rows of a list that stand in the box to be mended. */
   readonly draft?: string | undefined;
-  readonly links?: readonly {
-    readonly id: string;
-    readonly role: string;
-    readonly day: string;
-    readonly revoked?: string | undefined;
-  }[];
-  /** A link that was just made, to be copied. */
-  readonly fresh?: { readonly role: Role; readonly address: string } | undefined;
+  /** The change that was made last on this page, to be taken back by one press. */
+  readonly takeBack?: string | undefined;
   readonly by?: string | undefined;
   /** A stamp for a form, so that one that is sent twice is known. */
   readonly once: () => string;

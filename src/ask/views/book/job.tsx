@@ -1,5 +1,5 @@
 import { daysRecorded } from '../../book/day.ts';
-import { type Role, roles } from '../../book/roles.ts';
+import { mayMake } from '../../book/roles.ts';
 import { systemOfSheet } from '../../book/sheet.ts';
 import { telling } from '../../book/telling.ts';
 import { engine } from '../../engine.ts';
@@ -18,7 +18,7 @@ export function jobPage(props: JobPage): string {
     at: 'job',
     look: 'job',
     version: props.version,
-    data: { 'data-job': props.address },
+    data: { 'data-job': props.address, 'data-count': String(props.changes.length) },
     title: words.title(name),
     dress: props.dress,
     children: (
@@ -49,6 +49,13 @@ export function JobBody(props: JobPage) {
           {line}
         </p>
       ))}
+      {props.takeBack && (
+        <form method="post" action={address}>
+          <Carried {...props} act="undo" />
+          <input type="hidden" name="change" value={props.takeBack} />
+          <button type="submit">{words.buttons.takeBack}</button>
+        </form>
+      )}
       <Clashes {...props} />
       <section aria-labelledby="totals">
         <h2 id="totals">{words.totals}</h2>
@@ -132,7 +139,6 @@ export function JobBody(props: JobPage) {
                 button={words.buttons.save}
                 text={sheet.rules === undefined ? '' : JSON.stringify(sheet.rules, null, 1)}
               />
-              <Links {...props} />
             </>
           )}
         </section>
@@ -143,6 +149,7 @@ export function JobBody(props: JobPage) {
         {days.map((day) => (
           <a href={`${address}/day/${day}`}>{day}</a>
         ))}
+        {role === 'edit' && <a href={`${address}/links`}>{words.forms.links}</a>}
         <a href={`${address}/season`}>{words.season}</a>
         <a href={`${address}/export.csv`}>{words.csv}</a>
         <a href={`${address}/export.json`}>{words.json}</a>
@@ -187,43 +194,6 @@ function Clashes(props: JobPage) {
   );
 }
 
-function Links(props: JobPage) {
-  const { links, fresh, address } = props;
-  if (!links) return null;
-  return (
-    <details open={fresh !== undefined}>
-      <summary>{words.forms.links}</summary>
-      {fresh && (
-        <p class="notice" role="status">
-          {words.newLink(words.roles[fresh.role])} <a href={fresh.address}>{fresh.address}</a>
-        </p>
-      )}
-      <ul>
-        {links.map((link) => (
-          <li>
-            {words.roles[link.role as Role] ?? link.role},{' '}
-            {link.revoked ? words.revoked(link.revoked) : words.linkMade(link.day)}
-            {!link.revoked && (
-              <form method="post" action={`${address}/links`}>
-                <input type="hidden" name="revoke" value={link.id} />
-                <button type="submit">{words.buttons.revoke}</button>
-              </form>
-            )}
-          </li>
-        ))}
-      </ul>
-      {roles.map((role) => (
-        <form method="post" action={`${address}/links`}>
-          <input type="hidden" name="role" value={role} />
-          <button type="submit">
-            {words.buttons.make}: {words.roles[role]}
-          </button>
-        </form>
-      ))}
-    </details>
-  );
-}
-
 /** Most changes the log shows; the export has them all. */
 const mostLogged = 50;
 
@@ -237,24 +207,27 @@ function Log(props: JobPage) {
         {changes
           .slice(-mostLogged)
           .reverse()
-          .map(({ id, line, set, by }) => (
-            <li>
-              {words.logLine(
-                labels.get(line) ?? line.split('/', 1)[0]!,
-                Object.entries(set)
-                  .map(([name, value]) => `${fieldTitle(name)} ${cellWords(value) || words.empty}`)
-                  .join(', '),
-                by ?? '',
-              )}
-              {role === 'edit' && (
-                <form method="post" action={address}>
-                  <Carried {...props} act="undo" />
-                  <input type="hidden" name="change" value={id} />
-                  <button type="submit">{words.buttons.undo}</button>
-                </form>
-              )}
-            </li>
-          ))}
+          .map((change) => {
+            const { id, line, set, by } = change;
+            return (
+              <li>
+                {words.logLine(
+                  labels.get(line) ?? line.split('/', 1)[0]!,
+                  Object.entries(set)
+                    .map(([name, value]) => `${fieldTitle(name)} ${cellWords(value) || words.empty}`)
+                    .join(', '),
+                  by ?? '',
+                )}
+                {mayMake(role, change) && (
+                  <form method="post" action={address}>
+                    <Carried {...props} act="undo" />
+                    <input type="hidden" name="change" value={id} />
+                    <button type="submit">{words.buttons.undo}</button>
+                  </form>
+                )}
+              </li>
+            );
+          })}
       </ol>
     </details>
   );

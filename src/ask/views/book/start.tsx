@@ -4,7 +4,9 @@ import { framed } from '../framed.tsx';
 
 export interface StartPage {
   readonly error?: string | undefined;
-  readonly draft?: { readonly name: string; readonly road: string; readonly list: string } | undefined;
+  readonly draft?:
+    | { readonly name: string; readonly road: string; readonly list: string; readonly link?: string }
+    | undefined;
   /** The job of a talk, to be carried on, and how many patches are in it. */
   readonly talk?: { readonly job: string; readonly patches: number } | undefined;
   readonly version: string;
@@ -34,6 +36,10 @@ export function startPage({ error, draft, talk, version, dress }: StartPage): st
             <>
               <input type="hidden" name="talk" value={talk.job} />
               <p class="notice">{start.fromTalk(talk.patches)}</p>
+              <label class="field">
+                {start.onto}
+                <input name="link" type="text" value={draft?.link ?? ''} autocomplete="off" />
+              </label>
             </>
           )}
           <label class="field">

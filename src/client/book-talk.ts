@@ -1,0 +1,13 @@
+import { ask } from '../ask/ask.ts';
+import { talkPatches } from '../ask/book/talk-changes.ts';
+import type { Job } from '../ask/reply.ts';
+import { replay } from '../ask/views/talk.ts';
+import { lastTalk } from './talks.ts';
+
+/** The job of the talk that was held last on this phone, to be carried into a job book; undefined where it has no patch. */
+export async function talkToCarry(): Promise<{ job: string; patches: number } | undefined> {
+  const talk = await lastTalk();
+  const job: Job | undefined = talk && replay(ask, talk).at(-1)?.reply.job;
+  const patches = job ? talkPatches(job).length : 0;
+  return patches > 0 ? { job: JSON.stringify(job), patches } : undefined;
+}
