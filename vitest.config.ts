@@ -33,7 +33,7 @@ export default defineConfig({
         test: {
           name: 'store',
           include: ['tests/store/**/*.test.{ts,tsx}'],
-          globalSetup: 'tests/store/postgres-setup.ts',
+          globalSetup: ['tests/store/postgres-setup.ts', 'tests/site/browser-setup.ts'],
           pool: 'forks',
           testTimeout: 60_000,
           hookTimeout: 60_000,

@@ -41,7 +41,12 @@ export class ScreenOfJob {
       const first = wordsForNext.take(this.place.key) as Partial<JobPage> | undefined;
       // What the server has just sent is newer than what is here, unless something waits.
       const byPhone = document.documentElement.dataset.page === 'shell';
-      if (byPhone || first || this.waiting.length > 0) this.draw(first);
+      const now = withUnsent(this.job, this.waiting);
+      if (byPhone && !first && countShown() === now.length) {
+        this.shown = now;
+        this.ready = true;
+        this.tell();
+      } else if (byPhone || first || this.waiting.length > 0) this.draw(first);
     }
     document.addEventListener('submit', (event) => void this.submitted(event));
     const again = (): void => void this.sync();

@@ -125,16 +125,108 @@ overBothEngines((_engine, place) => {
     expect((await post(record, { do: 'patch', size: '10 x 10 ft at 1 in' })).status).toBe(422);
     expect((await post(record, { do: 'load', day: '2026-05-04', 'placed-mass': '3 tons' })).status).toBe(303);
     expect((await post(`${record}/links`, { role: 'edit' })).status).toBe(403);
-    const html = await page(job);
+    const html = await page(`${job}/links`);
     const links = [...html.matchAll(/name="revoke" value="([^"]+)"/g)].map(([, id]) => id!);
-    expect(links).toHaveLength(3);
-    for (const id of links) await post(`${job}/links`, { revoke: id });
+    // The link that one is here by cannot be taken back here.
+    expect(links).toHaveLength(2);
+    for (const id of links) expect((await post(`${job}/links`, { revoke: id })).status).toBe(303);
     expect([
       (await app.request(look)).status,
       (await app.request(record)).status,
       (await app.request(job)).status,
     ]).toEqual([410, 410, 200]);
     expect(await page(job)).toContain('Down so far: 3.0 tons.');
+  });
+
+  test('every way to a job asks for its key and its role', async () => {
+    const job = await start();
+    const make = async (role: string) =>
+      /href="http:\/\/localhost(\/job\/[^"]+)"/.exec(await (await post(`${job}/links`, { role })).text())![1]!;
+    const [look, record, gone] = [await make('look'), await make('record'), await make('edit')];
+    const change = (id: string, line: string, set: object) => ({ id: `0mabcdefg.000${id}.phone1`, line, set });
+    const sync = async (address: string, changes: readonly unknown[], more = {}) =>
+      (
+        await app.request(`/api${address.replace('/job', '/jobs')}/sync`, {
+          method: 'POST',
+          body: JSON.stringify({ changes, after: 0, ...more }),
+          headers: { 'Content-Type': 'application/json' },
+        })
+      ).status;
+    const load = (id: string) => change(id, `load/x${id}`, { 'placed-mass': { number: 9, unit: 'ton' } });
+    const name = (id: string) => change(id, 'job', { name: 'Mine now' });
+    expect([await sync(look, []), await sync(look, [load('1')]), await sync(look, [name('2')])]).toEqual([
+      200, 403, 403,
+    ]);
+    expect([await sync(record, [load('3')]), await sync(record, [name('4')])]).toEqual([200, 403]);
+    // One that may not be made refuses those that it came with.
+    expect(await sync(record, [load('5'), name('6')])).toBe(403);
+    expect(await page(job)).toContain('Down so far: 9.0 tons.');
+    expect(await page(job)).not.toContain('Mine now');
+    // A log of changes whose id is taken is not changed by a lesser role that sends it again.
+    expect(await sync(record, [{ ...load('3'), set: { 'placed-mass': { number: 1, unit: 'ton' } } }])).toBe(422);
+    const saved = JSON.stringify({ jobBook: 1, changes: [name('9')] });
+    for (const text of [saved, list]) expect((await post(record, { do: 'import', text })).status).toBe(422);
+    for (const address of [look, record]) {
+      expect((await app.request(`${address}/links`)).status).toBe(403);
+      expect((await post(`${address}/links`, { role: 'edit' })).status).toBe(403);
+      for (const made of [job, look, record, gone])
+        expect(await page(address)).not.toContain(`${made.split('/')[2]}/x`);
+    }
+    // A talk is carried only where the link edits.
+    const talk = JSON.stringify({
+      v: 1,
+      turn: 1,
+      facts: [],
+      book: { patches: [{ label: '1', facts: [{ quantity: 'patch-length', turn: 1, number: 30, unit: 'ft' }] }] },
+    });
+    expect((await post('/job', { talk, link: `http://localhost${record}` })).status).toBe(422);
+    expect((await post('/job', { talk, link: `http://localhost${gone}` })).headers.get('Location')).toBe(gone);
+    expect(await page(job)).toContain('<b>Patch 4</b>');
+
+    const id = /name="revoke" value="([^"]+)"/g;
+    const last = [...(await page(`${job}/links`)).matchAll(id)].at(-1)![1]!;
+    for (const each of [...(await page(`${job}/links`)).matchAll(id)]) await post(`${job}/links`, { revoke: each[1]! });
+    expect(last).toBeTruthy();
+    const pages = ['', '/links', '/day/2026-05-04', '/season', '/export.csv', '/export.json'];
+    for (const address of [look, record, gone]) {
+      for (const each of pages) expect([each, (await app.request(address + each)).status]).toEqual([each, 410]);
+      expect(await sync(address, [load('7')])).toBe(410);
+      // Nor does beginning it again open it.
+      expect(await sync(address, [load('8')], { begin: true })).toBe(410);
+      expect((await post(address, { do: 'load', 'placed-mass': '3 tons' })).status).toBe(410);
+      expect((await post('/job', { talk, link: address })).status).toBe(422);
+    }
+    // Nobody's key opens nothing, and a key of another kind is no key of a job.
+    const stranger = `/job/${'A'.repeat(22)}`;
+    for (const each of pages) expect((await app.request(stranger + each)).status).toBe(404);
+    expect(await sync(stranger, [])).toBe(404);
+    // Answers about a job are kept by nobody on the way.
+    expect((await app.request(job)).headers.get('Cache-Control')).toContain('no-store');
+    expect((await app.request(job)).headers.get('Referrer-Policy')).toBe('no-referrer');
+  });
+
+  test('a job begun without signal is started under the key its phone made, once', async () => {
+    const key = 'Zz0-_'.padEnd(22, 'k');
+    const sync = async (body: object) => {
+      const answer = await app.request(`/api/jobs/${key}/sync`, {
+        method: 'POST',
+        body: JSON.stringify(body),
+        headers: { 'Content-Type': 'application/json' },
+      });
+      return { status: answer.status, body: (await answer.json()) as { role: string; length: number } };
+    };
+    expect((await sync({ changes: [], after: 0 })).status).toBe(404);
+    const change = { id: '0mabcdefg.0000.phone1', line: 'job', set: { name: 'Hill' } };
+    const both = await Promise.all([1, 2].map(() => sync({ changes: [change], after: 0, begin: true })));
+    for (const each of both) expect(each).toMatchObject({ status: 200, body: { role: 'edit', length: 1 } });
+    expect(await page(`/job/${key}`)).toContain('Hill');
+    // A name that is no key begins nothing.
+    const odd = await app.request('/api/jobs/short/sync', {
+      method: 'POST',
+      body: JSON.stringify({ changes: [], after: 0, begin: true }),
+      headers: { 'Content-Type': 'application/json' },
+    });
+    expect(odd.status).toBe(404);
   });
 
   test('phones sync: what is sent is there, what others did comes back, twice does no harm, and nonsense is refused whole', async () => {
