@@ -201,7 +201,7 @@ overBothEngines((_engine, place) => {
     for (const each of pages) expect((await app.request(stranger + each)).status).toBe(404);
     expect(await sync(stranger, [])).toBe(404);
     // Answers about a job are kept by nobody on the way.
-    expect((await app.request(job)).headers.get('Cache-Control')).toContain('no-store');
+    expect((await app.request(job)).headers.get('Cache-Control')).toContain('private');
     expect((await app.request(job)).headers.get('Referrer-Policy')).toBe('no-referrer');
   });
 
