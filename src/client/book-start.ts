@@ -14,7 +14,7 @@ export async function startListed(): Promise<void> {
   const section = document.createElement('section');
   section.className = 'buttons here';
   const heading = document.createElement('h2');
-  heading.textContent = words.here;
+  heading.textContent = words.start.here;
   section.append(heading);
   for (const job of jobs) section.append(talk === undefined ? await linkTo(job) : await buttonFor(job, talk));
   form.before(section);
@@ -32,7 +32,7 @@ async function linkTo(job: KeptJob): Promise<HTMLAnchorElement> {
 async function buttonFor(job: KeptJob, talk: string): Promise<HTMLButtonElement> {
   const button = Object.assign(document.createElement('button'), {
     type: 'button',
-    textContent: words.ontoThis(await nameOf(job)),
+    textContent: words.start.ontoThis(await nameOf(job)),
     disabled: job.role !== 'edit',
   });
   button.addEventListener('click', async () => {
