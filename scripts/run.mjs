@@ -15,6 +15,7 @@ const commands = {
   test: async (args) => (await import('./test.mjs')).test(root, args),
   quiz: (args) => runBundle('quiz', args),
   backup: (args) => runBundle('store', ['backup', ...args]),
+  keeper: (args) => runBundle('store', ['keeper', ...args]),
   restore: (args) => runBundle('store', ['restore', ...args]),
   check: async () => (await import('./check.mjs')).check(root),
   bench: async (args) => (await import('./bench.mjs')).bench(root, args),

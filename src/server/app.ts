@@ -9,6 +9,7 @@ import { answerFault, answerNothingHere } from './problem.ts';
 import { askRoute } from './routes/ask.ts';
 import { assetRoutes } from './routes/assets.ts';
 import { clientRoutes } from './routes/client.ts';
+import { gapRoutes } from './routes/gaps.ts';
 import { healthRoute } from './routes/health.ts';
 import { jobRoutes } from './routes/job.ts';
 import { jobApiRoute } from './routes/job-api.ts';
@@ -29,6 +30,7 @@ export function createApp(needs: Needs): App {
   openApiRoute(app, doors);
   quizRoutes(app, doors);
   jobRoutes(app, doors);
+  gapRoutes(app, doors);
   jobApiRoute(app, doors);
   referenceRoutes(app, doors);
   assetRoutes(app);

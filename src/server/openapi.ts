@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { Reply, Request } from '../ask/reply.ts';
+import { gapPaths } from './openapi-gaps.ts';
 import { jobPaths } from './openapi-job.ts';
 import { quizPaths } from './openapi-quiz.ts';
 import { requestSchema } from './schema/request.ts';
@@ -44,6 +45,7 @@ export async function openApi(ask: (request: Request) => Reply) {
       ...quizPaths,
       ...kept,
       ...jobPaths,
+      ...gapPaths,
       '/sheet': {
         get: { operationId: 'sheetPage', summary: en.api.noSheet, responses: { 200: page } },
         post: { operationId: 'sheetOfJob', summary: en.api.sheet, responses: { 200: page } },

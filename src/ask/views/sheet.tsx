@@ -1,3 +1,4 @@
+import { gaps } from '../wording/gaps.en.ts';
 import { page } from '../wording/page.en.ts';
 import { Buttons, Next } from './asking.tsx';
 import { Assumed, NotUsed } from './assumed.tsx';
@@ -64,6 +65,11 @@ export function Sheet({ entry, latest, ticks }: Props) {
           <Cards reply={reply} />
           {reply.values.length + reply.checks.length > 0 && <InWords text={reply.text} />}
         </div>
+        {latest && (reply.kind === 'unknown' || reply.kind === 'clarify') && (
+          <p class="gap">
+            <a href={`/gaps?q=${encodeURIComponent(question)}`}>{gaps.offer}</a>
+          </p>
+        )}
       </div>
     </article>
   );

@@ -166,12 +166,4 @@ export const bookPage = {
   seasonGo: 'Add them up',
   seasonUnread: (count: number) => `${count} of the links could not be opened.`,
   back: 'Back to the job',
-  gaps: {
-    title: 'Questions without an answer',
-    text: 'What was asked here and found no answer, or had to be asked back; kept only where whoever asked agreed to it, without a name and without the rest of the talk.',
-    none: 'None kept yet.',
-    count: (count: number) => `${count} kept`,
-    export: 'As lines for npm run gaps',
-    clear: 'Clear them',
-  },
 } as const;

@@ -34,6 +34,16 @@ export const store = {
       'DATABASE_URL names; a backup of the one fits the other. The file of a server that runs is held by it: stop it first.',
       '',
     ].join('\n'),
+    keeperHelp: [
+      'npm run --silent keeper                makes a link by which the keeper of the rules reads what found no answer',
+      'npm run --silent keeper -- --revoke    takes all such links back',
+      '',
+      'The file of a server that runs is held by it: stop it first.',
+      '',
+    ].join('\n'),
+    keeperMade: (path: string) =>
+      `${path}\nPut the address of the server before it. Whoever has this link can read and clear the questions; it is not shown again.`,
+    keepersRevoked: (count: number) => `${count} ${count === 1 ? 'link' : 'links'} taken back.`,
     oneFile: 'Name one file.',
     exists: (file: string) => `${file} is there already. Name a new file.`,
     noFile: (file: string) => `${file} cannot be read. Name a file that a backup wrote.`,

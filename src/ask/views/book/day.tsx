@@ -39,7 +39,7 @@ export function dayPage({ address, sheet, record, version, dress }: DayPage): st
         {record.loads.length === 0 ? (
           <p>{labels.none}</p>
         ) : (
-          <table>
+          <section class="wide" tabindex={0} aria-label={labels.loads}><table>
             <thead>
               <tr>
                 {Object.values(load).map((head) => (
@@ -60,7 +60,7 @@ export function dayPage({ address, sheet, record, version, dress }: DayPage): st
                 </tr>
               ))}
             </tbody>
-          </table>
+          </table></section>
         )}
         <h2>{labels.placed}</h2>
         {record.patches.map(({ totals, today }) => (

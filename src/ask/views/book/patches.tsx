@@ -40,6 +40,9 @@ export function PatchTable(props: JobPage & { readonly tell: Telling }) {
                   {figures['tack-volume'] &&
                     `, ${columns.tack.toLowerCase()} ${tell.words('tack-volume', figures['tack-volume'].value)}`}
                   {figures['lift-count'] && `, ${columns.lifts.toLowerCase()} ${figures['lift-count'].value}`}
+                  {(['zone-length', 'device-count'] as const).map((id) =>
+                    figures[id] ? `, ${tell.titles([id])} ${tell.words(id, figures[id].value)}` : '',
+                  )}
                   {laid > 0 && `, ${columns.down.toLowerCase()} ${tell.words('placed-mass', laid)}`}
                 </p>
               ) : (

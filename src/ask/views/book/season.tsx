@@ -49,7 +49,7 @@ export function seasonPage({ address, roads, metric, unread, version, dress }: S
             {words.seasonUnread(unread)}
           </p>
         )}
-        <table>
+        <section class="wide" tabindex={0} aria-label={words.season}><table>
           <thead>
             <tr>
               {Object.values(words.seasonColumns).map((head) => (
@@ -70,7 +70,7 @@ export function seasonPage({ address, roads, metric, unread, version, dress }: S
               </tr>
             ))}
           </tbody>
-        </table>
+        </table></section>
         <Bars title={words.plots.tons} bars={byMonth} />
         <Bars title={words.plots.cost} bars={by(({ costPerTon }) => costPerTon, cost)} />
         <Bars title={words.plots.hours} bars={by(({ hoursPerTon }) => hoursPerTon, rate)} />

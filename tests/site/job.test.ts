@@ -1,0 +1,169 @@
+import type { Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { AxeBuilder } from '@axe-core/playwright';
+import { serve } from '@hono/node-server';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { ask } from '../../src/ask/ask.ts';
+import type { Cell, Change } from '../../src/ask/book/change.ts';
+import { createApp } from '../../src/server/app.ts';
+import { addKeeper, keepGap } from '../../src/server/gaps/gaps.ts';
+import { startJob } from '../../src/server/job/job.ts';
+import type { Store } from '../../src/server/store/store.ts';
+import { sqlitePlace } from '../store/engines.ts';
+import { openBrowser } from './browser.ts';
+import { pagesIn, textIn } from './pdf.ts';
+
+let browser: Browser;
+let server: Server;
+let address: string;
+let store: Store;
+let job: string;
+let screens: string[];
+const place = sqlitePlace();
+const day = '2026-05-04';
+const now = '2026-05-04T12:00:00.000Z';
+
+let made = 0;
+const change = (line: string, set: Record<string, Cell>, by?: string): Change => ({
+  id: `0mabcdefg.${String(made++).padStart(4, '0')}.phone1`,
+  line,
+  set,
+  ...(by ? { by } : {}),
+});
+const tons = (number: number): Cell => ({ number, unit: 'ton' });
+const patch = (at: number, from: string, to: string, depth: number): Change =>
+  change(`patch/p${at}`, {
+    label: String(at),
+    station: from,
+    'station-end': to,
+    'patch-width': { number: 12, unit: 'ft' },
+    'patch-depth': { number: depth, unit: 'in' },
+    defect: 'rutting',
+    note: 'soft edge',
+  });
+
+beforeAll(async () => {
+  store = await place.open();
+  const changes = [
+    change('job', {
+      name: 'Spring list',
+      road: 'CR 9',
+      'posted-speed': { number: 45, unit: 'mph' },
+      'road-type': 'rural',
+      'material-price': { number: 85, unit: 'USD/ton' },
+    }),
+    patch(1, '12+50', '15+50', 2),
+    patch(2, '18+00', '19+50', 1.5),
+    change('patch/p1', { done: true }),
+    // Two who have not seen each other.
+    change('patch/p2', { lane: 'left' }, 'AB'),
+    change('patch/p2', { lane: 'both' }, 'CD'),
+    ...Array.from({ length: 24 }, (_, i) =>
+      change(`load/l${i}`, {
+        day,
+        time: `${String(7 + (i >> 2)).padStart(2, '0')}:${(i % 4) * 15 || '00'}`,
+        patch: 'patch/p1',
+        ticket: String(100 + i),
+        truck: `T${i % 3}`,
+        'placed-mass': tons(2),
+        'placed-length': { number: 10 + i * 10, unit: 'ft' },
+      }),
+    ),
+    change('hours/h1', { day, who: 'JD', 'work-hours': { number: 9, unit: 'h' } }),
+    change('hours/h2', { day, machine: 'grader', 'work-hours': { number: 6, unit: 'h' } }),
+    change('weather/w1', { day, time: '07:00', 'air-temperature': { number: 68, unit: 'degF' }, sky: 'clear' }),
+    change('event/e1', { day, what: 'delay', note: 'plant down', 'wait-time': { number: 20, unit: 'min' } }),
+  ];
+  job = `/job/${await startJob(store, changes, now)}`;
+  await keepGap(store, { question: 'what does a zebra cost', reason: 'no-goal', day });
+  const keeper = `/keeper/${await addKeeper(store, now)}`;
+  screens = ['/job', job, `${job}/day/${day}`, `${job}/season`, `${job}/links`, '/gaps?q=what+of+it', keeper];
+  server = serve({
+    fetch: createApp({ ask, store: async () => store }).fetch,
+    port: 0,
+    hostname: '127.0.0.1',
+  }) as Server;
+  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
+  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  server?.closeAllConnections();
+  await new Promise((resolve) => (server ? server.close(resolve) : resolve(undefined)));
+  await store.close();
+  await place.clear();
+});
+
+async function open(path: string, width: number, more = {}): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width, height: 844 }, serviceWorkers: 'block', ...more });
+  const page = await context.newPage();
+  await page.goto(address + path);
+  return page;
+}
+
+test.each([
+  [390, 'light'],
+  [390, 'dark'],
+  [1280, 'light'],
+] as const)('axe finds nothing on any page of a job, and none is wider than the screen: %i %s', {
+  timeout: 120_000,
+}, async (width, colorScheme) => {
+  const page = await open('/job', width, { colorScheme });
+  for (const path of screens) {
+    await page.goto(address + path);
+    await page.locator('main h1').first().waitFor();
+    if (path === job) await expect.poll(() => page.locator('#sync').textContent()).toContain('on the server');
+    await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
+    const tags = ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+    expect(
+      violations.map(({ id, nodes }) => [id, nodes.slice(0, 3).map(({ html }) => html)]),
+      path,
+    ).toEqual([]);
+    expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth'), path).toBeLessThanOrEqual(0);
+    if (process.env.SHOTS)
+      await page.screenshot({
+        path: `${process.env.SHOTS}/${screens.indexOf(path)}-${width}-${colorScheme}.png`,
+        fullPage: true,
+      });
+  }
+  await page.context().close();
+});
+
+test.each(['Letter', 'A4'] as const)('the record of a day prints whole on %s, without what is there to be pressed', async (format) => {
+  const page = await open(`${job}/day/${day}`, 1280);
+  await page.emulateMedia({ media: 'print' });
+  const pressed = await page.evaluate(`[...document.querySelectorAll('button, input, nav, summary')]
+    .filter((element) => element.checkVisibility()).map((element) => element.outerHTML)`);
+  expect(pressed).toEqual([]);
+  const pdf = await page.pdf({ format });
+  if (process.env.SHOTS) await page.pdf({ format, path: `${process.env.SHOTS}/day-${format}.pdf` });
+  const text = textIn(pdf);
+  for (const said of ['Springlist', '100', '123', '48.0tons', 'JD:9.0hours', 'grader:6.0hours', 'plantdown', '68°F'])
+    expect(text).toContain(said);
+  expect(pagesIn(pdf)).toBeLessThanOrEqual(2);
+  await page.context().close();
+});
+
+test('a talk is carried into a job, without script and with it', { timeout: 90_000 }, async () => {
+  const bare = await open('/?q=how+many+tons+for+300+x+12+ft+at+2+in', 390, { javaScriptEnabled: false });
+  await bare.getByRole('button', { name: 'Put it in a job book' }).click();
+  expect(await bare.locator('.notice').textContent()).toContain('1 patch from your questions');
+  await bare.getByRole('button', { name: 'Start the job' }).click();
+  expect(await bare.locator('main').textContent()).toContain('44.0 tons');
+  await bare.context().close();
+
+  const page = await open(job, 390);
+  await expect.poll(() => page.locator('#sync').textContent()).toContain('on the server');
+  await page.goto(address);
+  await page.locator('#question').fill('how many tons for 300 x 12 ft at 2 in');
+  await page.locator('.composer .send').click();
+  await page.locator('.entry').waitFor();
+  await page.getByRole('button', { name: 'Put it in a job book' }).click();
+  await page.getByRole('button', { name: 'Put them on Spring list, CR 9' }).click();
+  await expect.poll(() => page.locator('#sync').textContent(), { timeout: 20_000 }).toContain('on the server');
+  expect(await page.locator('.patches').textContent()).toContain('Patch 3');
+  await page.context().close();
+});
