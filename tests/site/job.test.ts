@@ -107,45 +107,52 @@ test.each([
   [390, 'light'],
   [390, 'dark'],
   [1280, 'light'],
-] as const)('axe finds nothing on any page of a job, and none is wider than the screen: %i %s', {
-  timeout: 120_000,
-}, async (width, colorScheme) => {
-  const page = await open('/job', width, { colorScheme });
-  for (const path of screens) {
-    await page.goto(address + path);
-    await page.locator('main h1').first().waitFor();
-    if (path === job) await expect.poll(() => page.locator('#sync').textContent()).toContain('on the server');
-    await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
-    const tags = ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
-    expect(
-      violations.map(({ id, nodes }) => [id, nodes.slice(0, 3).map(({ html }) => html)]),
-      path,
-    ).toEqual([]);
-    expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth'), path).toBeLessThanOrEqual(0);
-    if (process.env.SHOTS)
-      await page.screenshot({
-        path: `${process.env.SHOTS}/${screens.indexOf(path)}-${width}-${colorScheme}.png`,
-        fullPage: true,
-      });
-  }
-  await page.context().close();
-});
+] as const)(
+  'axe finds nothing on any page of a job, and none is wider than the screen: %i %s',
+  {
+    timeout: 120_000,
+  },
+  async (width, colorScheme) => {
+    const page = await open('/job', width, { colorScheme });
+    for (const path of screens) {
+      await page.goto(address + path);
+      await page.locator('main h1').first().waitFor();
+      if (path === job) await expect.poll(() => page.locator('#sync').textContent()).toContain('on the server');
+      await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
+      const tags = ['wcag2a', 'wcag2aa', 'wcag2aaa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+      const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+      expect(
+        violations.map(({ id, nodes }) => [id, nodes.slice(0, 3).map(({ html }) => html)]),
+        path,
+      ).toEqual([]);
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth'), path).toBeLessThanOrEqual(0);
+      if (process.env.SHOTS)
+        await page.screenshot({
+          path: `${process.env.SHOTS}/${screens.indexOf(path)}-${width}-${colorScheme}.png`,
+          fullPage: true,
+        });
+    }
+    await page.context().close();
+  },
+);
 
-test.each(['Letter', 'A4'] as const)('the record of a day prints whole on %s, without what is there to be pressed', async (format) => {
-  const page = await open(`${job}/day/${day}`, 1280);
-  await page.emulateMedia({ media: 'print' });
-  const pressed = await page.evaluate(`[...document.querySelectorAll('button, input, nav, summary')]
+test.each(['Letter', 'A4'] as const)(
+  'the record of a day prints whole on %s, without what is there to be pressed',
+  async (format) => {
+    const page = await open(`${job}/day/${day}`, 1280);
+    await page.emulateMedia({ media: 'print' });
+    const pressed = await page.evaluate(`[...document.querySelectorAll('button, input, nav, summary')]
     .filter((element) => element.checkVisibility()).map((element) => element.outerHTML)`);
-  expect(pressed).toEqual([]);
-  const pdf = await page.pdf({ format });
-  if (process.env.SHOTS) await page.pdf({ format, path: `${process.env.SHOTS}/day-${format}.pdf` });
-  const text = textIn(pdf);
-  for (const said of ['Springlist', '100', '123', '48.0tons', 'JD:9.0hours', 'grader:6.0hours', 'plantdown', '68°F'])
-    expect(text).toContain(said);
-  expect(pagesIn(pdf)).toBeLessThanOrEqual(2);
-  await page.context().close();
-});
+    expect(pressed).toEqual([]);
+    const pdf = await page.pdf({ format });
+    if (process.env.SHOTS) await page.pdf({ format, path: `${process.env.SHOTS}/day-${format}.pdf` });
+    const text = textIn(pdf);
+    for (const said of ['Springlist', '100', '123', '48.0tons', 'JD:9.0hours', 'grader:6.0hours', 'plantdown', '68°F'])
+      expect(text).toContain(said);
+    expect(pagesIn(pdf)).toBeLessThanOrEqual(2);
+    await page.context().close();
+  },
+);
 
 test('a talk is carried into a job, without script and with it', { timeout: 90_000 }, async () => {
   const bare = await open('/?q=how+many+tons+for+300+x+12+ft+at+2+in', 390, { javaScriptEnabled: false });

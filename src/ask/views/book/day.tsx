@@ -39,28 +39,30 @@ export function dayPage({ address, sheet, record, version, dress }: DayPage): st
         {record.loads.length === 0 ? (
           <p>{labels.none}</p>
         ) : (
-          <section class="wide" tabindex={0} aria-label={labels.loads}><table>
-            <thead>
-              <tr>
-                {Object.values(load).map((head) => (
-                  <th scope="col">{head}</th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {record.loads.map((each) => (
+          <section class="wide" tabindex={0} aria-label={labels.loads}>
+            <table>
+              <thead>
                 <tr>
-                  <td>{each.load.text('time')}</td>
-                  <td>{each.load.text('ticket')}</td>
-                  <td>{each.load.text('truck')}</td>
-                  <td>{each.patch?.label}</td>
-                  <td>{tell.words('placed-mass', each.mass)}</td>
-                  <td>{tell.words('placed-mass', each.soFar)}</td>
-                  <td>{cellWords(each.load.figure('mix-temperature'))}</td>
+                  {Object.values(load).map((head) => (
+                    <th scope="col">{head}</th>
+                  ))}
                 </tr>
-              ))}
-            </tbody>
-          </table></section>
+              </thead>
+              <tbody>
+                {record.loads.map((each) => (
+                  <tr>
+                    <td>{each.load.text('time')}</td>
+                    <td>{each.load.text('ticket')}</td>
+                    <td>{each.load.text('truck')}</td>
+                    <td>{each.patch?.label}</td>
+                    <td>{tell.words('placed-mass', each.mass)}</td>
+                    <td>{tell.words('placed-mass', each.soFar)}</td>
+                    <td>{cellWords(each.load.figure('mix-temperature'))}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </section>
         )}
         <h2>{labels.placed}</h2>
         {record.patches.map(({ totals, today }) => (

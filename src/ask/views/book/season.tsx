@@ -49,28 +49,30 @@ export function seasonPage({ address, roads, metric, unread, version, dress }: S
             {words.seasonUnread(unread)}
           </p>
         )}
-        <section class="wide" tabindex={0} aria-label={words.season}><table>
-          <thead>
-            <tr>
-              {Object.values(words.seasonColumns).map((head) => (
-                <th scope="col">{head}</th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {roads.map((road) => (
+        <section class="wide" tabindex={0} aria-label={words.season}>
+          <table>
+            <thead>
               <tr>
-                <th scope="row">{road.road ?? words.noRoad}</th>
-                <td>{road.patches}</td>
-                <td>{road.done}</td>
-                <td>{tons(road.mass)}</td>
-                <td>{hours(road.hours)}</td>
-                <td>{road.costPerTon === undefined ? '–' : cost(road.costPerTon)}</td>
-                <td>{road.hoursPerTon === undefined ? '–' : rate(road.hoursPerTon)}</td>
+                {Object.values(words.seasonColumns).map((head) => (
+                  <th scope="col">{head}</th>
+                ))}
               </tr>
-            ))}
-          </tbody>
-        </table></section>
+            </thead>
+            <tbody>
+              {roads.map((road) => (
+                <tr>
+                  <th scope="row">{road.road ?? words.noRoad}</th>
+                  <td>{road.patches}</td>
+                  <td>{road.done}</td>
+                  <td>{tons(road.mass)}</td>
+                  <td>{hours(road.hours)}</td>
+                  <td>{road.costPerTon === undefined ? '–' : cost(road.costPerTon)}</td>
+                  <td>{road.hoursPerTon === undefined ? '–' : rate(road.hoursPerTon)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
         <Bars title={words.plots.tons} bars={byMonth} />
         <Bars title={words.plots.cost} bars={by(({ costPerTon }) => costPerTon, cost)} />
         <Bars title={words.plots.hours} bars={by(({ hoursPerTon }) => hoursPerTon, rate)} />
