@@ -53,16 +53,23 @@ export function merge(a: readonly Change[], b: readonly Change[]): Change[] {
 
 /** Works a book out from its changes. Their order does not matter, nor how often one comes. */
 export function fold(changes: readonly Change[]): Book {
-  const written = new Map<string, Map<string, Map<string, Written>>>();
+  const written = new Map<string, Map<string, Written[]>>();
   let last: string | undefined;
   for (const { id, by, line, set, over = {} } of merge(changes, [])) {
     if (last === undefined || id > last) last = id;
-    const fields = written.get(line) ?? new Map();
-    written.set(line, fields);
-    for (const [field, value] of Object.entries(set)) {
-      const writings = fields.get(field) ?? new Map();
-      fields.set(field, writings);
-      writings.set(id, { value, change: id, over: over[field] ?? [], ...(by === undefined ? {} : { by }) });
+    let fields = written.get(line);
+    if (!fields) {
+      fields = new Map();
+      written.set(line, fields);
+    }
+    for (const field of Object.keys(set)) {
+      const seen = over[field] ?? noIds;
+      const value = set[field] as Cell | null;
+      const writing: Written =
+        by === undefined ? { value, change: id, over: seen } : { value, change: id, over: seen, by };
+      const writings = fields.get(field);
+      if (writings) writings.push(writing);
+      else fields.set(field, [writing]);
     }
   }
   const removals = new Map(changes.filter(({ set }) => set[goneField] === true).map((change) => [change.id, change]));
@@ -88,14 +95,17 @@ export function fold(changes: readonly Change[]): Book {
 /** The kind in a line's name. */
 export const kindOf = (line: string): string => line.split('/', 1)[0]!;
 
-function heldOf(all: ReadonlyMap<string, Written>): Held {
-  if (all.size === 1) {
-    const [only] = all.values() as unknown as [Written];
-    return { ...plain(only), others: none, heads: [only.change] };
+function heldOf(all: readonly Written[]): Held {
+  const [first] = all as [Written];
+  if (all.length === 1) {
+    // Most fields are written once; a book of hundreds of patches has thousands of them.
+    const { value, change, by } = first;
+    const heads = [change];
+    return by === undefined ? { value, change, others: none, heads } : { value, change, by, others: none, heads };
   }
   const replaced = new Set<string>();
-  for (const { change, over } of all.values()) for (const each of over) if (each < change) replaced.add(each);
-  const heads = [...all.values()]
+  for (const { change, over } of all) for (const each of over) if (each < change) replaced.add(each);
+  const heads = all
     .filter(({ change }) => !replaced.has(change))
     .sort((a, b) => (a.change < b.change ? 1 : -1))
     .map(plain);
@@ -112,7 +122,12 @@ type Written = Writing & { readonly over: readonly string[] };
 
 const none: readonly Writing[] = [];
 
-const plain = ({ value, change, by }: Written): Writing => ({ value, change, ...(by === undefined ? {} : { by }) });
+const noIds: readonly string[] = [];
+
+const writingOf = (value: Cell | null, change: string, by: string | undefined): Writing =>
+  by === undefined ? { value, change } : { value, change, by };
+
+const plain = ({ value, change, by }: Written): Writing => writingOf(value, change, by);
 
 /** A writing in a line that the one who took the line off had not seen. */
 function unseenBy({ id, over = {} }: Change, fields: ReadonlyMap<string, Held>): Writing | undefined {
