@@ -50,7 +50,7 @@ export async function documentOfJob({ pathname, searchParams }: URL, dress: Dres
   const place = placeIn(pathname);
   if (!place) return undefined;
   if (place.page === 'start') {
-    const talk = searchParams.has('talk') ? await (await import('./book-talk.ts')).talkToCarry() : undefined;
+    const talk = searchParams.has('talk') ? await (await import('./job.ts')).talkToCarry() : undefined;
     return startPage({ version, dress, ...(talk ? { talk } : {}) });
   }
   // One that was never opened here may yet come.

@@ -1,4 +1,3 @@
-import { gaps } from '../wording/gaps.en.ts';
 import { page } from '../wording/page.en.ts';
 import { Buttons, Next } from './asking.tsx';
 import { Assumed, NotUsed } from './assumed.tsx';
@@ -67,7 +66,7 @@ export function Sheet({ entry, latest, ticks }: Props) {
         </div>
         {latest && (reply.kind === 'unknown' || reply.kind === 'clarify') && (
           <p class="gap">
-            <a href={`/gaps?q=${encodeURIComponent(question)}`}>{gaps.offer}</a>
+            <a href={`/gaps?q=${encodeURIComponent(question)}`}>{page.showGap}</a>
           </p>
         )}
       </div>

@@ -23,7 +23,6 @@ export const gaps = {
   ] as readonly string[],
   /** A first word before one of these too. */
   says: ['says', 'said', 'wants', 'asks', 'asked', 'told', 'here', 'thinks', 'dice'] as readonly string[],
-  offer: 'Show this question to whoever keeps the rules',
   heading: 'Show a question to whoever keeps the rules',
   text: 'A question that finds no answer shows what the rules lack. Nothing you ask is kept unless you send it from here. This is all that is kept: these words, why there was no answer, and the day. No name, no address, nothing of the rest of the talk. Take out what you do not want to send.',
   label: 'What is sent',

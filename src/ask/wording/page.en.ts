@@ -74,6 +74,7 @@ export const page = {
   inWords: 'The answer in words, to copy',
   next: 'Ask next',
   choices: 'Pick one, or type your own',
+  showGap: 'Show this question to whoever keeps the rules',
   facts: 'Known on this job',
   patchesKnown: (count: number) => `${count} ${count === 1 ? 'patch' : 'patches'} put on the job`,
   carry: 'Put it in a job book',
