@@ -1,3 +1,4 @@
+import { numberWords } from '../calc/read/number-words.ts';
 import { read } from '../calc/read/read.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
@@ -21,8 +22,7 @@ export function titlesOf(
     if (made) return made;
     made = new Map();
     for (const record of quantities) {
-      const tokens = sentenceOf(read(record.title.toLowerCase().replaceAll(/[(),]/g, ' ')), vocabulary, small).tokens;
-      const words = tokens.filter((token) => !isSmall(token, small)).map(keyOf);
+      const words = keysOf(record.title.toLowerCase().replaceAll(/[(),]/g, ' '), vocabulary, small);
       const last = words.at(-1);
       if (last === undefined) continue;
       made.set(
@@ -33,6 +33,21 @@ export function titlesOf(
     return made;
   };
 }
+
+/** A title in the keys it is found by. Only one with a number or a phrase in it has to be read as a sentence is. */
+function keysOf(title: string, vocabulary: Vocabulary, small: ReadonlySet<string>): string[] {
+  const words = title.split(' ').filter(Boolean);
+  const isPlain = words.every(
+    (word, at) => !numberLike.test(word) && !numberWords.has(word) && !vocabulary.phrase(words, at),
+  );
+  if (isPlain) return words.map(vocabulary.head).filter((word) => word && !small.has(word));
+  return sentenceOf(read(title), vocabulary, small)
+    .tokens.filter((token) => !isSmall(token, small))
+    .map(keyOf);
+}
+
+/** What is a number, or makes one of a unit: "an hour", "half a drum". */
+const numberLike = /^(?:\d|an?$|half$)/;
 
 /** A token as titles are found by: a word by its head, a figure in a title ("an hour", "half a") by what it reads. */
 const keyOf = (token: Token): string =>
@@ -84,19 +99,26 @@ function titleBefore(
     : undefined;
 }
 
+/** What was found in sentences: a question is held against the titles again for each goal found in it. */
+const found = new WeakMap<Sentence, readonly number[]>();
+
 /** The figures that are part of a title, as the hour is in "mix laid in an hour 80 tons": they are of nothing else. */
-export function figuresInTitles(sentence: Sentence, titles: Titles): number[] {
+export function figuresInTitles(sentence: Sentence, titles: Titles): readonly number[] {
+  const before = found.get(sentence);
+  if (before) return before;
   const { figures, places } = sentence;
-  const asked = titleAsked(sentence, titles) && places.get('what')!.at(-1)!;
-  return figures.filter(
-    (at) =>
-      (asked !== undefined && at > asked) ||
-      figures.some((of) => {
-        if (of <= at) return false;
-        const title = titleBefore(sentence, of, titles);
-        return title !== undefined && title.from <= at;
-      }),
-  );
+  const asked =
+    figures.length > 0 && titleAsked(sentence, titles) ? places.get('what')!.at(-1)! : sentence.tokens.length;
+  const spans =
+    figures.length > 1
+      ? figures.flatMap((of) => {
+          const from = titleBefore(sentence, of, titles)?.from;
+          return from === undefined ? [] : [{ from, of }];
+        })
+      : [];
+  const inside = figures.filter((at) => at > asked || spans.some(({ from, of }) => from <= at && at < of));
+  found.set(sentence, inside);
+  return inside;
 }
 
 /** The quantity of a sentence that says nothing but a title and its figure: "grade 6 %". */
