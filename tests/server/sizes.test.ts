@@ -33,8 +33,8 @@ describe('what the phone has to fetch, packed', () => {
   });
 
   // What the pages of a job share with the answers lies in files of its own, which pack a little less.
-  test('all that answers a figure on the phone, the records too: at most 242 KiB', () => {
-    expect(packed(whole('answers.js'))).toBeLessThanOrEqual(242 * KiB);
+  test('all that answers a figure on the phone, the records too: at most 244 KiB', () => {
+    expect(packed(whole('answers.js'))).toBeLessThanOrEqual(244 * KiB);
   });
 
   test('files are sent packed as the browser can read them, and unpacked to one that cannot', async () => {
