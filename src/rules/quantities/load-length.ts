@@ -11,7 +11,6 @@ export default quantity({
   sources: [virginia('ch. 9, p. 9-2')],
   cues: [
     'how-far load|truck -#mass -apart -past -beyond -tack -gallon -#volume',
-    'length #mass fill|cover|do|go|make|reach -order',
     'how-far #mass -apart -past -beyond',
     'how-many feet|foot #mass -square -cubic',
     'feet|foot+load',
