@@ -11,4 +11,5 @@ export default quantity({
   sources: [manual('Table 6B-3'), manual2003('Figure 6H-18: taper 30 m (100 ft) at most')],
   bare: false,
   default: { number: 100, unit: 'ft' },
+  plausible: { min: { number: 25, unit: 'ft' }, max: { number: 500, unit: 'ft' } },
 });

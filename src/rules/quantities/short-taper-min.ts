@@ -11,4 +11,5 @@ export default quantity({
   sources: [manual('Table 6B-3')],
   bare: false,
   default: { number: 50, unit: 'ft' },
+  plausible: { min: { number: 25, unit: 'ft' }, max: { number: 500, unit: 'ft' } },
 });

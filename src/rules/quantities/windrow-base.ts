@@ -12,7 +12,7 @@ export default quantity({
   roles: { after: ['base', 'bottom'], before: ['base', 'bottom'] },
   setting: ['windrow', 'base'],
   bare: false,
-  plausible: { min: { number: 6, unit: 'in' }, max: { number: 20, unit: 'ft' } },
+  plausible: { min: { number: 6, unit: 'in' }, max: { number: 7, unit: 'ft' } },
   asks: 'How wide is the row at the base?',
   beside: ['windrow-height', 'windrow-section'],
   usedAt: ['windrow'],
