@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { camelCase, writeIndex } from './generate.mjs';
 import { idPattern, kinds } from './kinds.mjs';
@@ -76,9 +76,9 @@ const shapeOf = ({ fields, shape }) => fields ?? shape;
 
 /** All sources that hold shapes as one text: a shape may extend one of another file. */
 function shapesIn(root) {
-  const modules = [...new Set(kinds.map(({ module }) => join(root, 'src/rules', module)))];
-  return modules
-    .filter(existsSync)
-    .map((path) => readFileSync(path, 'utf8'))
+  const folder = join(root, 'src/rules');
+  return readdirSync(folder)
+    .filter((name) => name.startsWith('shapes'))
+    .map((name) => readFileSync(join(folder, name), 'utf8'))
     .join('\n');
 }

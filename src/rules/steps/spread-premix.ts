@@ -11,7 +11,7 @@ export default step({
   title: 'dump the mix',
   because: 'Where the mix is dumped decides what the blade has to work with: ends that start short stay short.',
   sources: [commonPractice, ufcFlexible('ch. 3, tack coats'), osha('601(b)(4), backing')],
-  text: 'The first truck dumps where the grader will begin. Spread the loads out in a line[[, {end-spread} past the tack at each end|, a little past the tack at each end]], so that the ends never starve. [[One load goes {load-length} at the full depth.]] [[{truck-count} loads in all.]]',
+  text: 'The first truck dumps where the grader will begin. Spread the loads out in a line[[, {end-spread} past the tack at each end|, a little past the tack at each end]], so that the ends never starve. [[One load goes {load-length} at the full depth.]] [[Loads in all: {truck-count}.]]',
   before: [
     {
       met: { choice: tackState, is: ['broken'] },
