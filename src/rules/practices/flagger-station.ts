@@ -9,6 +9,7 @@ export default practice({
   because: 'He must be seen by the first driver in time to stop, warn the crew behind him, and have somewhere to go.',
   sources: [manual('sections 6D.05 and 6D.06')],
   cues: [
+    'where flagger stand|go|put|place|station -sign -cone',
     'where flagger stand|go',
     'where stand flag',
     'flagger stand|sit @check',

@@ -10,6 +10,8 @@ export default quantity({
   because: 'A driver who has missed the taper gets the distance it takes to see, brake and stop before anyone is hit.',
   sources: [manual('Table 6B-2 and section 6B.06')],
   cues: [
+    'flagger where|distance|how-far stand|go|put|be|station|post|ahead|out|distance #speed|#number -sign -cone -#length -how-many',
+    'how+far flagger stand|go|put|be|station|post|ahead|out #speed|#number -sign -cone -#length',
     'buffer',
     'how+long buffer',
     'stop|stopping+sight',
@@ -21,6 +23,6 @@ export default quantity({
   asks: 'How long a buffer?',
   beside: ['merging-taper', 'sign-spacing-a'],
   usedAt: ['traffic-control-up'],
-  note: 'The manual lets this distance be used for the buffer; leaving the buffer out is for the person in charge to decide, never for want of thought. Trucks, gravel, wet tack and ice need more.',
+  note: 'The manual lets this distance be used for the buffer; leaving the buffer out is for the person in charge to decide, never for want of thought. Trucks, gravel, wet tack and ice need more. A flagger wants to be seen from as far.',
   caution: 'Nothing stands in the buffer: no people, no machines, no material, no turning.',
 });
