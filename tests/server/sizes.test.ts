@@ -26,15 +26,15 @@ describe('what the phone has to fetch, packed', () => {
     expect(packed(whole('page.js'))).toBeLessThanOrEqual(60 * KiB);
   });
 
-  test('the records: at most 120 KiB; with words and emergencies 128', () => {
+  test('the records: at most 120 KiB; with words and emergencies 130', () => {
     const files = whole('records.js');
     expect(Math.max(...files.map(({ br = 0 }) => br))).toBeLessThanOrEqual(120 * KiB);
-    expect(packed(files)).toBeLessThanOrEqual(128 * KiB);
+    expect(packed(files)).toBeLessThanOrEqual(130 * KiB);
   });
 
   // What the pages of a job share with the answers lies in files of its own, which pack a little less.
-  test('all that answers a figure on the phone, the records too: at most 244 KiB', () => {
-    expect(packed(whole('answers.js'))).toBeLessThanOrEqual(244 * KiB);
+  test('all that answers a figure on the phone, the records too: at most 248 KiB', () => {
+    expect(packed(whole('answers.js'))).toBeLessThanOrEqual(248 * KiB);
   });
 
   test('files are sent packed as the browser can read them, and unpacked to one that cannot', async () => {
