@@ -68,8 +68,9 @@ const unit = [
 ];
 
 describe('hostile texts of 2,000 characters', () => {
-  it.each(unit)('%j, again and again, in under 10 ms', (piece) => {
-    expect(milliseconds(piece.repeat(Math.ceil(2000 / piece.length)), 10)).toBeLessThan(10);
+  it.each(unit)('%j, again and again, in under 25 ms', (piece) => {
+    // It takes three; a busy machine stalls it.
+    expect(milliseconds(piece.repeat(Math.ceil(2000 / piece.length)), 25)).toBeLessThan(25);
   });
 
   it('500 numbers in under 10 ms, and none of them lost', () => {
