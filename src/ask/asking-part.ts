@@ -1,10 +1,9 @@
 import type { Cue } from './cue.ts';
 import type { Sentence } from './sentence.ts';
+import { openingHeads } from './wording/asking.ts';
 
 /** The part of a sentence that asks, from one place to another, the last not included. */
 type Part = readonly [from: number, to: number];
-
-const askingHeads = ['how-many', 'how-far', 'how-fast', 'how', 'what', 'which', 'where', 'when', 'who', 'why'];
 
 /**
  * The one part between marks that asks, where the other parts give figures: "12 wide, 300 long, 15 ton trucks. How many
@@ -14,7 +13,7 @@ function askingPart({ tokens, places, figures }: Sentence): Part | undefined {
   if (figures.length === 0) return undefined;
   const marks = tokens.flatMap(({ kind }, at) => (kind === 'mark' ? [at] : []));
   const parts = [-1, ...marks].map((mark, i): Part => [mark + 1, marks[i] ?? tokens.length]);
-  const asks = parts.filter((part) => askingHeads.some((head) => places.get(head)?.some((at) => isIn(part, at))));
+  const asks = parts.filter((part) => openingHeads.some((head) => places.get(head)?.some((at) => isIn(part, at))));
   const [one, ...others] = asks;
   return one && others.length === 0 && figures.some((at) => !isIn(one, at)) ? one : undefined;
 }

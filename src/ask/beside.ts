@@ -1,6 +1,7 @@
 import type { Figure } from '../calc/read/reading.ts';
 import type { Sentence } from './sentence.ts';
 import { isSmall } from './token.ts';
+import { askingHeads } from './wording/asking.ts';
 
 /** Head words on the two sides of a figure, nearest first. */
 export interface Words {
@@ -37,9 +38,10 @@ export function isDenied({ tokens, small }: Sentence, at: number): boolean {
 }
 
 /** Words that part one figure's words from another's, or begin the question. */
-export const breaks = new Set(
-  'and y plus then with con but or not what which where how how-many how-far how-fast'.split(' '),
-);
+export const breaks: ReadonlySet<string> = new Set([
+  ...'and y plus then with con but or not'.split(' '),
+  ...askingHeads,
+]);
 
 /** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
 export function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {

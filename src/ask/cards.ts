@@ -11,6 +11,7 @@ import { cardsById } from './search/shelf.ts';
 import { basisOf, filled, hitOf } from './search/shown.ts';
 import { searchCards } from './search.ts';
 import type { Sentence } from './sentence.ts';
+import { figureAsks } from './wording/asking.ts';
 import { cardWords } from './wording/cards.ts';
 import { en } from './wording/en.ts';
 import { isAfterNext } from './work-goals.ts';
@@ -136,8 +137,6 @@ function isStage(id: string, sentence: Sentence): boolean {
 
 /** What a record of these kinds answers is a reply of its own, told whole: the steps, or which repair. */
 const ownReply: ReadonlySet<string> = new Set(['step', 'defect', 'repair']);
-
-const figureAsks = ['how-many', 'how-far', 'how-fast'];
 
 const mostCards = 3;
 /** What a link is worth beside how well a card answers: to the first record an answer used, and to any other. */

@@ -1,5 +1,6 @@
 import type { Goal, GoalKind } from './goal.ts';
 import type { Scene } from './scene.ts';
+import { figureAsks } from './wording/asking.ts';
 
 const kinds: ReadonlySet<GoalKind> = new Set(['fault', 'defect']);
 
@@ -12,7 +13,7 @@ const enough = { score: 7, share: 0.55, ahead: 1.2 };
  */
 export function lookAlike({ understood, engine }: Scene): Goal | undefined {
   const { sentence } = understood;
-  if (['@check', '@why', 'how-many', 'how-far', 'how-fast'].some((sign) => sentence.places.has(sign))) return undefined;
+  if (['@check', '@why', ...figureAsks].some((sign) => sentence.places.has(sign))) return undefined;
   const [best, next] = engine.nearest().near(sentence, kinds);
   if (!best || best.score < enough.score || best.share < enough.share) return undefined;
   if (next && next.score * enough.ahead > best.score) return undefined;

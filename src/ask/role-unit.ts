@@ -33,6 +33,10 @@ function isShort({ unit, number }: Figure, { shortUnit, plausible }: QuantityRec
   return number >= least! && number <= most!;
 }
 
+/** True where the unit a figure has in a role is not the one that was typed: then it is said. */
+export const isUnitAssumed = ({ unit: typed }: Figure, { shortUnit }: QuantityRecord, unit: Unit): boolean =>
+  unit !== '1' && (typed === undefined || typed === shortUnit?.unit);
+
 /** The unit a figure has in a role; undefined when it cannot have that role. */
 export function unitFor(figure: Figure, record: QuantityRecord, circumstances: Circumstances): Unit | undefined {
   if (figure.form === 'ratio') return ratioUnit(figure, record);

@@ -7,7 +7,7 @@ import { breaks, countedAt, isDenied, type Words, wordsBeside } from './beside.t
 import { hasField, isInSetting, isSayable } from './field.ts';
 import { placeInGroup } from './group-place.ts';
 import type { Context } from './role-context.ts';
-import { couldMeasure, unitFor } from './role-unit.ts';
+import { couldMeasure, isUnitAssumed, unitFor } from './role-unit.ts';
 import { weights } from './role-weights.ts';
 import { wordScore } from './role-words.ts';
 import type { Sentence } from './sentence.ts';
@@ -49,7 +49,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
         record: named,
         figure: asRole(figure, named),
         unit,
-        unitAssumed: figure.unit === undefined && unit !== '1',
+        unitAssumed: isUnitAssumed(figure, named, unit),
         score: weights.title,
         told: true,
       },
@@ -168,7 +168,7 @@ function optionOf(
     record,
     figure: asRole(figure, record),
     unit,
-    unitAssumed: unit !== '1' && (figure.unit ?? record.shortUnit?.unit) === record.shortUnit?.unit,
+    unitAssumed: isUnitAssumed(figure, record, unit),
     score,
     told,
     isOneMore,

@@ -23,6 +23,7 @@ import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
 import { assigned, figuresInTitles, titleAsked } from './titles.ts';
 import { whyGoal } from './why-goal.ts';
+import { askingHeads, figureAsks } from './wording/asking.ts';
 import { suits } from './work-goals.ts';
 
 /** What a question was taken to mean. */
@@ -162,7 +163,7 @@ function isGivenTo({ knowledge }: Engine, { kind, id }: Scored, take: (goal: und
 }
 
 /** What asks for an amount: then the name of a thing is enough to know what is asked. */
-const amountAsks = ['how-many', 'how-far', 'how-fast', 'figure'];
+const amountAsks = [...figureAsks, 'figure'];
 
 /** "Do we heat the emulsion" speaks of tack, and asks for no amount of it. */
 function isFaint({ kind, score, cue }: Scored, { places, figures, tokens, small }: Sentence): boolean {
@@ -187,8 +188,6 @@ function spentBy(cue: Cue, sentence: Sentence): number[] {
   const apart = all.filter((at) => !figured.has(clause(at)));
   return apart.length > 0 ? apart : all;
 }
-
-const askingHeads = ['how-many', 'how-far', 'how-fast', 'how', 'what', 'which', 'where'];
 
 /** The sentence with some of its figures left alone. */
 const withoutFigures = (sentence: Sentence, places: readonly (number | undefined)[]): Sentence =>

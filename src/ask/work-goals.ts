@@ -3,6 +3,7 @@ import { type Cue, isHeard } from './cue.ts';
 import type { Sentence } from './sentence.ts';
 import { asksNext, stageSaid, stepsNamed } from './step-stage.ts';
 import { tradeCue } from './trade-cue.ts';
+import { figureAsks } from './wording/asking.ts';
 import { repairAsks } from './wording/repair-asks.ts';
 import { stepAsks, stepFrames } from './wording/step-asks.ts';
 
@@ -42,8 +43,6 @@ export function workGoals({ steps, faults, defects, repairs }: Work = shipped): 
   ];
 }
 
-/** What asks for a figure. */
-const figureAsks = ['how-many', 'how-far', 'how-fast'];
 /** What a defect or a fault is only the setting of: "tons to fill two ruts". */
 const amounts = ['ton', 'gallon', 'cost'];
 /** What is asked for by name, so that what stands before or after a step is only when: "what thickness after laying 20 tons". */

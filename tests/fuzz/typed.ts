@@ -7,9 +7,7 @@ const linesOf = (path: string): string[] => here(path).split('\n').filter(Boolea
 /** What people ask, and what they are not taken to ask. */
 export const questions: readonly string[] = [
   ...linesOf('tests/corpus/questions.txt'),
-  ...linesOf('tests/corpus/questions.jsonl').map(
-    (line) => (JSON.parse(line) as { question?: string }).question ?? line,
-  ),
+  ...linesOf('tests/corpus/questions.jsonl').map((line) => (JSON.parse(line) as { ask: string }).ask),
   ...linesOf('tests/corpus/not-quantities.txt'),
 ];
 export const hostile: readonly string[] = linesOf('tests/corpus/hostile.jsonl').map(

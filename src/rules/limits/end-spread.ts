@@ -16,7 +16,7 @@ export default limit({
     'why past|beyond',
     'dump|mix|spread|run past|beyond end|tack|patch #length -ton -how-many -order',
     'dump|mix|spread past|beyond spray|shot|tack|glue|oil #length -turn -turnout',
-    'dump|mix|spread #length past|beyond end|tack|patch|spray -turn -turnout -blade -carry @check',
+    'dump|mix|spread #length past|beyond end|tack|patch|spray ?mix -turn -turnout -blade -carry @check',
     'dump|spread #length extra|more end @check',
     'dump|mix|spread #length|zero|no past|beyond tack|end -ton -order -how-many -what',
   ],

@@ -1,3 +1,4 @@
+import { anyGrade } from '../grades.ts';
 import sprayTemperatureLeast from '../quantities/spray-temperature-least.ts';
 import sprayTemperatureMost from '../quantities/spray-temperature-most.ts';
 import tackTemperature from '../quantities/tack-temperature.ts';
@@ -15,7 +16,7 @@ export default limit({
     'Too cool it does not fan out, and the bar streaks; too hot an emulsion loses its water, and a cutback its vapor.',
   sources: [ufcFlexible('table 3-2: spraying temperatures by grade')],
   cues: [
-    'tack|distributor|tank|ss-1|ss-1h|css-1|css-1h|rs-1|crs-1|crs-2|cutback #temperature @check -air -road -surface -mix -mat',
+    `tack|distributor|tank|cutback|${anyGrade} #temperature @check -air -road -surface -mix -mat`,
     'tack|distributor|cutback|tank|kettle @check hot|cold|warm -mix -mat -air -road -water',
     'spray|shoot #temperature @check tack|oil|cutback',
   ],

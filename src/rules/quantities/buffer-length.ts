@@ -11,7 +11,6 @@ export default quantity({
   sources: [manual('Table 6B-2 and section 6B.06')],
   cues: [
     'flagger where|distance|how-far stand|go|put|be|station|post|ahead|out|distance #speed|#number -sign -cone -#length -how-many',
-    'how+far flagger stand|go|put|be|station|post|ahead|out #speed|#number -sign -cone -#length',
     'buffer',
     'how+long buffer',
     'stop|stopping+sight',

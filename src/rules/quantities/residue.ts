@@ -1,6 +1,6 @@
 import tackGrade from '../choices/tack-grade.ts';
 import tackKind from '../choices/tack-kind.ts';
-import { cutbackGrades, emulsionGrades } from '../grades.ts';
+import { anyGrade } from '../grades.ts';
 import { quantity } from '../shapes.ts';
 import { californiaEmulsion, fromMemory } from '../sources-craft.ts';
 
@@ -23,7 +23,7 @@ export default quantity({
     'what+residue -spray|shoot|shot -rate',
     'how-many+residue -spray|shoot|shot -rate',
     'residue @check -spray|shoot|shot',
-    `residue ${[...emulsionGrades, ...cutbackGrades].join('|')} -spray|shoot|shot -rate -gallon -residual`,
+    `residue ${anyGrade} -spray|shoot|shot -rate -gallon -residual`,
   ],
   alsoCalled: ['residual asphalt content', 'percent residue'],
   roles: { after: ['residue', 'oil', 'mix', 'solid', 'binder', 'bitumen', 'tack'], before: ['residue', 'solid'] },

@@ -1,3 +1,4 @@
+import { anyGrade } from '../grades.ts';
 import { quantity } from '../shapes.ts';
 import { ufcFlexible } from '../sources-craft.ts';
 
@@ -11,9 +12,9 @@ export default quantity({
   sources: [ufcFlexible('table 3-2')],
   cues: [
     'temperature|temp|hot|heat|warm tack|spray|shoot|distributor|cutback -@check -#temperature -air -road -surface -mix',
-    'what+temperature|temp tack|spray|shoot|ss-1|ss-1h|css-1|css-1h|rs-1|crs-1|crs-2|ss1|ss1h|css1|css1h|crs1|crs2|rc-70|rc70|rc-250|rc250|mc-70|mc70 -#temperature -air -road -surface',
+    `what+temperature|temp tack|spray|shoot|${anyGrade} -#temperature -air -road -surface`,
     'how+hot|warm tack|cutback|spray -mix -mat',
-    'heat tack|cutback|ss-1|ss-1h|css-1|css-1h|rs-1|crs-1 -#temperature -@why',
+    `heat tack|cutback|${anyGrade} -#temperature -@why`,
   ],
   beside: ['spray-temperature-most'],
   usedAt: ['tack'],
