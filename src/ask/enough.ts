@@ -31,10 +31,11 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
   const { need, solved, others: facts } = found;
   const has = toBase(own.number, own.unit);
   const close = Math.abs(has - need.value) <= same * need.value;
-  const status = close || compare(has, need.value) > 0 ? 'ok' : 'caution';
+  const isOver = compare(has, need.value) > 0;
+  const status = close || isOver !== (record.most ?? false) ? 'ok' : 'caution';
   const words = (base: number, given = false): string => say(record, base, own.unit, given);
   const text = en.compared(
-    close ? 'right' : has > need.value ? 'over' : 'short',
+    close ? 'right' : record.most ? (isOver ? 'beyond' : 'within') : isOver ? 'over' : 'short',
     words(has, true),
     words(need.value),
     words(Math.abs(has - need.value)),

@@ -132,11 +132,15 @@ export function assigned(sentence: Sentence, titles: Titles): QuantityRecord | u
   return words !== undefined && isAssignment(sentence.tokens, sentence.small, words) ? record : undefined;
 }
 
+/** Who does something: "what do I load" asks for no loads. */
+const doers = new Set(['do', 'does', 'did', 'i', 'we', 'you', 'he', 'they']);
+
 /** The quantity whose whole title is what a sentence asks for: "…. What is the speed loaded?" */
 export function titleAsked({ tokens, places, small }: Sentence, titles: Titles): QuantityRecord | undefined {
   const from = places.get('what')?.at(-1);
   if (from === undefined) return undefined;
   const rest = tokens.slice(from + 1);
+  if (rest.some((token) => token.kind === 'word' && doers.has(token.head))) return undefined;
   const end = rest.findIndex(
     ({ kind }, at) => kind === 'mark' && rest.slice(at).every((token) => token.kind === 'mark'),
   );

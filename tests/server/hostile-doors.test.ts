@@ -1,9 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ask } from '../../src/ask/ask.ts';
-import { createApp } from '../../src/server/app.ts';
-import type { Store } from '../../src/server/store/store.ts';
-import { sqlitePlace } from '../store/engines.ts';
+import { describe, expect, test } from 'vitest';
+import { appOnStore } from './app-on-store.ts';
 import { formulasIn, wrongIn } from './harmless.ts';
 import { doorsOf } from './hostile-doors.ts';
 
@@ -16,17 +13,7 @@ const texts = readFileSync(new URL('../corpus/hostile.jsonl', import.meta.url), 
   .filter(Boolean)
   .map((line) => JSON.parse(line) as string);
 
-const place = sqlitePlace();
-const reports: string[] = [];
-let store: Store;
-beforeAll(async () => {
-  store = await place.open();
-});
-afterAll(async () => {
-  await store.close();
-  await place.clear();
-});
-const app = createApp({ ask, report: (line) => reports.push(line), store: async () => store });
+const { app, reports } = appOnStore();
 
 const doors = doorsOf(app);
 

@@ -1,8 +1,7 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { once } from 'node:events';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { adderOf, allowanceOf } from '../../src/server/allowance.ts';
 import { networkOf } from '../../src/server/limit-rate.ts';
+import { starting } from './started.ts';
 
 describe('an allowance of three a minute', () => {
   test('is for each address alone, and anew each minute', () => {
@@ -36,26 +35,8 @@ test('an address of IPv6 stands for its network, one that is mapped for itself',
 });
 
 describe('npm start', { timeout: 120_000 }, () => {
-  const children: ChildProcess[] = [];
-  afterEach(() => {
-    for (const child of children.splice(0)) child.kill('SIGTERM');
-  });
-  async function start(env: Record<string, string>) {
-    const child = spawn(process.execPath, ['scripts/run.mjs', 'start'], {
-      env: { ...process.env, PORT: '0', ...env },
-    });
-    children.push(child);
-    const said = { out: '', err: '' };
-    child.stdout.on('data', (chunk) => {
-      said.out += chunk;
-    });
-    child.stderr.on('data', (chunk) => {
-      said.err += chunk;
-    });
-    const ended = once(child, 'close').then(([code]) => code as number | null);
-    await Promise.race([once(child.stdout, 'data'), ended]);
-    return { child, said, ended, address: /http:\/\/\S+/.exec(said.out)?.[0] ?? '' };
-  }
+  const begin = starting('SIGTERM');
+  const start = (env: Record<string, string>) => begin({ PORT: '0', ...env });
 
   test('RATE_LIMIT turns an address away with when to come back, and goes by the proxy where it is trusted', async () => {
     const { address } = await start({ RATE_LIMIT: '5', TRUST_PROXY: '1' });

@@ -1,22 +1,9 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ask } from '../../src/ask/ask.ts';
+import { describe, expect, test } from 'vitest';
 import { isNestedDeep, jsonIn } from '../../src/rules/json.ts';
-import { createApp } from '../../src/server/app.ts';
-import type { Store } from '../../src/server/store/store.ts';
-import { sqlitePlace } from '../store/engines.ts';
+import { appOnStore } from './app-on-store.ts';
 
 /** JSON that nests beyond all measure: parsing takes it, writing it again runs out of room. And keys that are names of every object. */
-const place = sqlitePlace();
-const reports: string[] = [];
-let store: Store;
-beforeAll(async () => {
-  store = await place.open();
-});
-afterAll(async () => {
-  await store.close();
-  await place.clear();
-});
-const app = createApp({ ask, report: (line) => reports.push(line), store: async () => store });
+const { app, reports } = appOnStore();
 
 const lists = (depth: number): string => '['.repeat(depth) + ']'.repeat(depth);
 const objects = (depth: number): string => `${'{"a":'.repeat(depth)}1${'}'.repeat(depth)}`;

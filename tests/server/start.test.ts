@@ -1,28 +1,8 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { once } from 'node:events';
 import { connect } from 'node:net';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { starting } from './started.ts';
 
-const children: ChildProcess[] = [];
-afterEach(() => {
-  for (const child of children.splice(0)) child.kill('SIGKILL');
-});
-
-/** Starts the server as `npm start` does, and waits for its first line, or for its end. */
-async function start(env: Record<string, string>, args: string[] = []) {
-  const child = spawn(process.execPath, ['scripts/run.mjs', 'start', ...args], { env: { ...process.env, ...env } });
-  children.push(child);
-  const said = { out: '', err: '' };
-  child.stdout.on('data', (chunk) => {
-    said.out += chunk;
-  });
-  child.stderr.on('data', (chunk) => {
-    said.err += chunk;
-  });
-  const ended = once(child, 'close').then(([code]) => code as number | null);
-  await Promise.race([once(child.stdout, 'data'), ended]);
-  return { child, said, ended, address: /http:\/\/\S+/.exec(said.out)?.[0] ?? '' };
-}
+const start = starting();
 
 describe('npm start', { timeout: 30_000 }, () => {
   test('prints its address on one line, answers there, and stops when told to', async () => {

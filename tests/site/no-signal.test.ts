@@ -6,6 +6,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { ask } from '../../src/ask/ask.ts';
 import { createApp } from '../../src/server/app.ts';
 import { openBrowser } from './browser.ts';
+import { figure, send } from './talk.ts';
 
 const tons = 'how many tons for 300 x 12 ft at 2 in';
 let browser: Browser;
@@ -56,15 +57,6 @@ async function goDark(page: Page): Promise<Page> {
   await context.setOffline(true);
   return context.newPage();
 }
-
-async function send(page: Page, question: string): Promise<void> {
-  const before = await page.locator('.entry').count();
-  await page.getByLabel('Your question').fill(question);
-  await page.getByLabel('Your question').press('Enter');
-  await page.locator('.entry').nth(before).waitFor();
-}
-
-const figure = (page: Page) => page.locator('.figure.main .amount').last().innerText();
 
 describe('after one visit, with no network and no server', () => {
   test('a cold start answers, follows up, tells a card and an emergency, makes a quiz', async () => {

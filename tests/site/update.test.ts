@@ -6,6 +6,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { createApp } from '../../src/server/app.ts';
 import { openBrowser } from './browser.ts';
+import { figure, send } from './talk.ts';
 
 const tons = 'how many tons for 300 x 12 ft at 2 in';
 let browser: Browser;
@@ -48,15 +49,6 @@ async function visit(): Promise<Page> {
   await expect.poll(kept, { timeout: 20_000 }).toBe(true);
   return page;
 }
-
-async function send(page: Page, question: string): Promise<void> {
-  const before = await page.locator('.entry').count();
-  await page.getByLabel('Your question').fill(question);
-  await page.getByLabel('Your question').press('Enter');
-  await page.locator('.entry').nth(before).waitFor();
-}
-
-const figure = (page: Page) => page.locator('.figure.main .amount').last().innerText();
 
 test('newer rules are offered and wait; when they are taken, answers and ticks are still there', async () => {
   const page = await visit();

@@ -31,11 +31,19 @@ export const en = {
   judged: (status: string, text: string, fix?: string) => `${status}: ${text}${fix ? ` ${fix}` : ''}`,
   because: (text: string) => `Why: ${text}`,
   sources: (lines: readonly string[]) => `Source: ${lines.join('; ')}.`,
-  compared: (how: 'right' | 'over' | 'short', has: string, need: string, gap: string, title: string) =>
+  compared: (
+    how: 'right' | 'over' | 'short' | 'within' | 'beyond',
+    has: string,
+    need: string,
+    gap: string,
+    title: string,
+  ) =>
     ({
       right: `Yes: ${has} is right for the ${title}; I make it ${need}.`,
       over: `Yes: ${has} is enough; the ${title} comes to ${need}, so ${gap} over.`,
       short: `No: ${has} is short; the ${title} comes to ${need}, ${gap} more.`,
+      within: `Yes: ${has} can be done; the ${title} comes to ${need}, so ${gap} to spare.`,
+      beyond: `No: ${has} is too much; the ${title} comes to ${need}, ${gap} less.`,
     })[how],
   working: (formula: string, figures: string, result: string) => `${formula} = ${figures} = ${result}.`,
   didYouMean: (figure: string) => `Did you mean ${figure}?`,

@@ -13,7 +13,7 @@ export default quantity({
     after: ['bridge', 'posting', 'posted', 'post', 'gross'],
     before: ['bridge', 'posting', 'posted', 'post', 'gross'],
   },
-  setting: ['bridge', 'posting', 'posted', 'post', 'gross'],
+  setting: ['bridge', 'posting', 'gross', 'truck', 'haul', 'carry', 'weight', 'cross'],
   bare: false,
   bareTold: { us: 'ton', metric: 't' },
   question: {

@@ -11,6 +11,7 @@ export default quantity({
   cues: [
     'how+long roll|roller|rolled -#temperature -behind -base -have',
     'roll+time -#temperature',
+    'how-far roll|rolled #length -apart -ahead -edge -check -@check -overlap -#temperature -past -over -start -hot',
     'roll|rolled time|minute -#temperature',
     'how-many minute|hour roll|roller|rolled -#temperature',
     'how-far roll|roller need -#temperature',

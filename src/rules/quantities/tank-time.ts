@@ -21,4 +21,5 @@ export default quantity({
   bare: false,
   beside: ['tank-volume', 'pump-rate'],
   usedAt: ['tack'],
+  most: true,
 });

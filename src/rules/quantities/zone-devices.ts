@@ -12,6 +12,7 @@ export default quantity({
   sources: [geometry],
   cues: [
     'load traffic+control',
+    'what load|bring lane|one-lane closed|close|shut -ton -mix -truck',
     'what sign need|use|put -where -order -spacing -apart -@check -first -height',
     'load|bring|truck|need|carry sign|cone|device|traffic zone|closure|flagger|layout -apart -spacing -@check -where -which -order',
     'what load|bring|carry sign|cone|traffic -where -order',
