@@ -46,6 +46,8 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
       ...scene,
       understood: { ...understood, facts },
       voice: { ...voice, solved, isGiven: (each) => each !== id && voice.isGiven(each) },
+      // It was asked about, not stated: what is asked next must not rest on it, nor be at odds with it.
+      job: { ...scene.job, facts: scene.job.facts.filter(({ quantity }) => quantity !== id) },
     },
     verdict: { rule: id, status, text },
   };
