@@ -9,6 +9,14 @@ import { en } from './wording/en.ts';
 /** How near two figures must be to count as the same, when somebody asks whether theirs is right. */
 const same = 0.03;
 
+/** How a figure over or under is told, by which figures are good. */
+const ways = {
+  'no-smaller': { over: 'over', under: 'short' },
+  'no-larger': { over: 'beyond', under: 'within' },
+  'the-same': { over: 'beyond', under: 'short' },
+} as const;
+const good: ReadonlySet<string> = new Set(['right', 'over', 'within']);
+
 /** A figure the asker gave for the very thing they ask about, held against what the other facts make it. */
 export interface Comparison {
   readonly scene: Scene;
@@ -32,15 +40,10 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
   const has = toBase(own.number, own.unit);
   const close = Math.abs(has - need.value) <= same * need.value;
   const isOver = compare(has, need.value) > 0;
-  const status = close || isOver !== (record.most ?? false) ? 'ok' : 'caution';
+  const way = close ? 'right' : ways[record.enough ?? 'no-smaller'][isOver ? 'over' : 'under'];
   const words = (base: number, given = false): string => say(record, base, own.unit, given);
-  const text = en.compared(
-    close ? 'right' : record.most ? (isOver ? 'beyond' : 'within') : isOver ? 'over' : 'short',
-    words(has, true),
-    words(need.value),
-    words(Math.abs(has - need.value)),
-    record.title,
-  );
+  const gap = words(Math.abs(has - need.value));
+  const text = en.compared(way, words(has, true), words(need.value), gap, record.title);
   return {
     scene: {
       ...scene,
@@ -49,6 +52,6 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
       // It was asked about, not stated: what is asked next must not rest on it, nor be at odds with it.
       job: { ...scene.job, facts: scene.job.facts.filter(({ quantity }) => quantity !== id) },
     },
-    verdict: { rule: id, status, text },
+    verdict: { rule: id, status: good.has(way) ? 'ok' : 'caution', text },
   };
 }

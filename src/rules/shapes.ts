@@ -57,8 +57,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly standsIn?: true;
   /** Answers for another quantity that cannot be worked out where this one can: the depth put down for the depth of the patch. */
   readonly answersFor?: QuantityRecord;
-  /** The most that something does, as a tank covers so many feet: a figure asked about is enough below it, not above. */
-  readonly most?: true;
+  /** Which figure asked about is good: one no smaller (where none is named), no larger, as a tank covers so many feet, or only the same, as a setting. */
+  readonly enough?: 'no-larger' | 'the-same';
   /** What a foreman wants to see beside it. */
   readonly beside?: readonly string[];
   /** Stages of the job where the figure is used (ids of steps). */

@@ -36,4 +36,5 @@ export default quantity({
   },
   beside: ['pump-rate', 'tack-rate', 'spray-width'],
   usedAt: ['tack'],
+  enough: 'the-same',
 });

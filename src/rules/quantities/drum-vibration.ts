@@ -21,4 +21,5 @@ export default quantity({
   },
   plausible: { min: { number: 600, unit: '1' }, max: { number: 6000, unit: '1' } },
   beside: ['impacts-per-foot'],
+  enough: 'the-same',
 });

@@ -31,4 +31,5 @@ export default quantity({
   usedAt: ['spread-premix'],
   note: 'For the whole depth: for one lift alone a load goes farther by as many times as there are lifts. Start where the blade starts.',
   caution: 'One spotter and one signal; wires overhead; bed down before moving; nobody between truck and blade.',
+  enough: 'the-same',
 });

@@ -14,4 +14,5 @@ export default quantity({
   bare: false,
   beside: ['water-volume', 'tack-volume'],
   usedAt: ['order-and-check'],
+  enough: 'the-same',
 });

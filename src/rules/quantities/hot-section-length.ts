@@ -21,5 +21,5 @@ export default quantity({
   beside: ['time-to-roll', 'roller-passes'],
   usedAt: ['first-lift', 'roll-lift'],
   note: 'An estimate, as the time to roll is.',
-  most: true,
+  enough: 'no-larger',
 });

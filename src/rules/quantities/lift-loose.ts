@@ -28,4 +28,5 @@ export default quantity({
   setting: ['loose', 'uncompacted', 'fluff', 'leave'],
   beside: ['lift-thickness', 'lift-count'],
   usedAt: ['first-lift', 'next-lift', 'finish-lift'],
+  enough: 'the-same',
 });

@@ -19,5 +19,5 @@ export default quantity({
   bare: false,
   asks: 'How much area does a load cover?',
   beside: ['load-length', 'area-per-ton'],
-  most: true,
+  enough: 'no-larger',
 });

@@ -29,5 +29,5 @@ export default quantity({
   asks: 'How far does a load go?',
   beside: ['load-area', 'length-per-ton'],
   usedAt: ['spread-premix'],
-  most: true,
+  enough: 'no-larger',
 });

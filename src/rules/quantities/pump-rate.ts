@@ -31,4 +31,5 @@ export default quantity({
   plausible: { min: { number: 0.5, unit: 'gal/min' }, max: { number: 500, unit: 'gal/min' } },
   beside: ['distributor-speed', 'tack-rate'],
   usedAt: ['tack'],
+  enough: 'the-same',
 });

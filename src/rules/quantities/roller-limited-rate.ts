@@ -11,5 +11,5 @@ export default quantity({
   cues: ['roller limit|slow ton hour', 'what limit ton hour'],
   bare: false,
   beside: ['load-rolling-time', 'rolling-rate'],
-  most: true,
+  enough: 'no-larger',
 });

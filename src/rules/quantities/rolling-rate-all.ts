@@ -13,5 +13,5 @@ export default quantity({
   asks: 'How many tons an hour, all rollers?',
   beside: ['rolling-rate', 'laying-rate'],
   usedAt: ['roll-lift'],
-  most: true,
+  enough: 'no-larger',
 });

@@ -13,5 +13,5 @@ export default quantity({
   asks: 'How many tons an hour can the roller take?',
   beside: ['rollers-needed', 'rolling-area-rate'],
   usedAt: ['roll-lift'],
-  most: true,
+  enough: 'no-larger',
 });

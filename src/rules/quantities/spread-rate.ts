@@ -21,4 +21,5 @@ export default quantity({
   plausible: { min: { number: 20, unit: 'lb/yd2' }, max: { number: 1500, unit: 'lb/yd2' } },
   asks: 'How many pounds a square yard is that?',
   beside: ['patch-depth', 'unit-weight'],
+  enough: 'the-same',
 });

@@ -64,4 +64,5 @@ export default quantity({
   usedAt: ['tack'],
   note: 'As sprayed, water and all; what stays is the residual.',
   caution: 'Hot and slick: face shield on, traffic kept off it, drains covered; read the safety data sheet.',
+  enough: 'the-same',
 });

@@ -30,5 +30,5 @@ export default quantity({
   asks: 'How far does one tank go?',
   beside: ['tank-volume', 'tack-rate', 'tank-time'],
   usedAt: ['tack'],
-  most: true,
+  enough: 'no-larger',
 });

@@ -21,5 +21,5 @@ export default quantity({
   bare: false,
   beside: ['tank-volume', 'pump-rate'],
   usedAt: ['tack'],
-  most: true,
+  enough: 'no-larger',
 });

@@ -51,5 +51,5 @@ export default quantity({
   usedAt: ['roll-lift'],
   note: 'An estimate, off by a quarter or more either way; from the temperature behind the blade, not on the truck; no sun.',
   caution: 'Thin hot lifts cool in minutes: the roller goes right behind the blade.',
-  most: true,
+  enough: 'no-larger',
 });

@@ -25,5 +25,5 @@ export default quantity({
   asks: 'How many trips can a truck make?',
   beside: ['cycle-time', 'work-hours'],
   usedAt: ['order-and-check'],
-  most: true,
+  enough: 'no-larger',
 });

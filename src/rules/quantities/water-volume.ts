@@ -21,4 +21,5 @@ export default quantity({
   beside: ['emulsion-volume', 'dilution', 'tack-volume'],
   usedAt: ['tack'],
   caution: 'Dilute only where the buyer allows it, once: water into the emulsion, never into cutback or hot asphalt.',
+  enough: 'the-same',
 });

@@ -16,4 +16,5 @@ export default quantity({
   asks: 'How wide is the row at the base?',
   beside: ['windrow-height', 'windrow-section'],
   usedAt: ['windrow'],
+  enough: 'the-same',
 });

@@ -16,4 +16,5 @@ export default quantity({
   asks: 'How high is the row?',
   beside: ['windrow-base', 'windrow-section'],
   usedAt: ['windrow'],
+  enough: 'the-same',
 });

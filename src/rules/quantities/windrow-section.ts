@@ -28,4 +28,5 @@ export default quantity({
   beside: ['windrow-mass-per-100ft', 'windrow-height', 'windrow-base'],
   usedAt: ['windrow'],
   note: 'A heap lies looser than a laid mat, so a row this size holds a little less: go by the tons in each 100 ft.',
+  enough: 'the-same',
 });
