@@ -43,14 +43,20 @@ export const breaks: ReadonlySet<string> = new Set([
   ...askingHeads,
 ]);
 
-/** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure. */
+/** Words that give a figure to the thing before them: "loads at 20 tons", "loads of 15". */
+const leads: ReadonlySet<string> = new Set(['at', 'of']);
+
+/** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure or gives it away. */
 export function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {
   const collect = (step: 1 | -1): string[] => {
     const words: string[] = [];
     for (let i = at + step; words.length < reach; i += step) {
       const token = sentence.tokens[i];
       if (token?.kind !== 'word' || breaks.has(token.head)) break;
-      const next = step === 1 && words.length === 0;
+      const next =
+        step === 1
+          ? words.length === 0
+          : i === at - 2 && leads.has((sentence.tokens[at - 1] as { head?: string }).head ?? '');
       if (!isSmall(token, sentence.small)) words.push(spent.has(i) && !next ? '' : token.head);
     }
     return words;

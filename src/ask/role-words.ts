@@ -24,6 +24,7 @@ export function wordScore(
   words: Words,
   record: QuantityRecord,
   { weak: weakWords, byWord }: Context,
+  isInField = true,
 ): { word: number; weak: number } {
   const { roles, setting, units, dimension } = record;
   const best = (found: readonly string[], wanted: readonly string[] | undefined, most: number): number => {
@@ -43,7 +44,7 @@ export function wordScore(
     words.next && roles?.beside?.includes(words.next) ? (dimension === 'count' ? weights.counted : weights.beside) : 0,
   );
   if (after === 0 && isOfOther(figure, words, record, byWord)) return { word: 0, weak: 0 };
-  if (word > 0) return { word: word + (setting ? weights.setting : 0), weak: 0 };
+  if (word > 0) return { word: word + (setting && isInField ? weights.setting : 0), weak: 0 };
   const [next] = words.before;
   return { word, weak: next && weakWords.has(next) && roles?.before?.includes(next) ? weights.weak : 0 };
 }

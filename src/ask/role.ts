@@ -124,7 +124,7 @@ function optionOf(
     )
   )
     return undefined;
-  const { word, weak } = wordScore(figure, words, record, context);
+  const { word, weak } = wordScore(figure, words, record, context, isInSetting(record, sentence));
   const place = placeInGroup(figure, all, record, context.sides);
   const group = place > 0 ? weights.group : place < 0 ? weights.outOfGroup : 0;
   const told =

@@ -25,6 +25,7 @@ import { assigned, figuresInTitles, titleAsked } from './titles.ts';
 import { whyGoal } from './why-goal.ts';
 import { askingHeads, figureAsks } from './wording/asking.ts';
 import { suits } from './work-goals.ts';
+import { workable } from './workable.ts';
 
 /** What a question was taken to mean. */
 export interface Understanding {
@@ -77,7 +78,12 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const sought =
     only || (past.goal !== undefined && isSameAgain(sentence, found[0]))
       ? undefined
-      : notYetSaid(engine, sentence, found, take, past.goal !== undefined);
+      : workable(
+          engine,
+          notYetSaid(engine, sentence, found, take, past.goal !== undefined),
+          sentence.figures.length > 1 ? found : [],
+          take,
+        );
   const titled = only || sentence.places.has('@check') ? undefined : titleAsked(sentence, engine.titles);
   const named = namedUnits(items);
   const old = engine.goalNamed(past.goal ?? '');

@@ -23,8 +23,9 @@ const singular = new Set(['inch', 'pulgada']);
  */
 export function isOneInch(tokens: Tokens, i: number, number: number, side: Side | undefined): boolean {
   const word = at(tokens, i);
-  if (!side || !word.gap || !singular.has(word.text)) return false;
+  if (!word.gap || !singular.has(word.text)) return false;
   const part = readAndPart(tokens, i + 1) !== undefined;
+  if (!side) return part && number >= mostInches;
   if (!part && !throughWords.has(at(tokens, afterHyphen(tokens, i + 1)).text)) return false;
   if (side.count > 1) return side.bare && number > side.number && number >= (part ? leastLong : mostDug);
   if (number >= mostInches) return true;

@@ -13,7 +13,7 @@ export default quantity({
     after: ['apart', 'spacing', 'between'],
     before: ['every', 'spacing', 'apart', 'cone', 'device', 'spaced', 'each', 'drum'],
   },
-  setting: ['cone', 'device', 'tangent'],
+  setting: ['cone', 'device', 'drum', 'tangent'],
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How far apart do the cones stand?',

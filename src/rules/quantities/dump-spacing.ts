@@ -23,7 +23,7 @@ export default quantity({
     'feet between dump|load',
   ],
   roles: { after: ['apart', 'spacing'], before: ['every', 'apart', 'spacing'] },
-  setting: ['dump', 'apart', 'spacing'],
+  setting: ['dump', 'apart', 'load', 'pile', 'windrow'],
   bare: { us: 'ft', metric: 'm' },
   plausible: { min: { number: 3, unit: 'ft' }, max: { number: 2, unit: 'mi' } },
   asks: 'How far apart do we dump?',

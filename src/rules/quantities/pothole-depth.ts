@@ -10,7 +10,7 @@ export default quantity({
   because: 'Measured at the deepest, below the road round it: the deeper, the likelier that the base has gone too.',
   sources: [ltpp('potholes')],
   roles: { after: ['deep', 'depth'], before: ['depth', 'deep'] },
-  setting: ['pothole'],
+  setting: ['pothole', 'hole'],
   bare: { us: 'in', metric: 'mm' },
   question: {
     text: 'How deep is the pothole at its deepest?',

@@ -10,7 +10,7 @@ export default quantity({
   because: 'Mean of its width and its length; with the depth it gives how severe the hole is.',
   sources: [astmPci('potholes', 'restated')],
   roles: { after: ['across', 'wide', 'diameter'], before: ['diameter'] },
-  setting: ['pothole'],
+  setting: ['pothole', 'hole'],
   bare: { us: 'in', metric: 'mm' },
   plausible: { min: { number: 2, unit: 'in' }, max: { number: 10, unit: 'ft' } },
 });
