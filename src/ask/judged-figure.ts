@@ -12,7 +12,9 @@ import type { Taken } from './taken.ts';
  * means the lift. Where what the limit is on would be worked out from the limit's own bound, it would hold whatever was
  * said, and say nothing.
  */
-export function withJudged({ knowledge }: Engine, goal: Goal | undefined, taken: Taken): Taken {
+export function withJudged(engine: Engine, goal: Goal | undefined, taken: Taken): Taken {
+  const { knowledge } = engine;
+  if (goal?.kind === 'quantity') return withBound(engine, goal, taken);
   const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
   if (!rule || taken.facts.some(({ quantity }) => quantity === rule.on.id)) return taken;
   const ownBound = givenForBound(knowledge, rule, taken);
@@ -45,4 +47,24 @@ function givenForBound(knowledge: Knowledge, rule: LimitRecord, { fresh, facts }
     const others = facts.filter((each) => each !== fact);
     return Boolean(solve(knowledge.network, startOf(knowledge, knownFrom(others))).get(fact.quantity)?.by);
   });
+}
+
+/**
+ * "Buffer 360, flagger taper 100, patch 400: sign to sign" tells how long the buffer is to be, and nobody's judgement is
+ * asked: where what is sought rests on the bound that a limit works out, and not on what it judges, the figure is of the bound.
+ */
+function withBound({ knowledge, near }: Engine, goal: Goal, taken: Taken): Taken {
+  const { limits, quantities } = knowledge;
+  const steps = near(goal);
+  let now = taken;
+  for (const rule of limits.values()) {
+    const fact = now.fresh.find(({ quantity }) => quantity === rule.on.id);
+    if (!fact || steps.has(rule.on.id)) continue;
+    const [bound, ...others] = boundsOf(rule).filter(
+      (id) => (steps.get(id) ?? 0) > 0 && quantities.get(id)?.default === undefined,
+    );
+    if (bound === undefined || others.length > 0 || now.facts.some(({ quantity }) => quantity === bound)) continue;
+    now = moved(now, fact, bound);
+  }
+  return now;
 }

@@ -164,6 +164,9 @@ function isTagged(tokens: readonly Token[]): boolean {
   return (after?.kind === 'mark' && after.text === '?') || (before?.kind === 'mark' && before.text === ',');
 }
 
+/** How a word ends that speaks of several. */
+const isMany = /[^s]s$/;
+
 /** Words read into heads; an alias of several words becomes one token. */
 function joinPhrases(items: readonly Item[], vocabulary: Vocabulary): Token[] {
   const tokens: Token[] = [];
@@ -175,7 +178,8 @@ function joinPhrases(items: readonly Item[], vocabulary: Vocabulary): Token[] {
       const phrase = vocabulary.phrase(run(items, i), 0);
       const last = items[i + (phrase?.length ?? 1) - 1]!;
       const head = phrase?.head ?? (isRightThere(items, i) ? 'right-there' : vocabulary.head(item.text));
-      tokens.push({ kind: 'word', head, at: [item.at[0], last.at[1]] });
+      const many = last.kind === 'word' && isMany.test(last.text) ? ({ many: true } as const) : {};
+      tokens.push({ kind: 'word', head, at: [item.at[0], last.at[1]], ...many });
       i += (phrase?.length ?? 1) - 1;
     }
   }

@@ -6,7 +6,7 @@ import { cueIndex, heardIn } from './cue-index.ts';
 import { laid } from './laid.ts';
 import type { Span } from './reply.ts';
 import type { Sentence } from './sentence.ts';
-import { isSmall } from './token.ts';
+import { isCount, isSmall } from './token.ts';
 import { tradeCue } from './trade-cue.ts';
 import { lastWords, ordinals, stepAsks, stepFrames } from './wording/step-asks.ts';
 
@@ -143,7 +143,9 @@ export function liftFigures(sentence: Sentence): { readonly lift?: number; reado
   const { tokens, places, after } = sentence;
   const whole = (at: number): boolean => {
     const token = tokens[at];
-    return token?.kind === 'figure' && !token.figure.unit && Number.isInteger(token.figure.number);
+    return (
+      token?.kind === 'figure' && !token.figure.unit && Number.isInteger(token.figure.number) && !isCount(tokens, at)
+    );
   };
   const lift = (places.get('lift') ?? []).map((at) => at + 1).find((at) => whole(at) || isOne(tokens[at]));
   if (lift === undefined || !stageSaid(sentence)) return {};

@@ -2,7 +2,7 @@ import { numberWords } from '../calc/read/number-words.ts';
 import { read } from '../calc/read/read.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
-import { isSmall, type Token } from './token.ts';
+import { isCount, isSmall, type Token } from './token.ts';
 import type { Vocabulary } from './vocabulary.ts';
 
 /** Quantities by their titles in head words, found by the last word; made when first asked for. */
@@ -60,6 +60,9 @@ const keyOf = (token: Token): string =>
 /** The most words looked at. */
 const longestTitle = 10;
 
+/** Marks that a title can hold. */
+const insideTitles = new Set([',', '(', ')']);
+
 /** Small words that may stand between a title and its figure. */
 const joins = new Set(['is', 'was', 'are', 'of']);
 
@@ -82,7 +85,7 @@ function titleBefore(
   const places: number[] = [];
   for (let i = at - 1; i >= 0 && before.length < longestTitle; i--) {
     const token = tokens[i]!;
-    if (token.kind === 'mark' && token.text === ',') continue;
+    if (token.kind === 'mark' && insideTitles.has(token.text)) continue;
     if (token.kind !== 'word' && token.kind !== 'figure') break;
     if (isSmall(token, small)) continue;
     before.push(keyOf(token));
@@ -94,7 +97,8 @@ function titleBefore(
       : titles()
           .get(before[0]!)
           ?.find(({ words }) => words.every((word, i) => before[words.length - 1 - i] === word));
-  return found && (found.words.length > 1 || isAssignment(tokens, small, found.words.length))
+  const isWhole = found && (found.words.length > 1 || isAssignment(tokens, small, found.words.length));
+  return found && (isWhole || (found.record.dimension === 'count' && isCount(tokens, at)))
     ? { record: found.record, from: places[found.words.length - 1]! }
     : undefined;
 }
@@ -147,7 +151,8 @@ export function titleAsked({ tokens, places, small }: Sentence, titles: Titles):
   const asked = rest
     .slice(0, end < 0 ? rest.length : end)
     .filter((token) => token.kind !== 'mark' && !isSmall(token, small));
-  if (asked.length === 0 || asked.every(({ kind }) => kind !== 'word') || places.has('that')) return undefined;
+  if (asked.length === 0 || asked.every(({ kind }) => kind !== 'word')) return undefined;
+  if (rest.some((token) => token.kind === 'word' && token.head === 'that')) return undefined;
   const words = asked.map(keyOf);
   return titles()
     .get(words.at(-1)!)

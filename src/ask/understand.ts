@@ -84,7 +84,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
           sentence.figures.length > 1 ? found : [],
           take,
         );
-  const titled = only || sentence.places.has('@check') ? undefined : titleAsked(sentence, engine.titles);
+  const titled = only ? undefined : titleAsked(sentence, engine.titles);
   const named = namedUnits(items);
   const old = engine.goalNamed(past.goal ?? '');
   const why =

@@ -18,7 +18,10 @@ export function conflicts(
   const { network, defaults, relations } = knowledge;
   return contradictions(network, solved, defaults, about).filter(({ method, against }) => {
     const isPlan = (id: string | undefined): boolean => (id !== undefined && relations.get(id)?.plan) ?? false;
+    // A plan that stands in where the better one is not at hand: the lift that was said, taken for the whole depth.
+    const isGuess = (id: string | undefined): boolean => isPlan(id) && relations.get(id!)?.second === true;
     if (isPlan(method.relation.id) || isPlan(solved.get(method.finds)?.by?.relation.id)) return false;
+    if ([...restsOn(solved, method.needs)].some((id) => isGuess(solved.get(id)?.by?.relation.id))) return false;
     if (goal !== undefined && against === goal) return false;
     if (method.relation.second && bettered(knowledge, solved, method.finds)) return false;
     return against !== undefined || !goesRound(solved, [method.finds, ...method.needs]);

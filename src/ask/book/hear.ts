@@ -3,7 +3,7 @@ import { type Cue, isHeard, readCue } from '../cue.ts';
 import type { Engine } from '../engine.ts';
 import type { Span } from '../reply.ts';
 import type { Sentence } from '../sentence.ts';
-import type { Token } from '../token.ts';
+import { isCount, type Token } from '../token.ts';
 import { labelFillers, labelWords, progressWords, talkCues } from '../wording/book-talk.en.ts';
 
 export type TalkCommand = keyof typeof talkCues;
@@ -46,6 +46,7 @@ function labelIn({ tokens, small }: Sentence, { byWord }: Engine): HeardOfBook['
     if (unit || unclear || group !== undefined || form || low !== undefined || !Number.isInteger(number) || number < 1)
       continue;
     const after = tokens[next + 1];
+    if (isCount(tokens, next)) continue;
     const role = after?.kind === 'word' && !small.has(after.head) ? byWord.get(after.head) : undefined;
     if (role?.some((record) => record.inGroup || record.plain)) continue;
     return { text: String(number), at: span };

@@ -3,7 +3,7 @@ import { napa } from '../sources-craft.ts';
 
 export default quantity({
   id: 'haul-time',
-  title: 'haul one way',
+  title: 'time of the haul, one way',
   dimension: 'time',
   units: { us: 'min', metric: 'min' },
   rounding: { us: 'whole', metric: 'whole' },

@@ -10,4 +10,5 @@ export default quantity({
   because: 'Between two columns of the table the steeper one errs long; beyond the last one nothing is published.',
   sources: [californiaManual('Table 6B-2(CA)')],
   bare: false,
+  plausible: { min: { number: 0, unit: '%' }, max: { number: 9, unit: '%' } },
 });

@@ -3,7 +3,7 @@ import { virginia } from '../sources-craft.ts';
 
 export default quantity({
   id: 'tack-used',
-  title: 'tack sprayed',
+  title: 'tack used',
   dimension: 'volume',
   units: { us: 'gal', metric: 'L' },
   rounding: { us: 'whole', metric: 'whole' },

@@ -7,7 +7,7 @@ import { virginia } from '../sources-craft.ts';
 
 export default relation({
   id: 'tack-rate-used',
-  title: 'rate from the tack sprayed',
+  title: 'rate from the tack used',
   finds: tackRate,
   by: over(tackUsed, tackArea),
   plan: true,

@@ -7,7 +7,7 @@ import { navyBasic } from '../sources-craft.ts';
 
 export default relation({
   id: 'tack-used-from-tank',
-  title: 'tack sprayed, from what was in the tank and what is left',
+  title: 'tack used, from what was in the tank and what is left',
   finds: tackUsed,
   by: minus(tankVolume, stickAfter),
   because: 'What is gone from the tank is on the road.',

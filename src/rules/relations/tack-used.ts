@@ -7,7 +7,7 @@ import { navyBasic } from '../sources-craft.ts';
 
 export default relation({
   id: 'tack-used',
-  title: 'tack sprayed, from two sticks',
+  title: 'tack used, from two sticks',
   finds: tackUsed,
   by: minus(stickBefore, stickAfter),
   because: 'What is gone from the tank is on the road.',
