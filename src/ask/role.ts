@@ -43,23 +43,27 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const named = (titled && context.meant?.get(titled.id)) ?? titled;
   const unit =
     named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
-  if (named && titled && unit && !context.sought.has(named.id) && isPlausible(asRole(figure, titled), unit, titled))
-    return [
-      {
-        record: named,
-        figure: asRole(figure, named),
-        unit,
-        unitAssumed: isUnitAssumed(figure, named, unit),
-        score: weights.title,
-        told: true,
-      },
-    ];
+  const byTitle: Option | undefined =
+    named && unit && !context.sought.has(named.id)
+      ? {
+          record: named,
+          figure: asRole(figure, named),
+          unit,
+          unitAssumed: isUnitAssumed(figure, named, unit),
+          score: weights.title,
+          told: true,
+        }
+      : undefined;
+  if (byTitle && titled && isPlausible(asRole(figure, titled), byTitle.unit, titled)) return [byTitle];
   const options: Option[] = [];
   for (const record of candidates(figure, words, context)) {
     if (counted !== undefined && record.dimension !== 'count') continue;
     const option = optionOf(sentence, shareIn(figure, names, record), words, record, all, context);
     if (option && option.score >= enough) options.push(option);
   }
+  // Of no size that it has, and of nothing else that a word tells, one side of a patch for another aside: it is asked again.
+  const isOther = ({ told, record }: Option): boolean => told && !(named?.inGroup && record.inGroup);
+  if (byTitle && !options.some(isOther)) return [byTitle];
   return preferJudged(options, figure, context)
     .sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1))
     .slice(0, kept);

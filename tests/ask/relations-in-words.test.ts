@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
+import { engine } from '../../src/ask/engine.ts';
 import { evaluate, factsOf } from '../../src/calc/expression.ts';
 import { isolate } from '../../src/calc/isolate.ts';
 import { fromBase, toBase } from '../../src/calc/quantity.ts';
@@ -35,6 +36,11 @@ function unknownsOf({ by, finds, bothWays, keeps = [] }: RelationRecord): string
 const askings = [...knowledge.relations.values()].flatMap((record) =>
   unknownsOf(record).map((unknown) => [`${record.id}: ${unknown}`, factsIn(record), unknown] as const),
 );
+
+test('no two quantities are read alike by their titles', () => {
+  const read = [...engine.titles().values()].flat().map(({ words }) => words.join(' '));
+  expect(read.filter((title, at) => read.indexOf(title) !== at)).toEqual([]);
+});
 
 describe('with all the others stated, each quantity of a relation can be asked in words', () => {
   test.each(askings)('%s', (name, facts, unknown) => {

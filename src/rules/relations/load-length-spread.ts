@@ -16,6 +16,12 @@ export default relation({
   sources: [virginia('ch. 9, p. 9-2')],
   examples: [
     {
+      given: { 'truck-payload': [15, 'ton'], 'patch-width': [12, 'ft'], 'spread-rate': [110, 'lb/yd2'] },
+      finds: [204.5455, 'ft'],
+      within: 1e-6,
+      source: 'worked by hand: 30,000 lb ÷ (12 ÷ 9 × 110) lb a foot',
+    },
+    {
       given: { 'truck-payload': [132940, 'lb'], 'patch-width': [26, 'ft'], 'spread-rate': [170, 'lb/yd2'] },
       finds: [270.69, 'ft'],
       within: 1e-4,

@@ -15,6 +15,11 @@ export default relation({
   sources: [armyPaving('plant-mix example')],
   examples: [
     {
+      given: { 'full-length': [300, 'ft'], 'patch-width': [12, 'ft'] },
+      finds: [3600, 'ft2'],
+      source: 'worked by hand: 300 × 12',
+    },
+    {
       given: { 'full-length': [650, 'ft'], 'patch-width': [110, 'ft'] },
       finds: [71500, 'ft2'],
       source: 'Subcourse EN5459 (US Army), plant-mix example: 650 × 110 ft',
