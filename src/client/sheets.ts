@@ -15,11 +15,13 @@ export function add(answers: Answers, entry: Entry, before: Entry | undefined): 
   document.querySelector('.opening')?.remove();
   const region = log();
   region.setAttribute('aria-busy', 'true');
-  if (before) calm(region);
+  if (before) notLatest(region);
   list().append(item(answers.sheetHtml(entry, true, ticks)));
   region.setAttribute('aria-busy', 'false');
   showKnown(answers, entry);
-  document.getElementById('latest')?.scrollIntoView({ block: 'start' });
+  const latest = document.getElementById('latest');
+  latest?.scrollIntoView({ block: 'start' });
+  if (before && latest) calm(region, latest);
 }
 
 /** Puts another answer in the place of the last one. */
@@ -50,9 +52,14 @@ function list(): HTMLOListElement {
   return made;
 }
 
-/** The entry that was the latest offers nothing to send any more; what can be changed in it still can. */
-function calm(region: HTMLElement): void {
-  for (const each of region.querySelectorAll('.buttons')) each.remove();
+/** The entries before the latest offer nothing to send any more; what can be changed in them still can. They are out of sight, and what is read stays where it is. */
+function calm(region: HTMLElement, latest: HTMLElement): void {
+  const at = latest.getBoundingClientRect().top;
+  for (const each of region.querySelectorAll('li:not(:last-child) > .entry :is(.buttons, .gap)')) each.remove();
+  scrollBy(0, latest.getBoundingClientRect().top - at);
+}
+
+function notLatest(region: HTMLElement): void {
   const heading = region.querySelector('#latest');
   heading?.removeAttribute('id');
   heading?.removeAttribute('tabindex');

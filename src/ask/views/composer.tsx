@@ -17,7 +17,10 @@ export function Composer({ draft, error, carried }: Props) {
         <input type="hidden" name={name} value={value} />
       ))}
       <div class="status" id="status" role="status" />
-      <label for="question">{page.question}</label>
+      <p class="top">
+        <label for="question">{page.question}</label>
+        <a href="#known">{page.facts}</a>
+      </p>
       {error && (
         <p class="error" id="error">
           {error}

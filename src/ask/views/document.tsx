@@ -55,6 +55,8 @@ export function documentOf({ title, dress, also, version, kind, children }: Prop
         <meta name="viewport" content="width=device-width, initial-scale=1, interactive-widget=resizes-content" />
         <meta name="color-scheme" content="light dark" />
         <title>{title}</title>
+        {/* Shown once the head of the page is here whole, so that no part of it pushes another aside. */}
+        <link rel="expect" href="#head" blocking="render" />
         <link rel="stylesheet" href={dress.stylesheet} />
         {also && <link rel="stylesheet" href={dress[also]} />}
         <link rel="icon" href={dress.icon} type="image/svg+xml" />
@@ -86,7 +88,7 @@ export type Screen = 'ask' | 'job' | 'sheet' | 'quiz' | 'cards' | 'rules' | 'wor
 /** Name and screens, the same on every page. */
 export function Header({ at, children }: { readonly at?: Screen; readonly children?: Child }) {
   return (
-    <header>
+    <header id="head">
       <p class="name">
         <b>{page.name}</b> <span>{page.what}</span>
       </p>

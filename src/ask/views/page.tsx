@@ -47,7 +47,7 @@ export function askPage(props: AskPage): string {
         </Header>
         <main>
           <h1 class="away">{page.title()}</h1>
-          <div class="column">
+          <div class="column talk">
             {notices.map((notice) => (
               <p class="notice" role="status">
                 {notice}
