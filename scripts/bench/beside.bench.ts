@@ -13,7 +13,7 @@ import { read } from '../../src/calc/read/read.ts';
 import { methodsOf } from '../../src/calc/relation.ts';
 import { type Known, network, solve } from '../../src/calc/solve.ts';
 import { judgeLimit } from '../../src/rules/judge.ts';
-import { knowledge, optionFact, startOf } from '../../src/rules/knowledge.ts';
+import { knowledge, optionFact } from '../../src/rules/knowledge.ts';
 import {
   type Condition,
   type Figure,
@@ -21,6 +21,7 @@ import {
   type LimitRecord,
   type QuantityRecord,
 } from '../../src/rules/shapes.ts';
+import { whatFollows } from '../../src/rules/start.ts';
 import { type Figures, median, timeEach } from './measure.ts';
 import { questions } from './questions.ts';
 
@@ -66,7 +67,7 @@ async function searching(): Promise<Figures> {
 /** Every limit on one job. The other engine has the same bounds and conditions as rules, made once. */
 async function judging(): Promise<Figures> {
   const limits = [...knowledge.limits.values()];
-  const solved = solve(knowledge.network, startOf(knowledge, patch));
+  const solved = whatFollows(knowledge, patch);
   const facts = Object.fromEntries([...solved].map(([id, { value }]) => [id, value]));
   const other = new Engine(limits.flatMap(asRules), { allowUndefinedFacts: true });
   const taken = await timeEach(
@@ -114,7 +115,7 @@ async function multiplying(): Promise<Figures> {
       multiply(multiply(multiply(unit(300, 'ft'), unit(12, 'ft')), unit(2, 'in')), unit('110 lb / (yd^2 in)')).toNumber(
         'ton',
       ),
-    ours: () => solve(knowledge.network, startOf(knowledge, patch)).get('premix-mass')!.value,
+    ours: () => whatFollows(knowledge, patch).get('premix-mass')!.value,
     // A thousand at once: one alone is shorter than the clock can tell.
     floor: () => {
       let sum = 0;

@@ -1,9 +1,9 @@
 import { read } from '../calc/read/read.ts';
 import type { Item } from '../calc/read/reading.ts';
-import { restsOn, solve } from '../calc/solve.ts';
+import { restsOn } from '../calc/solve.ts';
 import { conflicts } from '../rules/conflicts.ts';
 import { FileFault } from '../rules/file-parts.ts';
-import { startOf } from '../rules/knowledge.ts';
+import { whatFollows } from '../rules/start.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer, hasReason } from './answer.ts';
 import { isOfPatch, jobWith, withPatch } from './book/talk-book.ts';
@@ -136,7 +136,7 @@ function answered(engine: Engine, asked: Asked): Reply {
       rules: { version: engine.knowledge.version },
       job: jobWith(emptyJob, job.book),
     };
-  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts), understood.open));
+  const solved = whatFollows(engine.knowledge, knownFrom(facts), understood.open);
   const voice = {
     knowledge: engine.knowledge,
     solved,
@@ -191,7 +191,7 @@ function withoutSupposed({ knowledge }: Engine, goal: Goal | undefined, facts: r
 function upToDate({ knowledge }: Engine, understood: Understanding): Understanding {
   let { facts } = understood;
   for (let tries = 0; tries < 3 && facts.some(({ fresh }) => !fresh) && facts.some(({ fresh }) => fresh); tries++) {
-    const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+    const solved = whatFollows(knowledge, knownFrom(facts));
     const [clash] = conflicts(knowledge, solved, understood.goal?.id);
     const roots = clash && restsOn(solved, [clash.method.finds, ...clash.method.needs]);
     const kept = facts.filter((fact) => fact.fresh || !roots?.has(fact.quantity));

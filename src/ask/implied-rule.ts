@@ -1,7 +1,7 @@
-import { solve } from '../calc/solve.ts';
 import { judgePractice } from '../rules/judge.ts';
-import { type Knowledge, startOf } from '../rules/knowledge.ts';
+import type { Knowledge } from '../rules/knowledge.ts';
 import type { PracticeRecord } from '../rules/shapes.ts';
+import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { type Fact, knownFrom } from './facts.ts';
 import type { Goal, Scored } from './goal.ts';
@@ -30,7 +30,7 @@ export function impliedPractice(knowledge: Knowledge, sentence: Sentence, fresh:
 /** False for a rule whose conditions are settled otherwise: no water in cutback, where the tack is emulsion. */
 function applies(knowledge: Knowledge, rule: PracticeRecord, fresh: readonly Fact[]): boolean {
   if (!rule.when) return true;
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(fresh)));
+  const solved = whatFollows(knowledge, knownFrom(fresh));
   return judgePractice(rule, solved).status !== 'not-applicable';
 }
 
@@ -81,7 +81,7 @@ export function judgedInstead(
   const taken = take(found);
   if (!taken.fresh.some((fact) => 'unit' in fact))
     return isTold ? undefined : impliedPractice(knowledge, sentence, taken.fresh);
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(taken.facts)));
+  const solved = whatFollows(knowledge, knownFrom(taken.facts));
   const meant = solved.has(found.id) ? undefined : impliedLimit(knowledge, sentence, take(undefined));
   const rule = meant && knowledge.limits.get(meant.id);
   return rule && isTold && !isSettled(engine, rule, take(meant)) ? undefined : meant;

@@ -1,8 +1,8 @@
 import type { NamedUnit } from '../calc/read/named-units.ts';
-import { restsOn, solve } from '../calc/solve.ts';
+import { restsOn } from '../calc/solve.ts';
 import { type Unit, unitRow } from '../calc/units.ts';
-import { startOf } from '../rules/knowledge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
+import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { knownFrom } from './facts.ts';
 import type { Goal } from './goal.ts';
@@ -56,7 +56,7 @@ export function impliedGoal({ knowledge }: Engine, named: readonly NamedUnit[], 
   const { facts, fresh } = take(undefined);
   const given = new Set(fresh.flatMap((fact) => ('unit' in fact ? [fact.quantity] : [])));
   if (given.size === 0) return undefined;
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+  const solved = whatFollows(knowledge, knownFrom(facts));
   const served = [...knowledge.quantities.values()]
     .filter(({ id, cues, dimension }) => cues && dimensions.has(dimension) && !given.has(id) && solved.get(id)?.by)
     .filter(({ units }) => named.some(({ unit }) => isNatural(unit, [units.us, units.metric])))

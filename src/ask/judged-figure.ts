@@ -1,7 +1,8 @@
-import { restsOn, solve } from '../calc/solve.ts';
+import { restsOn } from '../calc/solve.ts';
 import { boundsOf } from '../rules/judge.ts';
-import { type Knowledge, startOf } from '../rules/knowledge.ts';
+import type { Knowledge } from '../rules/knowledge.ts';
 import type { LimitRecord } from '../rules/shapes.ts';
+import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { type Fact, knownFrom } from './facts.ts';
 import type { Goal } from './goal.ts';
@@ -19,7 +20,7 @@ export function withJudged(engine: Engine, goal: Goal | undefined, taken: Taken)
   if (!rule || taken.facts.some(({ quantity }) => quantity === rule.on.id)) return taken;
   const ownBound = givenForBound(knowledge, rule, taken);
   if (ownBound) return moved(taken, ownBound, rule.on.id);
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(taken.facts)));
+  const solved = whatFollows(knowledge, knownFrom(taken.facts));
   const on = solved.get(rule.on.id);
   const bounds = [rule.max, rule.min].flatMap((bound) => (bound && 'id' in bound ? [bound.id] : []));
   if (!on?.by || !bounds.some((bound) => on.assumed.includes(bound))) return taken;
@@ -45,7 +46,7 @@ function givenForBound(knowledge: Knowledge, rule: LimitRecord, { fresh, facts }
   return fresh.find((fact) => {
     if (!bounds.includes(fact.quantity)) return false;
     const others = facts.filter((each) => each !== fact);
-    return Boolean(solve(knowledge.network, startOf(knowledge, knownFrom(others))).get(fact.quantity)?.by);
+    return Boolean(whatFollows(knowledge, knownFrom(others)).get(fact.quantity)?.by);
   });
 }
 

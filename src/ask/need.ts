@@ -1,5 +1,5 @@
-import { type Solved, solve } from '../calc/solve.ts';
-import { startOf } from '../rules/knowledge.ts';
+import type { Solution, Solved } from '../calc/solve.ts';
+import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { type Fact, knownFrom } from './facts.ts';
 
@@ -8,9 +8,9 @@ export function needOf(
   { knowledge }: Engine,
   facts: readonly Fact[],
   id: string,
-): { need: Solved; solved: Map<string, Solved>; others: Fact[] } | undefined {
+): { need: Solved; solved: Solution; others: Fact[] } | undefined {
   const others = facts.filter((fact) => fact.quantity !== id);
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(others)));
+  const solved = whatFollows(knowledge, knownFrom(others));
   const need = solved.get(id);
   return need?.by ? { need, solved, others } : undefined;
 }

@@ -1,6 +1,6 @@
 import { fromBase } from '../calc/quantity.ts';
-import { type Solved, solve } from '../calc/solve.ts';
-import { startOf } from '../rules/knowledge.ts';
+import type { Solution, Solved } from '../calc/solve.ts';
+import { whatFollows } from '../rules/start.ts';
 import { type Fact, givenOf, jobFacts, knownFrom, merge } from './facts.ts';
 import type { Voice } from './judging.ts';
 import { blank } from './refusal.ts';
@@ -74,14 +74,13 @@ function withoutCount({ engine: { knowledge } }: Scene, part: Understanding, par
   return { ...part, facts: part.facts.filter((fact) => !isCount(fact)) };
 }
 
-const solveFor = ({ engine: { knowledge } }: Scene, facts: readonly Fact[]) =>
-  solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+const solveFor = ({ engine: { knowledge } }: Scene, facts: readonly Fact[]) => whatFollows(knowledge, knownFrom(facts));
 
 function summedReply(
   scene: Scene,
   id: string,
   each: readonly Understanding[],
-  solved: readonly ReadonlyMap<string, Solved>[],
+  solved: readonly Solution[],
   found: readonly Solved[],
 ): Reply {
   const { voice, understood, job, engine } = scene;

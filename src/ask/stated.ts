@@ -1,7 +1,6 @@
-import { solve } from '../calc/solve.ts';
 import { boundsOf, judgeLimit } from '../rules/judge.ts';
-import { startOf } from '../rules/knowledge.ts';
 import type { LimitRecord } from '../rules/shapes.ts';
+import { whatFollows } from '../rules/start.ts';
 
 import { type Engine, soughtBy } from './engine.ts';
 import { knownFrom } from './facts.ts';
@@ -15,7 +14,7 @@ const settles = new Set(['ok', 'caution', 'stop']);
 /** True where what was taken settles a limit. */
 export function isSettled(engine: Engine, rule: LimitRecord, taken: Taken): boolean {
   const { facts } = withJudged(engine, { kind: 'limit', id: rule.id }, taken);
-  const solved = solve(engine.knowledge.network, startOf(engine.knowledge, knownFrom(facts)));
+  const solved = whatFollows(engine.knowledge, knownFrom(facts));
   return settles.has(judgeLimit(rule, solved).status);
 }
 

@@ -1,5 +1,5 @@
-import { restsOn, solve } from '../calc/solve.ts';
-import { startOf } from '../rules/knowledge.ts';
+import { restsOn } from '../calc/solve.ts';
+import { whatFollows } from '../rules/start.ts';
 import type { Cue } from './cue.ts';
 import type { Engine } from './engine.ts';
 import { knownFrom } from './facts.ts';
@@ -33,7 +33,7 @@ export function workable(
   /** How many of the figures given a goal is worked out from; undefined where it cannot be. */
   function ledTo(goal: Scored): number | undefined {
     const { facts, fresh } = take(goal, goal.cue);
-    const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+    const solved = whatFollows(knowledge, knownFrom(facts));
     if (!solved.get(goal.id)?.by) return undefined;
     const rests = restsOn(solved, [goal.id]);
     return fresh.filter((fact) => 'unit' in fact && rests.has(fact.quantity)).length;

@@ -1,5 +1,5 @@
 import { type Ends, ends } from './ends.ts';
-import type { Known, Solved } from './fact.ts';
+import type { Known, Solution, Solved } from './fact.ts';
 import type { Method } from './relation.ts';
 import type { Network } from './spread.ts';
 
@@ -27,7 +27,7 @@ const tolerance = 0.02;
  */
 export function contradictions(
   net: Network,
-  solved: ReadonlyMap<string, Solved>,
+  solved: Solution,
   defaults: readonly Known[] = [],
   about?: ReadonlySet<string>,
 ): Contradiction[] {

@@ -1,7 +1,7 @@
-import type { Solved } from './fact.ts';
+import type { Solution, Solved } from './fact.ts';
 
 /** The steps that led to a quantity, each after those it rests on. */
-export function derivation(solved: ReadonlyMap<string, Solved>, goal: string, into: Solved[] = []): Solved[] {
+export function derivation(solved: Solution, goal: string, into: Solved[] = []): Solved[] {
   const fact = solved.get(goal);
   if (!fact || into.includes(fact)) return into;
   if (fact.by) {
@@ -12,7 +12,7 @@ export function derivation(solved: ReadonlyMap<string, Solved>, goal: string, in
 }
 
 /** Quantities that these rest on, themselves included: given figures, defaults, and what was worked out on the way. */
-export function restsOn(solved: ReadonlyMap<string, Solved>, goals: readonly string[]): Set<string> {
+export function restsOn(solved: Solution, goals: readonly string[]): Set<string> {
   const found = new Set<string>();
   const walk = (id: string): void => {
     const fact = solved.get(id);

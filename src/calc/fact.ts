@@ -28,3 +28,9 @@ export interface Solved {
   /** The relation that found it; absent for a figure that was given or assumed. */
   readonly by?: Method;
 }
+
+/** Facts by their ids, with all that follows from them. */
+export interface Solution extends Iterable<readonly [id: string, fact: Solved]> {
+  readonly get: (id: string) => Solved | undefined;
+  readonly has: (id: string) => boolean;
+}

@@ -1,4 +1,4 @@
-import { derivation, type Known, type Network, reworked, type Solved, solve } from './solve.ts';
+import { derivation, type Known, type Network, reworked, type Solution, type Solved, solve } from './solve.ts';
 
 /** How the quantities wanted follow from facts of certain ids. */
 interface Way {
@@ -19,7 +19,7 @@ export function solver(
   net: Network,
   wanted: readonly string[],
   complete: (facts: readonly Known[]) => readonly Known[],
-): (facts: readonly Known[]) => ReadonlyMap<string, Solved> {
+): (facts: readonly Known[]) => Solution {
   const ways = new Map<string, Way>();
   return (facts) => {
     let key = '';
@@ -43,7 +43,7 @@ export function solver(
 /** Ways that are kept; a job has as many as its patches were told of in different words. */
 const mostWays = 200;
 
-function wayTo(solved: ReadonlyMap<string, Solved>, wanted: readonly string[], facts: readonly Known[]): Way {
+function wayTo(solved: Solution, wanted: readonly string[], facts: readonly Known[]): Way {
   const steps: Solved[] = [];
   for (const id of wanted) derivation(solved, id, steps);
   const given = new Set(facts.map(({ id }) => id));

@@ -12,9 +12,11 @@ export interface Network {
   readonly ids: readonly string[];
   /** Methods that the quantity at each place is needed by. */
   readonly usedBy: readonly (readonly number[])[];
-  /** Place of the quantity that each method finds, and how many it needs. */
+  /** Place of the quantity that each method finds, and of those it needs. */
   readonly finds: readonly number[];
-  readonly needs: Uint8Array;
+  readonly needs: readonly (readonly number[])[];
+  /** What the step of each method costs, its needs aside; one that needs nothing is never taken. */
+  readonly steps: readonly number[];
 }
 
 /** Joins methods to a network. Order of the methods breaks ties, so give them in order of relation id. */
@@ -30,15 +32,20 @@ export function network(methods: readonly Method[], counted: Iterable<string> = 
     usedBy.push([]);
     return ids.push(id) - 1;
   };
+  const needs: number[][] = [];
   const finds = methods.map((method, at) => {
-    for (const id of method.needs) usedBy[placeOf(id)]!.push(at);
+    needs.push(method.needs.map(placeOf));
+    for (const place of needs[at]!) usedBy[place]!.push(at);
     const others = finding.get(method.finds);
     if (others) others.push(at);
     else finding.set(method.finds, [at]);
     return placeOf(method.finds);
   });
-  const needs = Uint8Array.from(methods, (method) => method.needs.length);
-  return { methods, finding, counted: new Set(counted), places, ids, usedBy, finds, needs };
+  const steps = methods.map(({ needs, relation }) => {
+    if (needs.length === 0) return Number.POSITIVE_INFINITY;
+    return relation.second ? cost.step + cost.secondChoice : cost.step;
+  });
+  return { methods, finding, counted: new Set(counted), places, ids, usedBy, finds, needs, steps };
 }
 
 /** A way a quantity can be had. */
@@ -64,7 +71,7 @@ export const cost = { asking: 1e8, lastResort: 1e6, assuming: 1e4, secondChoice:
  * costs what its needs cost together, a step, and more when it is of second choice.
  */
 export function spread(net: Network, sources: readonly Reached[], settle: (reached: Reached) => boolean): void {
-  const waiting = net.needs.slice();
+  const waiting = Uint8Array.from(net.needs, (needs) => needs.length);
   const spent = new Float64Array(net.methods.length);
   const done = new Uint8Array(net.ids.length);
   const queue = new Queue(sources);
@@ -74,8 +81,7 @@ export function spread(net: Network, sources: readonly Reached[], settle: (reach
     for (const at of net.usedBy[next.place]!) {
       spent[at]! += next.cost;
       if (--waiting[at]! > 0 || done[net.finds[at]!]) continue;
-      const second = net.methods[at]!.relation.second ? cost.secondChoice : 0;
-      queue.put({ place: net.finds[at]!, cost: spent[at]! + cost.step + second, method: at });
+      queue.put({ place: net.finds[at]!, cost: spent[at]! + net.steps[at]!, method: at });
     }
   }
 }
@@ -86,10 +92,10 @@ function before(a: Reached, b: Reached): boolean {
 }
 
 /** A binary heap. */
-class Queue {
+export class Queue {
   private readonly heap: Reached[] = [];
 
-  constructor(items: readonly Reached[]) {
+  constructor(items: readonly Reached[] = []) {
     for (const item of items) this.put(item);
   }
 

@@ -1,7 +1,7 @@
-import { type Contradiction, contradictions, restsOn, type Solved } from '../calc/solve.ts';
+import { type Contradiction, contradictions, restsOn, type Solution, type Solved } from '../calc/solve.ts';
 import type { Knowledge } from './knowledge.ts';
 
-type Facts = ReadonlyMap<string, Solved>;
+type Facts = Solution;
 
 /**
  * Facts that cannot all be so, as the records have it. Of what the relations contradict this leaves out plans and rules

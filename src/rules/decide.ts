@@ -1,10 +1,10 @@
 import { compare, toBase } from '../calc/quantity.ts';
-import type { Solved } from '../calc/solve.ts';
+import type { Solution, Solved } from '../calc/solve.ts';
 import { optionFact } from './knowledge.ts';
 import type { ChoiceRecord, Figure, QuantityRecord } from './shapes.ts';
 import type { Decision, DefectRecord, Finding, Measured } from './shapes-work.ts';
 
-type Facts = ReadonlyMap<string, Solved>;
+type Facts = Solution;
 
 /** Which repair suits, or what must be known first to tell. */
 export type Choice =

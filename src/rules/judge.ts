@@ -1,5 +1,5 @@
 import { compare, toBase } from '../calc/quantity.ts';
-import type { Solved } from '../calc/solve.ts';
+import type { Solution, Solved } from '../calc/solve.ts';
 import { optionFact } from './knowledge.ts';
 import {
   type ChoiceRecord,
@@ -28,7 +28,7 @@ export interface Judgement {
   readonly needs: readonly string[];
 }
 
-type Facts = ReadonlyMap<string, Solved>;
+type Facts = Solution;
 
 /** Every quantity that a limit holds its figure against, in any of its cases. */
 export const boundsOf = ({ max, min, cases = [] }: LimitRecord): string[] =>

@@ -116,32 +116,6 @@ function rowRelations(record: ChoiceTable, option: string): RelationRecord[] {
 /** The fact that a figure was said, not worked out; a relation that holds only then needs it. */
 export const saidFact = (quantity: string): string => `${quantity} said`;
 
-/** What the solver starts from: the facts given, the mark on each that was said, and the defaults but for choices settled otherwise and those `left` open. */
-export function startOf(
-  { defaults, conditional }: Pick<Knowledge, 'defaults' | 'conditional'>,
-  facts: readonly Known[],
-  left?: ReadonlySet<string>,
-): Known[] {
-  const said = facts.filter(({ assumed }) => !assumed).map(({ id }): Known => ({ id: saidFact(id), value: 1 }));
-  const settled = new Set(facts.flatMap(({ id }) => choiceOf(id) ?? []));
-  const open = defaults.filter(({ id }) => !settled.has(choiceOf(id) ?? '') && !left?.has(id));
-  const known = new Set(facts.map(({ id }) => id));
-  for (const { id } of open) if (choiceOf(id)) known.add(id);
-  const other = new Map(conditional.flatMap((record) => defaultAmid(record, known)).filter(([id]) => !left?.has(id)));
-  const bare = open.filter(({ id }) => !other.has(id));
-  return [...facts, ...said, ...bare, ...[...other.values()].filter((fact) => fact !== undefined)];
-}
-
-/** The default that stands in the place of the plain one while a choice is settled so; undefined beside the id where none does. */
-function defaultAmid(record: QuantityRecord, known: ReadonlySet<string>): (readonly [string, Known | undefined])[] {
-  const other = record.defaultWhen!.find(({ when }) =>
-    when.every(({ choice, is }) => is.some((option) => known.has(optionFact(choice.id, option)))),
-  );
-  if (!other) return [];
-  const { figure } = other;
-  return [[record.id, figure && knownOf(record.id, { ...figure, last: record.default?.last ?? false })]];
-}
-
 /** The title of an option; its id where no record knows it. */
 export const optionTitle = (choices: ReadonlyMap<string, ChoiceRecord>, choice: string, option: string): string =>
   choices.get(choice)?.options.find(({ id }) => id === option)?.title ?? option;
@@ -175,7 +149,7 @@ function methodsUnder(record: RelationRecord): Method[] {
 const defaultOf = (record: QuantityRecord): Known[] => (record.default ? [knownOf(record.id, record.default)] : []);
 
 /** A default as the solver takes it. */
-function knownOf(id: string, figure: NonNullable<QuantityRecord['default']>): Known {
+export function knownOf(id: string, figure: NonNullable<QuantityRecord['default']>): Known {
   const base = (number: number) => of(number, figure.unit).base;
   const { number, low = number, high = number, last = false } = figure;
   return { id, value: base(number), low: base(low), high: base(high), assumed: true, last };

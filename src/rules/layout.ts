@@ -1,5 +1,5 @@
 import { fromBase, roundUp } from '../calc/quantity.ts';
-import type { Solved } from '../calc/solve.ts';
+import type { Solution } from '../calc/solve.ts';
 import type { Unit } from '../calc/units.ts';
 import { type PartId, partNames, type Side } from './layout-names.ts';
 import type { LayoutKind, Plan } from './layout-plan.ts';
@@ -88,11 +88,7 @@ export function needsOfLayout(kind: LayoutKind, work = 'patch-length'): string[]
  * order in which traffic of the closed lane meets them; the length of it all; and what the truck carries. Distances in
  * `unit` (feet). A quantity that is not known is named in `needs`, and then nothing is laid out.
  */
-export function layoutOf(
-  kind: LayoutKind,
-  facts: ReadonlyMap<string, Solved>,
-  options: LayoutOptions = {},
-): ZoneLayout {
+export function layoutOf(kind: LayoutKind, facts: Solution, options: LayoutOptions = {}): ZoneLayout {
   const { unit = 'ft', work = 'patch-length' } = options;
   const needs = needsOfLayout(kind, work).filter((id) => !facts.has(id));
   if (needs.length) return { kind, places: [], total: 0, unit, devices: [], needs };

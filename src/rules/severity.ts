@@ -1,10 +1,10 @@
 import { compare, toBase } from '../calc/quantity.ts';
-import type { Solved } from '../calc/solve.ts';
+import type { Solution } from '../calc/solve.ts';
 import { measured, settled } from './decide.ts';
 import type { Figure, Source } from './shapes.ts';
 import type { DefectRecord, SeverityBySight, SeverityClass, SeverityGrid, SeverityScale } from './shapes-work.ts';
 
-type Facts = ReadonlyMap<string, Solved>;
+type Facts = Solution;
 
 /** How severe a defect is by one published scheme. */
 export interface Severity {

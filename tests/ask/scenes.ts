@@ -7,7 +7,7 @@ import type { Scene } from '../../src/ask/scene.ts';
 import { understand } from '../../src/ask/understand.ts';
 import { unitsOf } from '../../src/ask/units.ts';
 import { solve } from '../../src/calc/solve.ts';
-import { startOf } from '../../src/rules/knowledge.ts';
+import { startOf } from '../../src/rules/start.ts';
 
 /** All that an answer to a question is made from, as at the start of a job. */
 export function sceneOf(question: string, units?: UnitSystem, engine: Engine = shipped): Scene {

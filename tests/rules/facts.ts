@@ -1,8 +1,9 @@
 import { toBase } from '../../src/calc/quantity.ts';
 import { type Known, solve } from '../../src/calc/solve.ts';
 import type { Unit } from '../../src/calc/units.ts';
-import { type Knowledge, knowledge, knowledgeOf, optionFact, startOf } from '../../src/rules/knowledge.ts';
+import { type Knowledge, knowledge, knowledgeOf, optionFact } from '../../src/rules/knowledge.ts';
 import type { Facts, RelationRecord } from '../../src/rules/shapes.ts';
+import { startOf } from '../../src/rules/start.ts';
 
 /** Facts of an example as the solver takes them. */
 export function knownOf(facts: Facts): Known[] {

@@ -6,8 +6,9 @@ import { fromBase, toBase } from '../../src/calc/quantity.ts';
 import { methodsOf } from '../../src/calc/relation.ts';
 import { contradictions, type Known, solve } from '../../src/calc/solve.ts';
 import { type Unit, unitRow, units } from '../../src/calc/units.ts';
-import { knowledge, startOf } from '../../src/rules/knowledge.ts';
+import { knowledge } from '../../src/rules/knowledge.ts';
 import type { Facts, RelationExample, RelationRecord } from '../../src/rules/shapes.ts';
+import { startOf } from '../../src/rules/start.ts';
 import { alone, knownOf } from './facts.ts';
 import { oneWay } from './one-way.ts';
 

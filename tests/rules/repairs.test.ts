@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toBase } from '../../src/calc/quantity.ts';
-import type { Solved } from '../../src/calc/solve.ts';
+import type { Solution } from '../../src/calc/solve.ts';
 import { solve } from '../../src/calc/solve.ts';
 import type { Unit } from '../../src/calc/units.ts';
 import { decide, holds } from '../../src/rules/decide.ts';
-import { knowledge, optionFact, startOf } from '../../src/rules/knowledge.ts';
+import { knowledge, optionFact } from '../../src/rules/knowledge.ts';
 import { severityOf } from '../../src/rules/severity.ts';
 import type { ChoiceRecord } from '../../src/rules/shapes.ts';
+import { startOf } from '../../src/rules/start.ts';
 import { work } from '../../src/rules/work.ts';
 
 const contract = {
@@ -20,7 +21,7 @@ const contract = {
 type Given = Readonly<Record<string, string | readonly [number, Unit]>>;
 
 /** Facts as the engine has them, defaults of choices included. */
-function facts(given: Given): Map<string, Solved> {
+function facts(given: Given): Solution {
   const known = Object.entries(given).map(([id, said]) =>
     typeof said === 'string'
       ? { id: optionFact(id, said), value: 1 }

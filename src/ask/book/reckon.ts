@@ -1,7 +1,7 @@
 import { solver } from '../../calc/plan.ts';
-import type { Solved } from '../../calc/solve.ts';
+import type { Solution } from '../../calc/solve.ts';
 import { FileFault } from '../../rules/file-parts.ts';
-import { startOf } from '../../rules/knowledge.ts';
+import { startOf } from '../../rules/start.ts';
 import { withAgency } from '../agency.ts';
 import type { Engine } from '../engine.ts';
 import { type Fact, knownFrom, merge } from '../facts.ts';
@@ -24,7 +24,7 @@ export const patchFigures = [
 export type PatchFigure = (typeof patchFigures)[number];
 
 /** Works the figures of a set of facts, in base units. */
-export type Reckon = (facts: readonly Fact[]) => ReadonlyMap<string, Solved>;
+export type Reckon = (facts: readonly Fact[]) => Solution;
 
 const made = new WeakMap<Engine, Reckon>();
 

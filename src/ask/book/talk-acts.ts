@@ -1,6 +1,5 @@
 import { toBase } from '../../calc/quantity.ts';
-import { solve } from '../../calc/solve.ts';
-import { startOf } from '../../rules/knowledge.ts';
+import { whatFollows } from '../../rules/start.ts';
 import { type Fact, jobFacts, knownFrom, merge } from '../facts.ts';
 import { emptyJob } from '../job.ts';
 import { blank } from '../refusal.ts';
@@ -98,15 +97,12 @@ export function laid(scene: BookScene, patch: TalkPatch): Reply | undefined {
   const { engine, job, tell } = scene;
   const { knowledge } = engine;
   const { fresh } = reread(scene);
-  const solved = solve(
-    knowledge.network,
-    startOf(
-      knowledge,
-      knownFrom(
-        merge(
-          patchFacts(patch, knowledge),
-          fresh.filter(({ quantity }) => quantity !== 'premix-mass'),
-        ),
+  const solved = whatFollows(
+    knowledge,
+    knownFrom(
+      merge(
+        patchFacts(patch, knowledge),
+        fresh.filter(({ quantity }) => quantity !== 'premix-mass'),
       ),
     ),
   );

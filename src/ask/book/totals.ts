@@ -1,7 +1,7 @@
 import { roundUp, toBase } from '../../calc/quantity.ts';
-import { missing, type Solved, solve } from '../../calc/solve.ts';
+import { missing, type Solution } from '../../calc/solve.ts';
 import { conflicts } from '../../rules/conflicts.ts';
-import { startOf } from '../../rules/knowledge.ts';
+import { startOf, whatFollows } from '../../rules/start.ts';
 import type { Engine } from '../engine.ts';
 import { type Fact, knownFrom } from '../facts.ts';
 import { factsFor, type PatchFigure, patchFigures, reckoning } from './reckon.ts';
@@ -18,7 +18,7 @@ export interface Ends {
 export interface PatchTotals {
   readonly patch: Patch;
   readonly facts: readonly Fact[];
-  readonly solved: ReadonlyMap<string, Solved>;
+  readonly solved: Solution;
   readonly figures: Readonly<Partial<Record<PatchFigure, Ends>>>;
   /** What would have to be told for its tons to be known. */
   readonly missing: readonly string[];
@@ -48,7 +48,7 @@ export interface Totals {
   readonly laid: number;
   readonly days: readonly DayPlan[];
   /** What the job as a whole comes to: costs, hours, devices, from the sums and what was told of the job. */
-  readonly job: ReadonlyMap<string, Solved>;
+  readonly job: Solution;
   readonly defaults: readonly string[];
   /** Patches that are not in the sums. */
   readonly open: readonly PatchTotals[];
@@ -76,10 +76,7 @@ export function totalsOf(engine: Engine, sheet: Sheet): Totals {
   }
   const laid = sheet.loads.reduce((sum, load) => sum + massOf(load), 0);
   const undone = known.filter(({ patch }) => !patch.done);
-  const job = solve(
-    engine.knowledge.network,
-    startOf(engine.knowledge, knownFrom([...withoutSums(sheet.facts), ...sumFacts(sums, laid)])),
-  );
+  const job = whatFollows(engine.knowledge, knownFrom([...withoutSums(sheet.facts), ...sumFacts(sums, laid)]));
   return {
     patches,
     sums,

@@ -1,6 +1,5 @@
 import { roundUp, toBase } from '../../calc/quantity.ts';
-import { solve } from '../../calc/solve.ts';
-import { startOf } from '../../rules/knowledge.ts';
+import { whatFollows } from '../../rules/start.ts';
 import { type Fact, knownFrom, merge } from '../facts.ts';
 import type { Reply, TalkPatch } from '../reply.ts';
 import { understand } from '../understand.ts';
@@ -40,7 +39,7 @@ export function yieldReply(scene: BookScene, progress: NonNullable<HeardOfBook['
       )
     : rest.facts.filter((fact) => !fact.fresh);
   const facts = merge(old, fresh);
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+  const solved = whatFollows(knowledge, knownFrom(facts));
   const placed = solved.get('placed-mass');
   const [atYield, leftAtYield] = [solved.get('mass-at-yield'), solved.get('left-at-yield')];
   if (!placed || !atYield || !leftAtYield) return undefined;

@@ -1,5 +1,5 @@
 import { toBase } from '../../calc/quantity.ts';
-import type { Solved } from '../../calc/solve.ts';
+import type { Solution } from '../../calc/solve.ts';
 
 /** What the mix laid so far tells about the rest of a patch, in base units. */
 export interface YieldCheck {
@@ -24,7 +24,7 @@ export interface YieldCheck {
 const readable = toBase(1 / 16, 'in');
 
 /** The yield check of a patch from what was worked out of it. Undefined while tons down, depth or tons needed are not known. */
-export function yieldCheck(solved: ReadonlyMap<string, Solved>): YieldCheck | undefined {
+export function yieldCheck(solved: Solution): YieldCheck | undefined {
   const [placed, depth, meant, figured, atYield, leftAtYield] = [
     'placed-mass',
     'placed-depth',

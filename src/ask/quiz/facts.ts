@@ -1,8 +1,9 @@
 import { of, toBase } from '../../calc/quantity.ts';
-import { derivation, type Known, type Solved, solve } from '../../calc/solve.ts';
+import { derivation, type Known, type Solved } from '../../calc/solve.ts';
 import type { Unit } from '../../calc/units.ts';
-import { type Knowledge, optionFact, optionTitle, startOf } from '../../rules/knowledge.ts';
+import { type Knowledge, optionFact, optionTitle } from '../../rules/knowledge.ts';
 import type { Facts, Source } from '../../rules/shapes.ts';
+import { whatFollows } from '../../rules/start.ts';
 import type { UnitSystem } from '../reply.ts';
 import { say } from '../say.ts';
 import type { Voice } from '../voice.ts';
@@ -21,7 +22,7 @@ export function voiceOf(knowledge: Knowledge, facts: Facts, units: UnitSystem = 
   };
   return {
     knowledge,
-    solved: solve(knowledge.network, startOf(knowledge, known)),
+    solved: whatFollows(knowledge, known),
     unit,
     isGiven: (id) => typeof facts[id] === 'object',
   };

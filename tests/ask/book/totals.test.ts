@@ -10,7 +10,7 @@ import { engine } from '../../../src/ask/engine.ts';
 import { knownFrom } from '../../../src/ask/facts.ts';
 import { solve } from '../../../src/calc/solve.ts';
 import type { Unit } from '../../../src/calc/units.ts';
-import { startOf } from '../../../src/rules/knowledge.ts';
+import { startOf } from '../../../src/rules/start.ts';
 
 type Line = readonly [line: string, set: Change['set']];
 const is = (number: number, unit: Unit) => ({ number, unit });
