@@ -7,7 +7,7 @@ import { whatFollows } from '../rules/start.ts';
 import { namingAgency, withAgency } from './agency.ts';
 import { answer, hasReason } from './answer.ts';
 import { isOfPatch, jobWith, withPatch } from './book/talk-book.ts';
-import { aboutPatch, bookReply } from './book/talk-reply.ts';
+import { aboutPatch, bookReply, type SheetOfBook } from './book/talk-reply.ts';
 import { commandsIn } from './commands.ts';
 import { conversion } from './convert.ts';
 import { emergencyIn } from './emergency.ts';
@@ -20,9 +20,10 @@ import { patchesReply } from './patches.ts';
 import { problemWith } from './problems.ts';
 import { type Priced, ratedReply, ratesIn } from './rates/answer.ts';
 import { blank, refuse } from './refusal.ts';
-import type { Job, Reply, Request } from './reply.ts';
+import type { Job, Reply, Request, TalkBook } from './reply.ts';
 import type { Parts } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
+import { isStatement } from './stated.ts';
 import { hearSurvey, mostReadings } from './survey/hear.ts';
 import { surveyed, withSurvey } from './survey/in-force.ts';
 import { askAboutSurvey, tellSurvey } from './survey/tell.ts';
@@ -49,8 +50,9 @@ export function asksForQuiz({ vocabulary, small }: Engine, question: string): bo
  * reply's `job` is to be sent with the next question. Never throws on what a person sends; a question that cannot be
  * answered gets a reply that says why.
  */
-export function askIn(engine: Engine, request: Request, parts: Parts): Reply {
-  const job = jobKnownTo(engine, request.job);
+export function askIn(engine: Engine, request: Request, parts: Parts, onto?: Onto): Reply {
+  const sent = jobKnownTo(engine, request.job);
+  const job = onto ? { ...(sent ?? emptyJob), facts: onto.facts, book: onto.book } : sent;
   const items = typeof request.question === 'string' && !request.units ? readOnce(request.question) : undefined;
   const emergency = parts.cards?.named(request.question)
     ? undefined
@@ -59,8 +61,17 @@ export function askIn(engine: Engine, request: Request, parts: Parts): Reply {
   const notes = [job ? undefined : en.jobDropped, request.lang === 'es' ? en.englishOnly : undefined].filter(
     (note) => note !== undefined,
   );
-  const reply = ruledBy(engine, { request, job: job ?? emptyJob, parts, items });
+  const reply = ruledBy(engine, { request, job: job ?? emptyJob, parts, items, onto });
   return notes.length ? { ...reply, text: [...notes, reply.text].join('\n') } : reply;
+}
+
+/** A job that a talk is held on, in the place of what the talk has put on one itself. */
+export interface Onto {
+  /** Facts of the talk under those of the job. */
+  readonly facts: Job['facts'];
+  /** Its patches, however many they are. */
+  readonly book: TalkBook;
+  readonly sheetOf: SheetOfBook;
 }
 
 /** What was asked, with all that answering it takes. */
@@ -72,6 +83,7 @@ interface Asked {
   readonly items: readonly Item[] | undefined;
   /** What it was taken to mean, where that is settled. */
   readonly heard?: Priced['heard'];
+  readonly onto?: Onto | undefined;
 }
 
 const readOnce = (question: string): Item[] => read(question.slice(0, longestQuestion));
@@ -97,7 +109,7 @@ function rated(engine: Engine, asked: Asked): Reply {
 }
 
 function answered(engine: Engine, asked: Asked): Reply {
-  const { request: sent, job, parts } = asked;
+  const { request: sent, job, parts, onto } = asked;
   const { question } = sent;
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
@@ -106,10 +118,10 @@ function answered(engine: Engine, asked: Asked): Reply {
   if (readings === 'too-many') return refuse('out-of-range', surveyWords.tooMany(mostReadings), job, engine);
   const request = readings ? { ...sent, question: readings.question } : sent;
   const heard = asked.heard ?? understand(engine, request, job, readings?.fresh ? undefined : asked.items);
-  const told = bookReply(engine, request, job, heard);
+  const told = bookReply(engine, request, job, heard, onto?.sheetOf);
   if (told) return told;
   const patch = job.book && aboutPatch(engine, request, job, heard);
-  if (patch) return ofPatch(engine, patch, parts);
+  if (patch) return ofPatch(engine, patch, parts, !onto || isStatement(heard.sentence));
   const inForce = readings && withSurvey(readings, heard);
   const understood = upToDate(engine, inForce?.understood ?? heard);
   const { goal, facts, turn, stage, units, commands } = understood;
@@ -166,16 +178,17 @@ function answered(engine: Engine, asked: Asked): Reply {
 const isTalkAlone = ({ goal, goalKept, fresh, sentence }: Understanding): boolean =>
   (!goal || goalKept) && fresh.length === 0 && sentence.tokens.length <= 6;
 
-/** A question about one patch of the job, by its number: answered from its facts, and what is said of it is kept with it. */
+/** A question about one patch of the job, by its number: answered from its facts, and what is said of it is kept with it where it may be. */
 function ofPatch(
   engine: Engine,
   { request, job, patch }: NonNullable<ReturnType<typeof aboutPatch>>,
   parts: Parts,
+  keeps: boolean,
 ): Reply {
   const { book, ...alone } = job;
   const reply = answered(engine, { request, job: alone, parts, items: undefined });
   const own = reply.job.facts.filter(({ quantity }) => isOfPatch(engine.knowledge, quantity));
-  const told = reply.given.some(({ quantity }) => isOfPatch(engine.knowledge, quantity));
+  const told = keeps && reply.given.some(({ quantity }) => isOfPatch(engine.knowledge, quantity));
   const next = told ? withPatch(book, { ...patch, facts: own }) : book;
   const note = told ? talk.changed(patch.label) : talk.forPatch(patch.label);
   return { ...reply, text: `${note}\n${reply.text}`, job: jobWith(reply.job, next) };

@@ -1,9 +1,11 @@
 import { askIn, asksForQuiz } from '../ask/answering.ts';
+import { heardOfBook, speaksOfJob } from '../ask/book/hear.ts';
 import { engine } from '../ask/engine.ts';
 import { emptyJob } from '../ask/job.ts';
 import { blank } from '../ask/refusal.ts';
 import type { Job, Reply, Request } from '../ask/reply.ts';
 import type { Parts } from '../ask/scene.ts';
+import { understand } from '../ask/understand.ts';
 import type { Entry } from '../ask/views/entry.ts';
 import { KnownFacts } from '../ask/views/facts.tsx';
 import { Sheet } from '../ask/views/sheet.tsx';
@@ -25,17 +27,21 @@ export async function moreParts(): Promise<void> {
 export const isWhole = (): boolean => cards !== undefined && quiz !== undefined;
 
 /** True for a reply that is made of figures, which stands as it is without the cards. */
-const standsAlone = ({ kind }: Reply): boolean => kind === 'value' || kind === 'verdict';
+export const isStanding = ({ kind }: Reply): boolean => kind === 'value' || kind === 'verdict';
 
 /** Answers a question; what cards or a quiz may answer waits until they are here. */
 export async function answer(request: Request): Promise<Reply> {
   if (!isWhole() && !asksForQuiz(engine, request.question)) {
     const reply = askIn(engine, request, { quiz: noQuiz });
-    if (standsAlone(reply)) return reply;
+    if (isStanding(reply)) return reply;
   }
   if (!isWhole()) await moreParts();
   return askIn(engine, request, { ...(cards ? { cards } : {}), quiz: quiz ?? noQuiz });
 }
+
+/** True for what is about a job book or a patch of it. */
+export const isOfJob = (question: string): boolean =>
+  speaksOfJob(heardOfBook(understand(engine, { question }, emptyJob).sentence, engine));
 
 const noQuiz: Parts['quiz'] = () => ({
   ...blank,

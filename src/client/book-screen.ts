@@ -7,7 +7,9 @@ import { carryOver, keyOfForm } from './book-forms.ts';
 import { type KeptJob, keepJob, keepUnsent, keptJob, stampHere, unsentOf, wordsForNext } from './book-kept.ts';
 import { type PlaceOfJob, pageOf, withUnsent } from './book-page.ts';
 import { type Outcome, syncJob } from './book-sync.ts';
+import { dayHere } from './day.ts';
 import { dressOfPage } from './dress.ts';
+import { jobInHand, takeInHand } from './in-hand.ts';
 import { fieldsOf } from './quiz-show.ts';
 
 /** How often a page in sight asks for what others wrote. */
@@ -38,6 +40,7 @@ export class ScreenOfJob {
     if (this.job) {
       this.job = { ...this.job, at: Date.now() };
       await keepJob(this.job);
+      await this.inHand();
       const first = wordsForNext.take(this.place.key) as Partial<JobPage> | undefined;
       // What the server has just sent is newer than what is here, unless something waits.
       const byPhone = document.documentElement.dataset.page === 'shell';
@@ -56,6 +59,11 @@ export class ScreenOfJob {
     await this.sync();
   }
 
+  /** What is said where one asks goes to the job that was opened last. */
+  private async inHand(): Promise<void> {
+    if ((await jobInHand())?.key !== this.place.key) await takeInHand(this.place.key);
+  }
+
   private async load(): Promise<void> {
     this.job = await keptJob(this.place.key);
     this.waiting = await unsentOf(this.place.key);
@@ -64,7 +72,9 @@ export class ScreenOfJob {
   /** Sends and fetches; the page is drawn anew when there is something new to see. */
   private async sync(): Promise<void> {
     this.outcome = await syncJob(this.place.key);
+    const first = !this.job;
     await this.load();
+    if (first && this.job) await this.inHand();
     if (this.job) {
       const now = withUnsent(this.job, this.waiting);
       if (!this.ready) this.shown = now.slice(0, countShown());
@@ -99,16 +109,17 @@ export class ScreenOfJob {
       changes,
       seen: this.older.get(form) ?? this.shown,
       stamp: () => stampHere(now),
+      day: dayHere,
     });
     if ('fault' in done) return this.refuse(form, done.fault);
     if (!(await keepUnsent(this.place.key, done.changes))) this.outcome = { state: 'no-room' };
     await this.load();
-    const made = done.changes.at(-1);
+    const made = done.changes.map(({ id }) => id).join(' ');
     this.draw(
       {
         said: done.said,
         draft: done.draft,
-        ...(made && text('do') !== 'undo' ? { takeBack: made.id } : {}),
+        ...(made && text('do') !== 'undo' ? { takeBack: made } : {}),
       },
       form,
     );

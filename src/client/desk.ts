@@ -4,6 +4,7 @@ import type { Entry } from '../ask/views/entry.ts';
 import { talkOf } from '../ask/views/talk.ts';
 import { page as wording } from '../ask/wording/page.en.ts';
 import { engine, whyNone } from './engine.ts';
+import { jobInHand, takeInHand } from './in-hand.ts';
 import * as sheets from './sheets.ts';
 import { say } from './status.ts';
 import { type KeptTalk, keepTalk, lastTalk, newTalk } from './talks.ts';
@@ -13,6 +14,9 @@ import { en } from './wording/en.ts';
 const patience = 4000;
 /** Wet glass sends twice. */
 const twice = 700;
+
+/** Between two numbers of the talk lies what was said on a job. */
+const besides = 0.001;
 
 /** The conversation of this window, and what goes on at its question box. */
 export class Desk {
@@ -43,6 +47,7 @@ export class Desk {
   /** Takes up what is on the page, or what was asked on this phone before. */
   async open(): Promise<void> {
     const asked = new URLSearchParams(location.search).get('q');
+    if (await jobInHand()) void import('./on-job.ts').then(({ showJob }) => showJob());
     if (sheets.shown() > 0) await this.adopt();
     else if (asked) await this.take(asked);
     else await this.restore();
@@ -140,18 +145,35 @@ export class Desk {
     const units = this.units();
     const turn = { question, ...(units ? { units } : {}) };
     performance.mark('asked');
-    const reply = await loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
-    const entry: Entry = { number: before ? before.number + 1 : this.talk.first, ...turn, reply };
+    const request = { ...turn, ...(job === undefined ? {} : { job }) };
+    const told = (await jobInHand()) && (await (await import('./on-job.ts')).sayOnJob(request));
+    const reply = told ?? (await loaded.answer(request));
+    const number = before ? Math.floor(before.number) + 1 : this.talk.first;
+    // What was said on a job is written there: it takes no number of the talk's own, which is asked again when it is opened.
+    const entry: Entry = { number: told ? (before?.number ?? this.talk.first - 1) + besides : number, ...turn, reply };
     this.entries.push(entry);
     sheets.add(loaded, entry, before);
     performance.measure('answer', 'asked');
     if (!button?.name) this.box.value = '';
     say('');
+    if (told) await (await import('./on-job.ts')).showJob();
+    else if (!loaded.isStanding(reply) && loaded.isOfJob(question)) await this.offerJobs(question);
     this.carry();
     document.title = wording.title(question);
     // The answer gets the room that the keyboard took; with a real keyboard the cursor stays where it is.
     if (matchMedia('(pointer: coarse)').matches) this.box.blur();
     await this.save();
+  }
+
+  /** Told of a job where none is in hand: those of this phone are offered. */
+  private async offerJobs(question: string): Promise<void> {
+    const jobs = await (await import('./on-job.ts')).jobsToSayOn();
+    if (jobs.length === 0) return;
+    const act = (key: string) => () => {
+      this.sentLast = { question: '', at: 0 };
+      void takeInHand(key).then(() => this.take(question));
+    };
+    say(en.onWhichJob, ...jobs.map(({ key, name }) => ({ text: name, act: act(key) })));
   }
 
   private sendToServer(question: string, button?: HTMLButtonElement | null): void {
@@ -177,7 +199,7 @@ export class Desk {
   private async inOtherUnits(): Promise<void> {
     const last = this.entries.at(-1);
     const loaded = last && (await engine());
-    if (!last || !loaded) return;
+    if (!last || !loaded || !Number.isInteger(last.number)) return;
     const job = this.entries.at(-2)?.reply.job ?? this.talk.start;
     const units = this.units();
     const turn = { question: last.question, ...(units ? { units } : {}) };

@@ -149,6 +149,46 @@ test.each(['Letter', 'A4'] as const)(
   },
 );
 
+test('what is said where one asks goes to the job that is open, and is taken back by a word', {
+  timeout: 90_000,
+}, async () => {
+  const page = await open(job, 390);
+  await expect.poll(() => page.locator('#sync').textContent()).toContain('on the server');
+  await page.getByRole('link', { name: 'Ask or say something of this job' }).click();
+  await expect.poll(() => page.locator('#on-job').textContent()).toContain('On the job Spring list, CR 9');
+  const say = async (text: string): Promise<string> => {
+    const before = await page.locator('.entry').count();
+    await page.waitForTimeout(800);
+    await page.locator('#question').fill(text);
+    await page.locator('.composer .send').click();
+    await expect.poll(() => page.locator('.entry').count()).toBe(before + 1);
+    return (await page.locator('.entry').last().textContent()) ?? '';
+  };
+  expect(await say('we laid 12 tons on patch 2')).toContain('Patch 2: 12.0 tons laid, 12.0 tons down in all');
+  expect(await page.locator('#on-job').textContent()).toContain('Written last: Load');
+  expect(await say('how many tons for 100 x 10 ft at 1 in')).toContain('6.1 tons');
+  // Asked again when the page is opened again, it would be written twice.
+  await page.reload();
+  await page.locator('.entry').first().waitFor();
+  // 150 × 12 ft × 1.5 in at 110 lb/yd2/in are 16.5 tons, by hand.
+  expect(await say("what's left")).toContain('1 patch (2), 4.5 tons to lay');
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/ask-on-job-390.png` });
+  expect(await violationsOn(page)).toEqual([]);
+  const other = await open(job, 1280);
+  await expect.poll(() => other.locator('.patches').textContent(), { timeout: 20_000 }).toContain('down 12.0 tons');
+  expect(await say('undo')).toContain('Taken back');
+  await other.reload();
+  await expect.poll(() => other.locator('.patches').textContent(), { timeout: 20_000 }).not.toContain('down 12.0 tons');
+  await other.context().close();
+  await page.getByRole('button', { name: 'Leave it' }).click();
+  await expect.poll(() => page.locator('#on-job').count()).toBe(0);
+  // With no job in hand those of the phone are offered.
+  await say('we laid 3 tons on patch 2');
+  await page.getByRole('button', { name: 'Spring list, CR 9' }).click();
+  await expect.poll(() => page.locator('.entry').last().textContent()).toContain('3.0 tons laid, 3.0 tons down');
+  await page.context().close();
+});
+
 test('a talk is carried into a job, without script and with it', { timeout: 90_000 }, async () => {
   const bare = await open('/?q=how+many+tons+for+300+x+12+ft+at+2+in', 390, { javaScriptEnabled: false });
   await bare.getByRole('button', { name: 'Put it in a job book' }).click();

@@ -94,6 +94,41 @@ overBothEngines((_engine, place) => {
     }
   });
 
+  test('what is said on the page is written down once, said back, and taken back; nothing is written of a question', async () => {
+    const job = await start();
+    const say = async (text: string, more: Record<string, string> = {}): Promise<string> => {
+      const answer = await post(job, { ...form(await page(job), 'tell'), text, ...more });
+      return answer.text();
+    };
+    const fields = { ...form(await page(job), 'tell'), text: 'we laid 42 tons on patch 1' };
+    let html = '';
+    // Wet glass sends twice: the second time says the same, and nothing more is written.
+    for (let sent = 0; sent < 2; sent++) {
+      html = await (await post(job, fields)).text();
+      expect(html).toContain('Patch 1: 42.0 tons laid, 42.0 tons down in all.');
+    }
+    expect(await page(job)).toContain('Down so far: 42.0 tons.');
+    expect(await say("what's left")).toContain('3 patches (1, 2, 3), 24.6 tons to lay');
+    expect(await say('how many tons for patch 2')).toContain('13.8 tons');
+    expect(await say('we laid 42 tons on patch 9')).toContain('There is no patch 9 on the job. I have 1, 2, 3.');
+    const undo = /name="change" value="([^"]+)"/.exec(html)![1]!;
+    expect(await say('undo', { change: undo })).toContain('Taken back');
+    expect(await page(job)).not.toContain('Down so far');
+    expect(await say('mix is $85 a ton for the job')).not.toContain('The job: 3 patches');
+    expect(await page(job)).toContain('85');
+    const once = { ...form(await page(job), 'tell'), text: 'done with patches 2 and 3' };
+    for (let sent = 0; sent < 2; sent++) await post(job, once);
+    expect(await page(job)).toContain('Left: 1 patch,');
+    // A list sent twice is taken once.
+    const list = {
+      ...form(await page(job), 'import'),
+      text: 'station,length ft,width ft,depth in\n50+00,90,10,2\n60+00,90,10,2',
+    };
+    for (let sent = 0; sent < 2; sent++) await post(job, list);
+    expect((await page(job)).match(/<option value="patch\/[^"]+">\d+<\/option>/g)!.length % 5).toBe(0);
+    expect(await page(job)).toContain('Left: 3 patches,');
+  });
+
   test('two who edit what the other has not seen are both told, and either can settle it', async () => {
     const job = await start();
     const seen = await page(job);

@@ -125,7 +125,7 @@ overBothEngines((_engine, placeOf) => {
     // 300×12×2, 150×10×1.5 and 60×8×3 at 110 lb/yd2/in: 44, 13.75 and 8.8 tons, by hand.
     await main(office, /66\.6 tons in place/);
     await status(office, /All of it is on the server/);
-    await fill(office, 'Tell the job something', { text: 'mix is $85 a ton and trucks carry 12 tons' });
+    await fill(office, 'Say or ask something of the job', { text: 'mix is $85 a ton and trucks carry 12 tons' });
     await main(office, /Cost of the mix ordered: \$/);
     await status(office, /All of it is on the server/);
     await ready(office);

@@ -1,15 +1,17 @@
 import { jsonIn } from '../../rules/json.ts';
 import type { Engine } from '../engine.ts';
 import { emptyJob } from '../job.ts';
+import { longestQuestion } from '../longest.ts';
 import type { UnitSystem } from '../reply.ts';
 import { understand } from '../understand.ts';
 import { act as words } from '../wording/book-act.en.ts';
 import type { Actor, Done, Field, Refused } from './acting.ts';
-import { goneField, kindOf, removing, setting, undoing } from './book.ts';
+import { goneField, kindOf, removing, setting, undoingAll } from './book.ts';
 import { readListCell } from './cells.ts';
 import type { Cell } from './change.ts';
-import { fieldsOf, fieldType, isLineKind, type LineKind } from './fields.ts';
+import { fieldsOf, fieldType, isLineKind, type LineKind, newLine } from './fields.ts';
 import { importing } from './importing.ts';
+import { saidOnJob } from './on-job.ts';
 import { readCell } from './read-change.ts';
 import { engineFor, FileFault } from './reckon.ts';
 import { mayMake } from './roles.ts';
@@ -29,7 +31,7 @@ function doing(field: Field, actor: Actor): Done | Refused {
   const maker = () => ({ stamp: actor.stamp(), by: actor.by });
   switch (name) {
     case 'tell':
-      return told(field('text'), actor);
+      return tellOrAsk(field, actor);
     case 'import':
       return importing(field('text'), actor);
     case 'rules':
@@ -41,8 +43,8 @@ function doing(field: Field, actor: Actor): Done | Refused {
         said: [words.removed],
       };
     case 'undo': {
-      const change = undoing(actor.changes, field('change'), maker());
-      return change ? { changes: [change], said: [words.undone] } : { fault: words.notUndone };
+      const changes = undoingAll(actor.changes, field('change').split(' '), maker);
+      return changes.length > 0 ? { changes, said: [words.undone] } : { fault: words.notUndone };
     }
     case 'done':
     case 'open':
@@ -53,6 +55,25 @@ function doing(field: Field, actor: Actor): Done | Refused {
     default:
       return isLineKind(name) ? written(name, field, actor) : { fault: words.unknownAct };
   }
+}
+
+/** Facts of the job where all of it is such; else what is said or asked of its patches. */
+function tellOrAsk(field: Field, actor: Actor): Done | Refused {
+  const facts = told(field('text'), actor);
+  return 'fault' in facts || facts.said.length > 0 ? (said(field, actor) ?? facts) : facts;
+}
+
+/** What is said of the job's patches, as it would be said where one asks: "we laid 42 tons on patch 3", "what's left". */
+function said(field: Field, { role, changes, seen, stamp, by, day }: Actor): Done | Refused | undefined {
+  const last = field('change').split(' ').filter(Boolean);
+  const question = field('text').trim();
+  if (question === '' || question.length > longestQuestion) return undefined;
+  const done = saidOnJob({ question }, { role, changes, seen, stamp, by, day, last });
+  if (!done) return undefined;
+  const { reply } = done;
+  return reply.kind === 'unknown' || reply.kind === 'clarify'
+    ? { fault: reply.text }
+    : { changes: done.changes, said: reply.text.split('\n') };
 }
 
 /**
@@ -175,9 +196,6 @@ function written(kind: LineKind, field: Field, actor: Actor): Done | Refused {
 }
 
 const sizes = ['patch-length', 'patch-width', 'patch-depth', 'deepest-depth'];
-
-/** A line's name from the stamp of its first change: no two phones make the same one, and older lines sort first. */
-export const newLine = (kind: LineKind, stamp: string): string => `${kind}/${stamp.replaceAll('.', '-')}`;
 
 /** What was typed in a field, as its cells, or what is wrong with it. */
 function cellOf(

@@ -15,6 +15,8 @@ export interface Actor {
   /** A stamp for the next change, each later than the last. */
   readonly stamp: () => string;
   readonly by?: string | undefined;
+  /** The day that lies so many days back, where the maker stands. */
+  readonly day?: ((back: number) => string) | undefined;
 }
 
 export interface Done {

@@ -24,10 +24,11 @@ export interface AtHand {
   /** The changes that the page with the form was made from. */
   readonly seen: readonly Change[];
   readonly stamp: () => string;
+  readonly day: (back: number) => string;
 }
 
 /** Does what a form of the job page asks for; the same on the server and on the phone. */
-export function actOn(field: Field, { role, changes, seen, stamp }: AtHand): Done | Refused {
+export function actOn(field: Field, { role, changes, seen, stamp, day }: AtHand): Done | Refused {
   const now = fold(changes);
   const text: Field = (name) => field(name).replaceAll('\r\n', '\n');
   const initials = text('initials') || text('by');
@@ -39,5 +40,6 @@ export function actOn(field: Field, { role, changes, seen, stamp }: AtHand): Don
     now,
     by: /^\p{L}{1,4}$/u.test(initials) ? initials : undefined,
     stamp,
+    day,
   });
 }

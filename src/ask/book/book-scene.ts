@@ -5,7 +5,8 @@ import type { Job, Reply, Request, TalkBook } from '../reply.ts';
 import { type Understanding, understand } from '../understand.ts';
 import { en } from '../wording/en.ts';
 import type { HeardOfBook } from './hear.ts';
-import { jobWith } from './talk-book.ts';
+import type { Sheet } from './sheet.ts';
+import { jobWith, talkSheet } from './talk-book.ts';
 import type { Telling } from './telling.ts';
 
 /** All that an answer about the book is made from. */
@@ -17,7 +18,13 @@ export interface BookScene {
   /** The job as the last reply left it. */
   readonly job: Job;
   readonly tell: Telling;
+  /** The sheet of a book that is not the talk's own: how it would stand with what is told now. */
+  readonly sheetOf?: ((book: TalkBook) => Sheet) | undefined;
 }
+
+/** What the totals are worked from: the talk's own patches, or the whole of the job it is held on. */
+export const sheetIn = ({ sheetOf, understood, engine }: BookScene, book: TalkBook, facts = understood.facts): Sheet =>
+  sheetOf?.(book) ?? talkSheet(book, facts, engine.knowledge);
 
 /** A question with a part of it blanked: every other word keeps its place. */
 export const without = (question: string, [start, end]: readonly [number, number]): string =>
@@ -54,11 +61,12 @@ export function bookAnswer(
   };
 }
 
-/** The same question read without the label, so that its number is not taken for a size. */
+/** The same question read without the labels, so that no number of a patch is taken for a size. */
 export function reread({ engine, request, job, heard, understood }: BookScene): Understanding {
-  return heard.label
-    ? understand(engine, { ...request, question: without(request.question, heard.label.at) }, job)
-    : understood;
+  const { label, others } = heard;
+  if (!label) return understood;
+  const question = [label, ...others].reduce((text, { at }) => without(text, at), request.question);
+  return understand(engine, { ...request, question }, job);
 }
 
 /** A figure without a range. */

@@ -165,8 +165,8 @@ export function removing(book: Book, line: string, { stamp, by }: Maker): Change
 }
 
 /**
- * The change that takes another one back: each field it set holds again what it held before. Fields that somebody has
- * written since are left alone; undefined when that is all of them.
+ * The change that takes another one back: each field it set holds again what it held before, and a line that it began is
+ * off again. Fields that somebody has written since are left alone; undefined when that is all of them.
  */
 export function undoing(changes: readonly Change[], id: string, maker: Maker): Change | undefined {
   const undone = changes.find((change) => change.id === id);
@@ -174,6 +174,9 @@ export function undoing(changes: readonly Change[], id: string, maker: Maker): C
   const book = fold(changes);
   const before = fold(changes.filter((change) => change.id !== id)).lines.get(undone.line);
   const now = book.lines.get(undone.line)!;
+  // It began the line, and nobody has written in it since: the line goes with it.
+  const began = before === undefined && [...now.fields.values()].every(({ change }) => change === id);
+  if (began && undone.line !== 'job') return removing(book, undone.line, maker);
   const set: Record<string, Cell | null> = {};
   for (const field of Object.keys(undone.set)) {
     if (now.fields.get(field)?.change !== id) continue;
@@ -181,4 +184,14 @@ export function undoing(changes: readonly Change[], id: string, maker: Maker): C
       field === goneField ? (before?.fields.get(field)?.value ?? false) : (before?.fields.get(field)?.value ?? null);
   }
   return Object.keys(set).length === 0 ? undefined : setting(book, undone.line, set, maker);
+}
+
+/** The changes that take several back, the last of them first; those that were changed again since are left out. */
+export function undoingAll(changes: readonly Change[], ids: readonly string[], maker: () => Maker): Change[] {
+  const made: Change[] = [];
+  for (const id of [...ids].reverse()) {
+    const change = undoing([...changes, ...made], id, maker());
+    if (change) made.push(change);
+  }
+  return made;
 }

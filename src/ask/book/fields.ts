@@ -19,6 +19,9 @@ export type FieldType =
 export const lineKinds = ['job', 'patch', 'load', 'hours', 'tack', 'weather', 'event'] as const;
 export type LineKind = (typeof lineKinds)[number];
 
+/** A line's name from the stamp of its first change: no two phones make the same one, and older lines sort first. */
+export const newLine = (kind: LineKind, stamp: string): string => `${kind}/${stamp.replaceAll('.', '-')}`;
+
 const text = (most: number): FieldType => ({ type: 'text', most });
 const date: FieldType = { type: 'date' };
 const clock: FieldType = { type: 'clock' };

@@ -5,14 +5,13 @@ import { emptyJob } from '../job.ts';
 import { blank } from '../refusal.ts';
 import type { Reply, TalkBook, TalkPatch, Value } from '../reply.ts';
 import { talk as words } from '../wording/book-talk.en.ts';
-import { type BookScene, bookAnswer, exact, reread } from './book-scene.ts';
+import { type BookScene, bookAnswer, exact, reread, sheetIn } from './book-scene.ts';
 import {
   isOfPatch,
   mostPatches,
   nextTalkLabel,
   patchFacts,
   patchOf,
-  talkSheet,
   undone,
   withoutPatch,
   withPatch,
@@ -39,7 +38,7 @@ export function added(scene: BookScene): Reply | undefined {
       reason: 'missing-fact',
       clarify: { quantity: 'patch-length', text: words.nothingToAdd, choices: [] },
     });
-  if ((book?.patches.length ?? 0) >= mostPatches)
+  if (!scene.sheetOf && (book?.patches.length ?? 0) >= mostPatches)
     return bookAnswer(scene, book, {
       text: words.full(mostPatches),
       kind: 'unknown',
@@ -51,7 +50,7 @@ export function added(scene: BookScene): Reply | undefined {
   const patch: TalkPatch = { label, facts: jobFacts(own) };
   const next = withPatch(book, patch);
   const rest = understood.facts.filter(({ quantity }) => !isOfPatch(knowledge, quantity));
-  const totals = totalsOf(engine, talkSheet(next, rest, knowledge));
+  const totals = totalsOf(engine, sheetIn(scene, next, rest));
   const one = totals.patches.find((each) => each.patch.label === label)!;
   const size = tell.size(own);
   const mass = one.figures['premix-mass'];
@@ -82,7 +81,8 @@ export function added(scene: BookScene): Reply | undefined {
 export function noPatch(scene: BookScene): Reply {
   const { heard, job } = scene;
   const have = (job.book?.patches ?? []).map(({ label }) => label);
-  const text = heard.label ? words.noPatch(heard.label.text, have) : words.which;
+  const named = [heard.label, ...heard.others].find((label) => label && !patchOf(job.book, label.text));
+  const text = named ? words.noPatch(named.text, have) : words.which;
   return bookAnswer(scene, job.book, {
     text,
     kind: 'clarify',
@@ -94,9 +94,11 @@ export function noPatch(scene: BookScene): Reply {
 
 /** Tons or loads that went down on a patch: they add up. */
 export function laid(scene: BookScene, patch: TalkPatch): Reply | undefined {
-  const { engine, job, tell } = scene;
+  const { engine, job, tell, heard } = scene;
   const { knowledge } = engine;
-  const { fresh } = reread(scene);
+  const read = reread(scene);
+  // What is told as tons comes before what a number of loads was taken for.
+  const fresh = [...read.fresh].sort((a, b) => Number(a.unitAssumed ?? false) - Number(b.unitAssumed ?? false));
   const solved = whatFollows(
     knowledge,
     knownFrom(
@@ -114,6 +116,10 @@ export function laid(scene: BookScene, patch: TalkPatch): Reply | undefined {
   );
   const down = mass && 'unit' in mass ? toBase(mass.number, mass.unit) : solved.get('placed-mass')?.value;
   if (!down) return undefined;
+  if (heard.others.length > 0) return asked(scene, words.eachAlone);
+  const payload = mass ? undefined : solved.get('truck-payload');
+  if (payload && payload.assumed.length > 0)
+    return asked(scene, words.byTickets(tell.words('truck-payload', payload.value)));
   const unit = tell.unit('placed-mass');
   const before = patch.laid ? toBase(patch.laid.number, patch.laid.unit) : 0;
   const length = fresh.find(({ quantity }) => quantity === 'placed-length');
@@ -123,9 +129,7 @@ export function laid(scene: BookScene, patch: TalkPatch): Reply | undefined {
     ...(length && 'unit' in length ? { laidTo: { number: length.number, unit: length.unit } } : {}),
   };
   const book = withPatch(job.book, next);
-  const one = totalsOf(engine, talkSheet(book, scene.understood.facts, knowledge)).patches.find(
-    (each) => each.patch.label === patch.label,
-  )!;
+  const one = totalsOf(engine, sheetIn(scene, book)).patches.find((each) => each.patch.label === patch.label)!;
   const need = one.figures['premix-mass']?.value;
   const all = before + down;
   return bookAnswer(scene, book, {
@@ -147,13 +151,26 @@ export function laid(scene: BookScene, patch: TalkPatch): Reply | undefined {
       tell.value('placed-mass', exact(all)),
       ...(need === undefined ? [] : [tell.value('premix-mass', exact(need))]),
     ],
-    next: [words.next.left, words.next.list, words.next.undo],
+    next: [...(patch.done ? [] : [words.next.done(patch.label)]), words.next.left, words.next.list, words.next.undo],
   });
 }
 
-export function finished(scene: BookScene, patch: TalkPatch): Reply {
-  const text = patch.done ? words.doneBefore(patch.label) : words.done(patch.label);
-  const book = patch.done ? scene.job.book! : withPatch(scene.job.book, { ...patch, done: true });
+/** Asks for what a report lacks; nothing of it is written down. */
+function asked(scene: BookScene, text: string): Reply {
+  return bookAnswer(scene, scene.job.book, {
+    text,
+    kind: 'clarify',
+    topic: 'missing-fact',
+    reason: 'missing-fact',
+    clarify: { quantity: 'placed-mass', text, choices: [] },
+  });
+}
+
+/** Ticks patches off; with one of them unknown, none is. */
+export function finished(scene: BookScene, patches: readonly TalkPatch[]): Reply {
+  const text = patches.map(({ label, done }) => (done ? words.doneBefore(label) : words.done(label))).join(' ');
+  let book = scene.job.book!;
+  for (const patch of patches) if (!patch.done) book = withPatch(book, { ...patch, done: true });
   const left = leftOf(scene, book);
   return bookAnswer(scene, book, { ...left, text: `${text}\n${left.text}`, next: [words.next.left, words.next.undo] });
 }

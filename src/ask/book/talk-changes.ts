@@ -2,9 +2,9 @@ import { jsonIn } from '../../rules/json.ts';
 import { engine } from '../engine.ts';
 import { readJob } from '../job.ts';
 import type { Job, JobFact, TalkPatch } from '../reply.ts';
-import { newLine } from './act.ts';
 import { fold, setting } from './book.ts';
 import type { Cell, Change } from './change.ts';
+import { newLine } from './fields.ts';
 import { nextLabel, sheetOf } from './sheet.ts';
 import { isOfPatch } from './talk-book.ts';
 
@@ -52,7 +52,8 @@ const isPatchField = ({ quantity }: JobFact): boolean =>
 /** The job of a talk, as a form carried it; undefined for one that is damaged. */
 export const talkJob = (text: string): Job | undefined => (text === '' ? undefined : readJob(jsonIn(text)?.json));
 
-const cells = (facts: readonly JobFact[]): Record<string, Cell> =>
+/** Facts as the fields of a line. */
+export const cells = (facts: readonly JobFact[]): Record<string, Cell> =>
   Object.fromEntries(
     facts.map((fact) => [fact.quantity, 'unit' in fact ? { number: fact.number, unit: fact.unit } : fact.choice]),
   );

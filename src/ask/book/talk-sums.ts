@@ -1,11 +1,9 @@
 import type { Reply, TalkBook } from '../reply.ts';
 import { talk as words } from '../wording/book-talk.en.ts';
-import { type BookScene, bookAnswer, exact } from './book-scene.ts';
-import { talkSheet } from './talk-book.ts';
+import { type BookScene, bookAnswer, exact, sheetIn } from './book-scene.ts';
 import { type Totals, totalsOf } from './totals.ts';
 
-const totalsOn = ({ engine, understood }: BookScene, book: TalkBook): Totals =>
-  totalsOf(engine, talkSheet(book, understood.facts, engine.knowledge));
+const totalsOn = (scene: BookScene, book: TalkBook): Totals => totalsOf(scene.engine, sheetIn(scene, book));
 
 /** What is left to lay, in words and figures. */
 export function leftOf(scene: BookScene, book: TalkBook): Partial<Reply> & { text: string } {
@@ -46,6 +44,29 @@ export function listed(scene: BookScene, book: TalkBook): Reply {
   return bookAnswer(scene, book, {
     text: [...lines, mass ? tell.soFar(totals) : ''].filter(Boolean).join('\n'),
     values: mass ? [tell.value('premix-mass', mass)] : [],
+    next: [words.next.left, words.next.total],
+  });
+}
+
+/** Several patches by their labels, each with its tons, and the tons of all of them. */
+export function listedOf(scene: BookScene, book: TalkBook, labels: readonly string[]): Reply {
+  const { tell } = scene;
+  const wanted = new Set(labels.map((label) => label.toLowerCase()));
+  const patches = totalsOn(scene, book).patches.filter(({ patch }) => wanted.has(patch.label.toLowerCase()));
+  const open = patches.filter(({ figures }) => !figures['premix-mass']);
+  const mass = patches.reduce((sum, { figures }) => sum + (figures['premix-mass']?.value ?? 0), 0);
+  return bookAnswer(scene, book, {
+    text: [
+      ...patches.map((each) => tell.line(each)),
+      words.sumOf(
+        patches.map(({ patch }) => patch.label),
+        tell.words('premix-mass', mass),
+      ),
+      tell.notIn(open),
+    ]
+      .filter(Boolean)
+      .join('\n'),
+    values: [tell.value('premix-mass', exact(mass))],
     next: [words.next.left, words.next.total],
   });
 }

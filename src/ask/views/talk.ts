@@ -37,7 +37,8 @@ export function replay(ask: Ask, talk: Talk): Entry[] {
 
 /** The talk to send with the next question: what is on the page, less the oldest where it grows too long. */
 export function talkOf(entries: readonly Entry[], before: Pick<Talk, 'first' | 'start'>, version: string): Talk {
-  let kept = entries;
+  // What lies between two numbers was said on a job, and is written there: asked again, it would be written twice.
+  let kept = entries.filter(({ number }) => Number.isInteger(number));
   let start = before.start;
   while (kept.length > earlierLimit.questions || length(kept) > earlierLimit.characters) {
     start = kept[0]?.reply.job;

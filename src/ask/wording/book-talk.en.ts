@@ -10,9 +10,10 @@ export const talkCues = {
     'add|put job|list|book -how-many -water -waste -what -how -why -@check',
     'new|another|next+patch|spot job|list|book',
   ],
-  done: ['done|finish|finished|complete|completed #label -#mass -load -#length'],
+  done: ['done|finish|finished|complete|completed #label -#mass -load -#length -@check -how-many -when'],
   laid: [
-    'lay|laid|put|place|dump|use|used|went|down #label #mass -how-many -@check',
+    'lay|laid|put|place|dump|use|used|went|down|took|got #label #mass -how-many -@check -what',
+    'on+patch|spot #label #mass -how-many -@check -what -need -order -enough',
     'load #label -how-many -@check -what',
   ],
   left: [
@@ -36,6 +37,15 @@ export const talkCues = {
 /** Words that stand before the label of a patch: "patch 3", "patch number 3". */
 export const labelWords = ['patch', 'spot'];
 export const labelFillers = ['number', 'no', 'nr', '#', 'num'];
+/** Words before a number with its sign that make it the label of a patch: "42 tons on #3". */
+export const labelLeads = ['on', 'with', 'to', 'done', 'finished'];
+/** What joins the labels of a list: "patches 3 and 4". */
+export const labelJoins = ['and', '&', 'y'];
+/** Words that put a report on another day, and how many days back that is. */
+export const dayWords: readonly (readonly [word: string, back: number])[] = [
+  ['yesterday', 1],
+  ['ayer', 1],
+];
 /** Words by which somebody reports how far it has come: "3 loads down at 140 ft of 300". */
 export const progressWords = ['down', 'laid', 'lay', 'place', 'put', 'load', 'in', 'done', 'used'];
 /** Words that say a patch is being changed, not asked about. */
@@ -58,6 +68,10 @@ export const talk = {
       ? `There is no patch ${label} on the job. I have ${have.join(', ')}.`
       : `There is no patch ${label} on the job yet. Give its size, then: add this patch to the job.`,
   which: 'Which patch? Say its number.',
+  eachAlone: 'Say what went down on each patch by itself: 42 tons on patch 3, then 20 tons on patch 4.',
+  byTickets: (payload: string) =>
+    `How many tons is that by the tickets? Nobody has said what a truck carries, and ${payload} a load is only the usual. Nothing is written down yet.`,
+  sumOf: (labels: readonly string[], mass: string) => `Patches ${labels.join(', ')} together: ${mass}.`,
   laid: (label: string, fresh: string, all: string) => `Patch ${label}: ${fresh} laid, ${all} down in all.`,
   leftOnPatch: (need: string, left: string) => `It was figured at ${need}; ${left} still to lay.`,
   overOnPatch: (need: string, over: string) => `It was figured at ${need}: that is ${over} more than that.`,
@@ -102,6 +116,27 @@ export const talk = {
     total: 'Total for the job',
     list: 'Show the job',
     undo: 'Undo',
+    done: (label: string) => `Done with patch ${label}`,
     add: 'Add this patch to the job',
   },
+} as const;
+
+/** What is said where a talk is held on a job book. */
+export const onJob = {
+  unnamed: 'a job without a name',
+  on: (name: string) => `On ${name}:`,
+  mayNot: (role: string) =>
+    role === 'record'
+      ? 'Your link lets you write down loads and tick patches off, not change patches. Nothing was written. Ask whoever gave you the link.'
+      : 'Your link lets you look, not write. Nothing was written. Ask whoever gave you the link.',
+  notCleared:
+    'a job that others share is not emptied by a word. Take patches off one by one, or start a new job under Jobs.',
+  nothingToUndo:
+    'Nothing was written from here that could be taken back. Every change stands in the log of the job, with its own Undo.',
+  changedSince: 'That was changed again since, so there is nothing to take back.',
+  undone: 'Taken back: what was written last from here.',
+  under: (day: string) => `Written under ${day}.`,
+  takesBack: 'If that is not right, say: undo.',
+  notWritten:
+    'This is a check only: the tons are not written down. To write them, say the tons and the patch: we laid 42 tons on patch 3.',
 } as const;

@@ -14,6 +14,10 @@ export const en = {
   otherTab: 'Another window went on with this job. What you ask here is kept beside it, as a job of its own.',
   notKept:
     'This phone keeps nothing for this page (a private window, or no room left). Answers still work; save a copy under Job.',
+  onJob: 'On the job',
+  leaveJob: 'Leave it',
+  lastWritten: (what: string) => `Written last: ${what}.`,
+  onWhichJob: 'No job is open here. Write it on',
   oddPair:
     'The page and its rules on this phone are of two versions, so questions go to the server. Reload to have both the same.',
   noEngine: 'The part that answers on the phone did not load, so this question goes to the server.',

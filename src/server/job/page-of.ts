@@ -30,7 +30,10 @@ export function propsOf(
   };
 }
 
-/** Does what a form asks for. `once` is the stamp the form came with: the same form sent twice makes the same change twice. */
+/**
+ * Does what a form asks for. `once` is the stamp the form came with: the same form sent twice makes the same changes twice,
+ * worked from the book without those it has made already.
+ */
 export function acted(
   fields: FormData,
   { role }: OpenedJob,
@@ -41,23 +44,29 @@ export function acted(
     const value = fields.get(name);
     return typeof value === 'string' ? value : '';
   };
-  const now = fold(changes);
   const count = Number(text('count'));
   const seen = Number.isSafeInteger(count) && count >= 0 ? changes.slice(0, count) : changes;
   const once = text('once');
-  let given = !fresh && isStamp(once) && onNewest.has(text('do')) === false;
+  const given = !fresh && isStamp(once) && !onNewest.has(text('do'));
+  const before = given ? changes.filter(({ id }) => !id.startsWith(once)) : changes;
+  const now = fold(changes);
+  let made = 0;
   return actOn(text, {
     role,
-    changes,
+    changes: before,
     seen,
-    stamp: () => {
-      if (given) {
-        given = false;
-        return once;
-      }
-      return stampNow(now);
-    },
+    day: dayHere,
+    // The first is the form's own; those that follow sort behind it, and no other form has them.
+    stamp: () => (given ? `${once}${made++ === 0 ? '' : made.toString(36).padStart(4, '0')}` : stampNow(now)),
   });
+}
+
+/** The day so many days back, by the clock of the server. */
+function dayHere(back: number): string {
+  const date = new Date();
+  date.setDate(date.getDate() - back);
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
 /** What is done to the book as it is now, and so must be stamped after all that is in it. */

@@ -146,7 +146,9 @@ async function write(
     // The same form with something else in it, from the Back button: it is a change of its own.
     if (receipt.differing.length > 0) continue;
     if (done.said.length === 0) return c.redirect(address, 303);
-    return show(c, store, opened, address, doors, { said: done.said, draft: done.draft, by });
+    const takeBack =
+      textIn(fields, 'do') === 'undo' ? undefined : done.changes.map(({ id }) => id).join(' ') || undefined;
+    return show(c, store, opened, address, doors, { said: done.said, draft: done.draft, by, takeBack });
   }
   return c.redirect(address, 303);
 }

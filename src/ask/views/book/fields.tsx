@@ -2,7 +2,8 @@ import { toBase } from '../../../calc/quantity.ts';
 import { sayFigure } from '../../../calc/wording.ts';
 import { knowledge } from '../../../rules/knowledge.ts';
 import { work } from '../../../rules/work.ts';
-import type { Cell, Figure } from '../../book/change.ts';
+import { kindOf } from '../../book/book.ts';
+import type { Cell, Change, Figure } from '../../book/change.ts';
 import { fieldType, type LineKind } from '../../book/fields.ts';
 import type { PatchTotals } from '../../book/totals.ts';
 import { act } from '../../wording/book-act.en.ts';
@@ -26,6 +27,21 @@ const figureWords = ({ number, unit }: Figure): string => sayFigure(toBase(numbe
 /** A defect or repair by its name. */
 export const workTitle = (id: string | undefined): string =>
   id === undefined ? '' : (work.defects.get(id)?.title ?? work.repairs.get(id)?.title ?? id);
+
+/** A change in a line of words: what it was about, and what was set. */
+export function changeWords({ line, set, by }: Change, patches: readonly { line: string; label: string }[]): string {
+  const labels = new Map(patches.map((patch) => [patch.line, `${words.columns.label} ${patch.label}`]));
+  const told = Object.entries(set).map(([name, value]) => {
+    const label = typeof value === 'string' ? labels.get(value) : undefined;
+    if (label) return label;
+    const said = cellWords(value);
+    return `${fieldTitle(name)} ${said || words.empty}`;
+  });
+  return words.logLine(labels.get(line) ?? lineTitle(line), told.join(', '), by ?? '');
+}
+
+/** A line that is no patch, by its kind. */
+export const lineTitle = (line: string): string => words.kinds[kindOf(line)] ?? kindOf(line);
 
 interface Props {
   readonly kind: LineKind;

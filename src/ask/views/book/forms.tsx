@@ -20,7 +20,7 @@ export interface JobPage {
   readonly error?: string | undefined;
   /** Rows of a list that stand in the box to be mended. */
   readonly draft?: string | undefined;
-  /** The change that was made last on this page, to be taken back by one press. */
+  /** The changes that were made last on this page, to be taken back by one press: their stamps, with blanks between. */
   readonly takeBack?: string | undefined;
   readonly by?: string | undefined;
   /** A stamp for a form, so that one that is sent twice is known. */
@@ -95,6 +95,7 @@ export function TextForm(
       <summary>{props.title}</summary>
       <form method="post" action={props.address} novalidate>
         <Carried {...props} act={props.act} />
+        {props.act === 'tell' && <input type="hidden" name="change" value={props.takeBack ?? ''} />}
         <label class="field">
           {props.hint}
           <textarea name="text" rows={props.act === 'tell' ? 2 : 8} spellcheck={false}>

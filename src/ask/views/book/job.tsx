@@ -6,7 +6,7 @@ import { engine } from '../../engine.ts';
 import { bookPage as words } from '../../wording/book-page.en.ts';
 import { framed } from '../framed.tsx';
 import { sayFact } from '../names.ts';
-import { cellWords, fieldTitle } from './fields.tsx';
+import { cellWords, changeWords, fieldTitle, lineTitle } from './fields.tsx';
 import { Carried, type JobPage, LineForm, TextForm } from './forms.tsx';
 import { PatchTable } from './patches.tsx';
 import { Strip } from './strip.tsx';
@@ -105,16 +105,16 @@ export function JobBody(props: JobPage) {
       )}
       {role !== 'look' && (
         <section class="forms">
+          <TextForm
+            {...props}
+            act="tell"
+            title={words.forms.tell}
+            hint={words.forms.tellHint}
+            button={words.buttons.tell}
+          />
           {role === 'edit' && (
             <>
               <LineForm {...props} kind="patch" title={words.forms.patch} />
-              <TextForm
-                {...props}
-                act="tell"
-                title={words.forms.tell}
-                hint={words.forms.tellHint}
-                button={words.buttons.tell}
-              />
             </>
           )}
           {(['load', 'hours', 'tack', 'weather', 'event'] as const).map((kind) => (
@@ -145,6 +145,7 @@ export function JobBody(props: JobPage) {
       )}
       <section class="buttons" aria-labelledby="records">
         <h2 id="records">{words.records}</h2>
+        <a href="/">{words.askHere}</a>
         {days.length === 0 && <p>{words.record.noDays}</p>}
         {days.map((day) => (
           <a href={`${address}/day/${day}`}>{day}</a>
@@ -169,7 +170,7 @@ function Clashes(props: JobPage) {
       {book.clashes.map(({ line, field, stands, others }) => (
         <div>
           <p>
-            <b>{words.clash(labels.get(line) ?? line.split('/', 1)[0]!, fieldTitle(field))}</b>
+            <b>{words.clash(labels.get(line) ?? lineTitle(line), fieldTitle(field))}</b>
           </p>
           {[stands, ...others].map((writing, i) => (
             <form method="post" action={address}>
@@ -199,7 +200,7 @@ const mostLogged = 50;
 
 function Log(props: JobPage) {
   const { changes, totals, address, role } = props;
-  const labels = new Map(totals.patches.map(({ patch }) => [patch.line, `${words.columns.label} ${patch.label}`]));
+  const patches = totals.patches.map(({ patch }) => patch);
   return (
     <details class="log">
       <summary>{words.log}</summary>
@@ -208,20 +209,13 @@ function Log(props: JobPage) {
           .slice(-mostLogged)
           .reverse()
           .map((change) => {
-            const { id, line, set, by } = change;
             return (
               <li>
-                {words.logLine(
-                  labels.get(line) ?? line.split('/', 1)[0]!,
-                  Object.entries(set)
-                    .map(([name, value]) => `${fieldTitle(name)} ${cellWords(value) || words.empty}`)
-                    .join(', '),
-                  by ?? '',
-                )}
+                {changeWords(change, patches)}
                 {mayMake(role, change) && (
                   <form method="post" action={address}>
                     <Carried {...props} act="undo" />
-                    <input type="hidden" name="change" value={id} />
+                    <input type="hidden" name="change" value={change.id} />
                     <button type="submit">{words.buttons.undo}</button>
                   </form>
                 )}
