@@ -8,6 +8,7 @@ import { type Cue, placesOf } from './cue.ts';
 import { heardIn } from './cue-index.ts';
 import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
+import { fitsInSize } from './fits-size.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
 import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts';
@@ -24,6 +25,7 @@ import type { Taken } from './taken.ts';
 import { assigned, figuresInTitles, titleAsked } from './titles.ts';
 import { whyGoal } from './why-goal.ts';
 import { askingHeads, figureAsks } from './wording/asking.ts';
+import { toldAfter } from './told-after.ts';
 import { suits } from './work-goals.ts';
 import { workable } from './workable.ts';
 
@@ -69,11 +71,11 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const units = commands.has('metric') ? 'metric' : commands.has('us') ? 'us' : past.units;
   const system = units ?? request.units ?? systemSaid(sentence, kept);
   const found = ruledFirst(
-    goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence)),
+    goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence) && fitsInSize(engine.knowledge, goal, sentence, system)),
   );
   const turn = past.turn + 1;
-  const take = (goal: Goal | undefined, cue?: Cue): Taken =>
-    takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn });
+  const take = (goal: Goal | undefined, cue?: Cue, on = past.asked): Taken =>
+    takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn, on });
   const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
   const sought =
     only || (past.goal !== undefined && isSameAgain(sentence, found[0]))
@@ -91,6 +93,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     only || !sentence.places.has('@why') ? undefined : whyGoal(engine, sentence, goalsOf(engine.goals, sentence));
   const stated = only || why ? undefined : statedLimit(engine, sentence, sought, take);
   const judged = why || stated ? undefined : judgedInstead(engine, sentence, sought, take, past.goal !== undefined);
+  const after = only || sought || why ? undefined : toldAfter(engine, sentence, { goal: old, kept }, (of, on) => take(of, undefined, on));
   const goal = only
     ? old
     : ((titled && ({ kind: 'quantity', id: titled.id } as const)) ??
@@ -98,12 +101,13 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
       judged ??
       stated ??
       sought ??
+      after?.goal ??
       checkedGoal(engine, sentence, take) ??
       impliedGoal(engine, named, take) ??
       impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
       impliedLimit(engine.knowledge, sentence, take(undefined), past.goal !== undefined) ??
       old);
-  const taken = take(goal, sought?.cue);
+  const taken = take(goal, sought?.cue, after?.goal === goal ? after?.on : undefined);
   return {
     goal,
     isAnswer: past.asked !== undefined && taken.fresh.some(({ quantity }) => quantity === past.asked),
@@ -217,13 +221,15 @@ interface Taking {
   readonly kept: readonly Fact[];
   readonly system: UnitSystem;
   readonly turn: number;
+  /** The quantity that a figure is likeliest for, as by what was asked before. */
+  readonly on: string | undefined;
 }
 
 /** Gives the figures of a sentence their roles in the light of a goal, and joins them to what was kept. */
 function takeFigures(
   engine: Engine,
   sentence: Sentence,
-  { question, goal, cue, past, kept, system, turn }: Taking,
+  { question, goal, cue, past, kept, system, turn, on }: Taking,
 ): Taken {
   const { lift: numbered, count: lifts } = liftFigures(sentence);
   const worded = figuresInWords(engine.inWords, sentence, turn);
@@ -240,11 +246,11 @@ function takeFigures(
     ),
     aimed: goal !== undefined,
     near: engine.near(goal),
-    sought: new Set(sentence.places.has('@check') ? [] : soughtBy(engine.knowledge, goal)),
+    sought: new Set(sentence.places.has('@check') || on === goal?.id ? [] : soughtBy(engine.knowledge, goal)),
     spent: new Set(cue && goal?.kind === 'quantity' ? spentBy(cue, sentence) : []),
     meant: meantBy(engine, goal),
-    asked: past.asked,
-    judged: goal?.kind === 'limit' ? engine.knowledge.limits.get(goal.id)?.on.id : undefined,
+    asked: on,
+    judged: goal?.kind === 'limit' && on === past.asked ? engine.knowledge.limits.get(goal.id)?.on.id : undefined,
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
   };
