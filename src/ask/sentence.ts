@@ -5,6 +5,7 @@ import type { Heard } from './cue.ts';
 import { joinParts } from './named-parts.ts';
 import { isSmall, type Token } from './token.ts';
 import type { Vocabulary } from './vocabulary.ts';
+import { isYesOrNo } from './yes-or-no.ts';
 
 /** A question read into head words and figures, ready to be held against cues and roles. */
 export interface Sentence extends Heard {
@@ -55,27 +56,6 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
 /** Words that people begin with and ask nothing by. */
 const fillers = new Set(['ok', 'okay', 'alright', 'okey', 'good', 'right']);
 
-const opens = new Set([
-  'is',
-  'are',
-  'am',
-  'was',
-  'were',
-  'do',
-  'does',
-  'did',
-  'will',
-  'would',
-  'can',
-  'could',
-  'should',
-  'may',
-  'must',
-  'has',
-  'have',
-  'check',
-]);
-
 /** True for a figure such as lifts have: inches or millimetres, or a bare one that is small and no count. */
 const isThin = ({ unit, number, form }: Figure): boolean =>
   form !== 'ratio' &&
@@ -96,73 +76,6 @@ const countWords: Readonly<Record<number, string>> = {
   5: 'five',
   6: 'six',
 };
-
-/** Words that ask whether something will do, where they stand last: "rolled from the center out, bad?" */
-const tags = new Set(
-  'heavy light fat quick fast slow bad wrong pass problem trouble deal over go work close short'.split(' '),
-);
-const asking = ['what', 'how', 'which', 'where', 'when', 'why', 'who', 'next'];
-
-/** A question for yes or no: it opens with a verb, or asks whether something is allowed, right, or enough. */
-function isYesOrNo(
-  tokens: readonly Token[],
-  places: ReadonlyMap<string, number[]>,
-  small: ReadonlySet<string>,
-  isFiller: boolean,
-): boolean {
-  if (places.has('how-many') || places.has('how-far') || places.has('how-fast')) return false;
-  if (asksInAClause(tokens) && !asking.some((word) => places.has(word))) return true;
-  if (places.has('check') && !isOpening(tokens, places))
-    return (
-      !(places.has('what') || places.has('how')) ||
-      (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!
-    );
-  if (isTagged(tokens) && !asking.some((word) => places.has(word))) return true;
-  const [first] = tokens.filter((token) => token.kind === 'word').slice(isFiller && isOpening(tokens, places) ? 1 : 0);
-  return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
-}
-
-/** "Five passes on one lift, is that overdoing it": a later clause that opens with a verb and its subject. */
-function asksInAClause(tokens: readonly Token[]): boolean {
-  return tokens.some((token, at) => {
-    const [verb, subject] = [tokens[at + 1], tokens[at + 2]];
-    return (
-      token.kind === 'mark' &&
-      verb?.kind === 'word' &&
-      opens.has(verb.head) &&
-      subject?.kind === 'word' &&
-      subjects.has(subject.head)
-    );
-  });
-}
-
-const subjects = new Set('that this it he they we i the those these'.split(' '));
-
-/** "OK, spots are painted": a word to begin with, that asks nothing. */
-function isOpening(tokens: readonly Token[], places: ReadonlyMap<string, number[]>): boolean {
-  const at = places.get('check') ?? [];
-  const [first, second] = tokens;
-  return (
-    at.length === 1 &&
-    at[0] === 0 &&
-    first?.kind === 'word' &&
-    first.at[1] - first.at[0] <= 4 &&
-    second !== undefined &&
-    !(
-      second.kind === 'word' &&
-      ['to', 'for', 'if', 'we', 'i', 'you', 'they', 'he', 'the', 'it', 'a', 'my', 'our'].includes(second.head)
-    ) &&
-    !tokens.some((token) => token.kind === 'mark' && token.text === '?')
-  );
-}
-
-function isTagged(tokens: readonly Token[]): boolean {
-  const at = tokens.findLastIndex((token) => token.kind !== 'mark');
-  const last = tokens[at];
-  if (last?.kind !== 'word' || !tags.has(last.head)) return false;
-  const [before, after] = [tokens[at - 1], tokens[at + 1]];
-  return (after?.kind === 'mark' && after.text === '?') || (before?.kind === 'mark' && before.text === ',');
-}
 
 /** How a word ends that speaks of several. */
 const isMany = /[^s]s$/;

@@ -50,9 +50,11 @@ export function toldAfter(
 
 /** "Our county allows up to 1 1/2", after a lift was judged: the asker's own bound of the rule that was asked about. */
 function boundOf(engine: Engine, sentence: Sentence, goal: Goal, take: Take): ToldAfter | undefined {
+  if (sentence.places.has('@check') || !setsARule(sentence)) return undefined;
   const rule = goal.kind === 'limit' ? engine.knowledge.limits.get(goal.id) : undefined;
-  if (!rule || sentence.places.has('@check') || !setsARule(sentence)) return undefined;
-  const on = boundsOf(rule).find((id) => engine.knowledge.quantities.get(id)?.default && isFor(id, take(goal, id)));
+  const on = (rule ? boundsOf(rule) : [goal.id]).find(
+    (id) => engine.knowledge.quantities.get(id)?.default && isFor(id, take(goal, id)),
+  );
   return on === undefined ? undefined : { goal, on };
 }
 
@@ -96,13 +98,7 @@ const isFor = (id: string, { fresh }: Taken): boolean => fresh.some(({ quantity 
 const tellsWhatIs = ({ places }: Sentence): boolean => havingHeads.some((word) => places.has(word));
 
 /** True where a figure is nearer in size to what it would be held against than to any of its kind that the job has. */
-function isLikest(
-  { knowledge }: Engine,
-  against: string,
-  on: string,
-  { fresh }: Taken,
-  kept: Taken['facts'],
-): boolean {
+function isLikest({ knowledge }: Engine, against: string, on: string, { fresh }: Taken, kept: Taken['facts']): boolean {
   const own = fresh.find(({ quantity }) => quantity === on);
   if (!own || !('unit' in own) || kept.some(({ quantity }) => quantity === on)) return false;
   const size = toBase(own.number, own.unit);

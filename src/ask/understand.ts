@@ -19,13 +19,14 @@ import { added, boundFor, meantBy } from './roles-taken.ts';
 import { figuresInWords } from './said-as.ts';
 import { isSameAgain, light } from './same-again.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
+import { settledFirst } from './settled-first.ts';
 import { statedLimit } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
 import { assigned, figuresInTitles, titleAsked } from './titles.ts';
+import { toldAfter } from './told-after.ts';
 import { whyGoal } from './why-goal.ts';
 import { askingHeads, figureAsks } from './wording/asking.ts';
-import { toldAfter } from './told-after.ts';
 import { suits } from './work-goals.ts';
 import { workable } from './workable.ts';
 
@@ -70,12 +71,15 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const kept = factsOfJob(past, engine.knowledge);
   const units = commands.has('metric') ? 'metric' : commands.has('us') ? 'us' : past.units;
   const system = units ?? request.units ?? systemSaid(sentence, kept);
-  const found = ruledFirst(
-    goalsOf(engine.goals, sentence).filter((goal) => goal.score >= enough && suits(goal, sentence) && fitsInSize(engine.knowledge, goal, sentence, system)),
+  const heard = ruledFirst(
+    goalsOf(engine.goals, sentence).filter(
+      (goal) => goal.score >= enough && suits(goal, sentence) && fitsInSize(engine.knowledge, goal, sentence, system),
+    ),
   );
   const turn = past.turn + 1;
   const take = (goal: Goal | undefined, cue?: Cue, on = past.asked): Taken =>
     takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn, on });
+  const found = sentence.places.has('@why') ? heard : settledFirst(engine, heard, take);
   const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
   const sought =
     only || (past.goal !== undefined && isSameAgain(sentence, found[0]))
@@ -93,7 +97,10 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     only || !sentence.places.has('@why') ? undefined : whyGoal(engine, sentence, goalsOf(engine.goals, sentence));
   const stated = only || why ? undefined : statedLimit(engine, sentence, sought, take);
   const judged = why || stated ? undefined : judgedInstead(engine, sentence, sought, take, past.goal !== undefined);
-  const after = only || sought || why ? undefined : toldAfter(engine, sentence, { goal: old, kept }, (of, on) => take(of, undefined, on));
+  const after =
+    only || sought || why
+      ? undefined
+      : toldAfter(engine, sentence, { goal: old, kept }, (of, on) => take(of, undefined, on));
   const goal = only
     ? old
     : ((titled && ({ kind: 'quantity', id: titled.id } as const)) ??

@@ -39,3 +39,17 @@ export const ruleHeads: readonly string[] = [
   'city',
   'township',
 ];
+
+/** Head words for what is done on the job, as somebody puts it who asks leave: "so blade it?", "open the lane?". */
+export const doingHeads: ReadonlySet<string> = new Set(
+  'back blade bring call carry cover cross cut dig do drive drop dump fill fix forget go grab haul hold jump keep kick lay leave let load lose mill move open order park patch pick pull push put quit ride roll run scrap send set shoot shovel shut skip spray spread start stay stop stretch sweep tack take tell throw thin turn use wait wash work'.split(
+    ' ',
+  ),
+);
+
+/** What such a word goes with right after it. */
+export const objectHeads: ReadonlySet<string> = new Set(
+  'it them em that this him her the a an on out off over up down in back now anyway anyways there ahead to with without around away through across anything something everybody'.split(
+    ' ',
+  ),
+);

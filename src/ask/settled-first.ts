@@ -1,0 +1,49 @@
+import { solve } from '../calc/solve.ts';
+import { judgeLimit, judgePractice } from '../rules/judge.ts';
+import { startOf } from '../rules/knowledge.ts';
+import type { Engine } from './engine.ts';
+import { knownFrom } from './facts.ts';
+import type { Goal, Scored } from './goal.ts';
+import { withJudged } from './judged-figure.ts';
+import type { Taken } from './taken.ts';
+
+/** How near a rule must be heard to the one heard best: to stand in for one that cannot be judged, or is broken less. */
+const near = { settled: 0.6, graver: 0.85 };
+/** Of the rules heard, so many are held against what was said. */
+const most = 4;
+
+const gravity = ['stop', 'caution', 'ok'];
+
+/**
+ * What was found, with the rule first that what was said settles, where the one heard best cannot be judged by it: "the edge
+ * drops 3 1/2 in, leave it till tomorrow" judges the drop. Of two heard about as well, the one that is broken worse.
+ */
+export function settledFirst(engine: Engine, found: readonly Scored[], take: (goal: Goal) => Taken): readonly Scored[] {
+  const [best] = found;
+  if (!best || !isRule(best)) return found;
+  const rivals = found.slice(1).filter((goal) => isRule(goal) && goal.score >= near.settled * best.score);
+  if (rivals.length === 0) return found;
+  const own = gravityOf(engine, best, take);
+  if (own === 0) return found;
+  const meant = rivals
+    .slice(0, most)
+    .map((goal) => ({ goal, rank: gravityOf(engine, goal, take) }))
+    .filter(({ goal, rank }) => rank >= 0 && (own < 0 || (rank < own && goal.score >= near.graver * best.score)))
+    .sort((a, b) => (own < 0 ? 0 : a.rank - b.rank))[0]?.goal;
+  return meant ? [meant, ...found.filter((goal) => goal !== meant)] : found;
+}
+
+const isRule = ({ kind }: Goal): boolean => kind === 'limit' || kind === 'practice';
+
+/** The place of what a rule says among the outcomes, the worst first; less than none where it cannot be judged. */
+function gravityOf(engine: Engine, goal: Scored, take: (goal: Goal) => Taken): number {
+  const { knowledge } = engine;
+  const limit = knowledge.limits.get(goal.id);
+  const { facts, fresh } = limit ? withJudged(engine, goal, take(goal)) : take(goal);
+  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+  const practice = knowledge.practices.get(goal.id);
+  const on = limit?.on.id ?? practice?.on.id;
+  if (!fresh.some(({ quantity }) => quantity === on)) return -1;
+  const status = limit ? judgeLimit(limit, solved).status : practice ? judgePractice(practice, solved).status : '';
+  return gravity.indexOf(status);
+}
