@@ -1,6 +1,5 @@
-import { solve } from '../calc/solve.ts';
 import { judgeLimit, judgePractice } from '../rules/judge.ts';
-import { startOf } from '../rules/knowledge.ts';
+import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { knownFrom } from './facts.ts';
 import type { Goal, Scored } from './goal.ts';
@@ -40,7 +39,7 @@ function gravityOf(engine: Engine, goal: Scored, take: (goal: Goal) => Taken): n
   const { knowledge } = engine;
   const limit = knowledge.limits.get(goal.id);
   const { facts, fresh } = limit ? withJudged(engine, goal, take(goal)) : take(goal);
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+  const solved = whatFollows(knowledge, knownFrom(facts));
   const practice = knowledge.practices.get(goal.id);
   const on = limit?.on.id ?? practice?.on.id;
   if (!fresh.some(({ quantity }) => quantity === on)) return -1;

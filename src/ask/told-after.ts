@@ -1,8 +1,8 @@
 import { toBase } from '../calc/quantity.ts';
-import { restsOn, solve } from '../calc/solve.ts';
+import { restsOn } from '../calc/solve.ts';
 import { unitRow } from '../calc/units.ts';
 import { boundsOf } from '../rules/judge.ts';
-import { startOf } from '../rules/knowledge.ts';
+import { whatFollows } from '../rules/start.ts';
 import { type Engine, soughtBy, startsOf } from './engine.ts';
 import { knownFrom } from './facts.ts';
 import type { Goal } from './goal.ts';
@@ -102,7 +102,7 @@ function isLikest({ knowledge }: Engine, against: string, on: string, { fresh }:
   const own = fresh.find(({ quantity }) => quantity === on);
   if (!own || !('unit' in own) || kept.some(({ quantity }) => quantity === on)) return false;
   const size = toBase(own.number, own.unit);
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(kept)));
+  const solved = whatFollows(knowledge, knownFrom(kept));
   const apart = (base: number): number => Math.abs(Math.log(size / base));
   const bound = solved.get(against)?.value;
   const { dimension } = unitRow(own.unit);
@@ -120,7 +120,7 @@ function ofItsOwn(engine: Engine, goal: Goal, kept: Taken['facts'], take: Take):
   const { fresh, facts } = take(undefined);
   const figured = fresh.filter((fact) => 'unit' in fact).map(({ quantity }) => quantity);
   if (figured.length === 0 || !figured.every((id) => kept.some(({ quantity }) => quantity === id))) return undefined;
-  const solved = solve(knowledge.network, startOf(knowledge, knownFrom(facts)));
+  const solved = whatFollows(knowledge, knownFrom(facts));
   const rests = restsOn(solved, startsOf(knowledge, goal));
   if (figured.some((id) => rests.has(id))) return undefined;
   const meant = [...knowledge.limits.values()].filter(({ on, cues }) => cues && figured.includes(on.id));
