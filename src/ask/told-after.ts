@@ -121,7 +121,8 @@ function ofItsOwn(engine: Engine, goal: Goal, kept: Taken['facts'], take: Take):
   const figured = fresh.filter((fact) => 'unit' in fact).map(({ quantity }) => quantity);
   if (figured.length === 0 || !figured.every((id) => kept.some(({ quantity }) => quantity === id))) return undefined;
   const solved = whatFollows(knowledge, knownFrom(facts));
-  const rests = restsOn(solved, startsOf(knowledge, goal));
+  const beside = goal.kind === 'quantity' ? (knowledge.quantities.get(goal.id)?.beside ?? []) : [];
+  const rests = restsOn(solved, [...startsOf(knowledge, goal), ...beside]);
   if (figured.some((id) => rests.has(id))) return undefined;
   const meant = [...knowledge.limits.values()].filter(({ on, cues }) => cues && figured.includes(on.id));
   const [rule, ...others] = meant.filter((each) => isSettled(engine, each, take({ kind: 'limit', id: each.id })));
