@@ -3,7 +3,7 @@ import { systemOf } from '../calc/units.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
 import type { Cue } from './cue.ts';
-import { type CueIndex, type CueTable, cueIndex, heardIn } from './cue-index.ts';
+import { type CueIndex, type CueTable, cueIndex, type HeardCue, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
 
@@ -35,34 +35,50 @@ export function optionIndex(
   );
 }
 
+/** Options that a question says: in words, each with how well it was heard, and by their titles. */
+export interface OptionsHeard {
+  readonly inWords: readonly HeardCue<OptionHeard>[];
+  readonly named: readonly { readonly choice: ChoiceRecord; readonly option: ChoiceOption }[];
+}
+
 /** What choices are read from. */
 export interface Said {
   readonly sentence: Sentence;
-  readonly facts: readonly Fact[];
-  readonly turn: number;
   readonly question: string;
   /** What the last reply asked for. */
   readonly asked: string | undefined;
 }
 
-/** Choices a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
+/** The options that a question says. */
+export const optionsHeard = (
+  { knowledge, options }: { readonly knowledge: Knowledge; readonly options: CueIndex<OptionHeard> },
+  { sentence, question, asked }: Said,
+): OptionsHeard => ({
+  inWords: heardIn(options, sentence),
+  named: byTitle(knowledge, question, asked),
+});
+
+/** Choices that a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
 export function choicesIn(
   knowledge: Knowledge,
-  options: CueIndex<OptionHeard>,
-  { sentence, facts, turn, question, asked }: Said,
+  { inWords, named }: OptionsHeard,
+  facts: readonly Fact[],
+  turn: number,
 ): Fact[] {
   const best = new Map<string, { score: number; fact: Fact }>();
   for (const {
     of: { choice, option, within },
     score,
-  } of heardIn(options, sentence)) {
+  } of inWords) {
     if (score <= (best.get(choice.id)?.score ?? 0) || (within && !isWithin(option, facts))) continue;
     best.set(choice.id, { score, fact: { quantity: choice.id, choice: option.id, turn, fresh: true } });
   }
-  const named = byTitle(knowledge, question, asked, turn);
-  const settled = new Set(named.map(({ quantity }) => quantity));
+  const settled = new Set(named.map(({ choice }) => choice.id));
   const heard = [...byUnit(knowledge, facts, turn), ...[...best.values()].map(({ fact }) => fact)];
-  return [...named, ...heard.filter(({ quantity }) => !settled.has(quantity))];
+  return [
+    ...named.map(({ choice, option }): Fact => ({ quantity: choice.id, choice: option.id, turn, fresh: true })),
+    ...heard.filter(({ quantity }) => !settled.has(quantity)),
+  ];
 }
 
 function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
@@ -74,16 +90,16 @@ function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
 }
 
 /** Options said by their own titles: alone, where the choice was asked for, or after the title of the choice. */
-function byTitle({ choices }: Knowledge, question: string, asked: string | undefined, turn: number): Fact[] {
+function byTitle({ records }: Knowledge, question: string, asked: string | undefined): OptionsHeard['named'] {
   const text = question.trim().toLowerCase();
-  return [...choices.values()].flatMap((choice): Fact[] => {
+  return records.choices.flatMap((choice) => {
     if (choice.id !== asked && !text.includes(choice.title)) return [];
     const option = choice.options.find(
       ({ title }) =>
         (choice.id === asked && text === title.toLowerCase()) ||
         text.includes(`${choice.title} ${title}`.toLowerCase()),
     );
-    return option ? [{ quantity: choice.id, choice: option.id, turn, fresh: true }] : [];
+    return option ? [{ choice, option }] : [];
   });
 }
 

@@ -21,6 +21,6 @@ export const commandWords: readonly string[] = commandIndex.words;
 
 /** Commands heard in a sentence. */
 export function commandsIn(sentence: Sentence): ReadonlySet<Command> {
-  const heard = new Set(Array.from(heardIn(commandIndex, sentence), ({ of }) => of));
+  const heard = new Set(heardIn(commandIndex, sentence).map(({ of }) => of));
   return new Set(commands.filter((command) => heard.has(command)));
 }

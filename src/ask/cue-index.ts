@@ -4,8 +4,11 @@ import { type Cue, fitOf, type Heard, readCue, wordsOf } from './cue.ts';
 export interface Entry<T> {
   readonly cue: Cue;
   readonly of: T;
-  /** For each place of what the cue needs, the numbers of the words that will do there. */
-  readonly wants: readonly (readonly number[])[];
+}
+
+/** A cue that fits, what it stands for, and how well it fits. */
+export interface HeardCue<T> extends Entry<T> {
+  readonly score: number;
 }
 
 /** Cues found by a word that must be heard, so that a question is held only against those that can fit. */
@@ -17,13 +20,11 @@ export interface CueIndex<T> {
   readonly found: (word: string) => readonly number[];
   /** A cue by its number, read when it is first wanted. */
   readonly entry: (at: number) => Entry<T>;
-  /** The cues that a word may find, read. */
-  readonly entries: (word: string) => readonly Entry<T>[];
+  /** Every cue that fits, with how well. */
+  readonly heardIn: (heard: Heard) => HeardCue<T>[];
   readonly weight: (word: string) => number;
   /** Every word the cues speak of. */
   readonly words: readonly string[];
-  /** The number of each word: most cues are ruled out by number, which is quicker than by word. */
-  readonly numbers: ReadonlyMap<string, number>;
 }
 
 /** What the cues of an index come to, as texts that can be kept: parts are apart by a space. */
@@ -44,6 +45,17 @@ interface Line<T> {
 }
 
 const none: readonly never[] = [];
+
+/**
+ * The cues that one word may find. What else they need stands in `wants` by the numbers of words, so that most of them are
+ * ruled out in one go: for each cue where the next one begins, then for each place the words that will do there and `done`.
+ */
+interface Shelf<T> {
+  readonly entries: readonly Entry<T>[];
+  readonly wants: readonly number[];
+}
+
+const done = -1;
 
 /**
  * Builds an index; `reading` makes a cue of a line. Rare words weigh more: one that few cues speak of says much. With the
@@ -77,45 +89,87 @@ export function cueIndex<T>(
     const before = entries[at];
     if (before) return before;
     const { text, of } = line(at);
-    const read = entryOf(reading(text), of, numbers);
+    const read = { cue: reading(text), of };
     entries[at] = read;
     return read;
   };
   const numbersAt = (place: number): number[] => found[place]!.split(',').map(Number);
-  const lists: (readonly Entry<T>[] | undefined)[] = new Array(found.length);
+  const shelves: (Shelf<T> | undefined)[] = new Array(found.length);
+  const shelf = (place: number, word: string): Shelf<T> => {
+    shelves[place] ??= shelfOf(numbersAt(place).map(entry), numbers.get(word)!, numbers);
+    return shelves[place];
+  };
+  const weight = (word: string): number => {
+    const number = numbers.get(word);
+    if (number === undefined) return 1;
+    // None weighs nothing: that is one not worked out yet.
+    weights[number] ||= weightOf(word, Number(times[number]), table.cues);
+    return weights[number]!;
+  };
+  /** The question in which each word was heard last: so nothing need be wiped between two. */
+  const heardLast = new Uint32Array(times.length);
+  let question = 0;
   return {
     table,
     words,
-    numbers,
     finds: (word) => places.has(word),
     found: (word) => {
       const place = places.get(word);
       return place === undefined ? none : numbersAt(place);
     },
     entry,
-    entries: (word) => {
-      const place = places.get(word);
-      if (place === undefined) return none;
-      lists[place] ??= numbersAt(place).map(entry);
-      return lists[place];
-    },
-    weight: (word) => {
-      const number = numbers.get(word);
-      if (number === undefined) return 1;
-      // None weighs nothing: that is one not worked out yet.
-      weights[number] ||= weightOf(word, Number(times[number]), table.cues);
-      return weights[number]!;
+    weight,
+    heardIn: (heard) => {
+      question++;
+      for (const word of heard.places.keys()) {
+        const number = numbers.get(word);
+        if (number !== undefined) heardLast[number] = question;
+      }
+      const fitting: HeardCue<T>[] = [];
+      for (const word of heard.places.keys()) {
+        const place = places.get(word);
+        if (place === undefined) continue;
+        const { entries, wants } = shelf(place, word);
+        let at = 0;
+        for (const { cue, of } of entries) {
+          const next = wants[at]!;
+          const score = areHeard(wants, at + 1, next) ? fitOf(cue, heard, weight) : undefined;
+          if (score !== undefined) fitting.push({ cue, of, score });
+          at = next;
+        }
+      }
+      return fitting;
     },
   };
+
+  /** True when of every place one of the words was heard. Whether words that belong side by side are so is another matter. */
+  function areHeard(wants: readonly number[], from: number, to: number): boolean {
+    let isHeard = false;
+    for (let at = from; at < to; at++) {
+      const number = wants[at]!;
+      if (number !== done) isHeard ||= heardLast[number] === question;
+      else if (isHeard) isHeard = false;
+      else return false;
+    }
+    return true;
+  }
+}
+
+/** Puts cues on a shelf: a place where the word that finds them will do need not be looked at again. */
+function shelfOf<T>(entries: readonly Entry<T>[], finder: number, numbers: ReadonlyMap<string, number>): Shelf<T> {
+  const wants: number[] = [];
+  for (const { cue } of entries) {
+    const start = wants.push(0) - 1;
+    for (const words of cue.needs.flat()) {
+      const place = words.map((word) => numbers.get(word)!);
+      if (!place.includes(finder)) wants.push(...place, done);
+    }
+    wants[start] = wants.length;
+  }
+  return { entries, wants };
 }
 
 const partsOf = (text: string): string[] => (text === '' ? [] : text.split(' '));
-
-const entryOf = <T>(cue: Cue, of: T, numbers: ReadonlyMap<string, number>): Entry<T> => ({
-  cue,
-  of,
-  wants: cue.needs.flatMap((term) => term.map((words) => words.map((word) => numbers.get(word)!))),
-});
 
 const weightOf = (word: string, times: number, cues: number): number =>
   isSign(word) ? 1 : 1 + Math.log2(cues / times);
@@ -162,34 +216,4 @@ export function isTouched<T>({ finds }: CueIndex<T>, { places }: Heard): boolean
 }
 
 /** Every cue that fits, with how well. */
-export function* heardIn<T>(index: CueIndex<T>, heard: Heard): Generator<HeardCue<T>> {
-  const { numbers, entries, weight } = index;
-  const isSaid = new Uint8Array(numbers.size);
-  for (const word of heard.places.keys()) {
-    const number = numbers.get(word);
-    if (number !== undefined) isSaid[number] = 1;
-  }
-  for (const word of heard.places.keys()) {
-    for (const { cue, of, wants } of entries(word)) {
-      const score = areSaid(wants, isSaid) ? fitOf(cue, heard, weight) : undefined;
-      if (score !== undefined) yield { cue, of, score };
-    }
-  }
-}
-
-/** A cue that fits, what it stands for, and how well it fits. */
-export interface HeardCue<T> {
-  readonly cue: Cue;
-  readonly of: T;
-  readonly score: number;
-}
-
-/** True when every place has one of its words. Whether words that belong side by side are so is another matter. */
-function areSaid(wants: readonly (readonly number[])[], isSaid: Uint8Array): boolean {
-  for (const words of wants) {
-    let said = 0;
-    for (const word of words) said |= isSaid[word]!;
-    if (said === 0) return false;
-  }
-  return true;
-}
+export const heardIn = <T>({ heardIn }: CueIndex<T>, heard: Heard): HeardCue<T>[] => heardIn(heard);

@@ -60,19 +60,19 @@ export const placesOf = (cue: Cue, heard: Heard): number[] =>
 
 /** True when a term is heard. */
 function hears(heard: Heard, term: Term): boolean {
-  const [first, ...rest] = term;
-  if (rest.length === 0) {
-    for (const word of first!) if (heard.places.has(word)) return true;
-    return false;
+  for (const word of term[0]!) {
+    const places = heard.places.get(word);
+    if (places && (term.length === 1 || places.some((at) => follows(heard, term, at)))) return true;
   }
-  return first!.some((word) => (heard.places.get(word) ?? []).some((at) => follows(heard, rest, at)));
+  return false;
 }
 
-function follows(heard: Heard, rest: Term, at: number): boolean {
-  let place = at;
-  for (const words of rest) {
+/** True when the rest of a term follows on its first word. */
+function follows(heard: Heard, term: Term, first: number): boolean {
+  let place = first;
+  for (let i = 1; i < term.length; i++) {
     place = heard.after(place);
-    if (!words.some((word) => heard.places.get(word)?.includes(place))) return false;
+    if (!term[i]!.some((word) => heard.places.get(word)?.includes(place))) return false;
   }
   return true;
 }

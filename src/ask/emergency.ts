@@ -115,7 +115,7 @@ const isSupposed = (before: readonly Clause[]): boolean =>
 
 /** The emergencies that one part of a sentence says as a thing that is so. */
 const toldIn = (clause: Clause): string[] =>
-  Array.from(heardIn(index, clause)).flatMap(({ cue, of }) => (isSo(cue, clause) ? [of] : []));
+  heardIn(index, clause).flatMap(({ cue, of }) => (isSo(cue, clause) ? [of] : []));
 
 function isSo(cue: Cue, clause: Clause): boolean {
   const { places } = clause;

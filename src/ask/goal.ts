@@ -33,7 +33,7 @@ export function goalIndex(
 /** What a sentence may be after, best first. */
 export function goalsOf(index: CueIndex<Goal>, sentence: Sentence): Scored[] {
   const counted = countedIn(sentence);
-  const heard = Array.from(heardIn(index, sentence), ({ of, cue, score }): Scored => {
+  const heard = heardIn(index, sentence).map(({ of, cue, score }): Scored => {
     return { ...of, cue, score: counted.size > 0 && counts(cue, counted) ? score + ofCounted : score };
   });
   const best = new Map<string, Scored>();

@@ -139,6 +139,6 @@ export const repairIndex = cueIndex(
 
 /** The repair a question names, as in "blade patch it?"; undefined when it names none, or leaves the choice open with "or". */
 function repairAskedIn(sentence: Sentence): RepairRecord | undefined {
-  const [heard, ...others] = new Set(Array.from(heardIn(repairIndex, sentence), ({ of }) => of));
+  const [heard, ...others] = new Set(heardIn(repairIndex, sentence).map(({ of }) => of));
   return others.length === 0 && !sentence.places.has('or') ? heard : undefined;
 }

@@ -65,7 +65,7 @@ const heard = new WeakMap<Sentence, readonly StageHeard[]>();
 function stagesHeard(sentence: Sentence): readonly StageHeard[] {
   const before = heard.get(sentence);
   if (before) return before;
-  const found = Array.from(heardIn(stageIndex, sentence), ({ of, cue }) => ({ ...of, cue }));
+  const found = heardIn(stageIndex, sentence).map(({ of, cue }) => ({ ...of, cue }));
   heard.set(sentence, found);
   return found;
 }

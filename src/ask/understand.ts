@@ -2,12 +2,11 @@ import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
-import { choicesIn } from './choices.ts';
 import { type Command, commandsIn } from './commands.ts';
-import { type Cue, placesOf } from './cue.ts';
+import type { Cue } from './cue.ts';
 import { heardIn } from './cue-index.ts';
-import { type Engine, soughtBy } from './engine.ts';
-import { corrected, type Fact, factOf, factsOfJob, merge } from './facts.ts';
+import type { Engine } from './engine.ts';
+import { type Fact, factsOfJob } from './facts.ts';
 import { fitsInSize } from './fits-size.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
@@ -15,18 +14,16 @@ import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts'
 import { emptyJob } from './job.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
-import { added, boundFor, meantBy } from './roles-taken.ts';
-import { figuresInWords } from './said-as.ts';
 import { isSameAgain, light } from './same-again.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { settledFirst } from './settled-first.ts';
 import { statedLimit } from './stated.ts';
-import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
-import { assigned, figuresInTitles, titleAsked } from './titles.ts';
+import { takerOf } from './taking.ts';
+import { assigned, titleAsked } from './titles.ts';
 import { toldAfter } from './told-after.ts';
 import { whyGoal } from './why-goal.ts';
-import { askingHeads, figureAsks } from './wording/asking.ts';
+import { figureAsks } from './wording/asking.ts';
 import { suits } from './work-goals.ts';
 import { workable } from './workable.ts';
 
@@ -77,8 +74,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     ),
   );
   const turn = past.turn + 1;
-  const take = (goal: Goal | undefined, cue?: Cue, on = past.asked): Taken =>
-    takeFigures(engine, sentence, { question: request.question, goal, cue, past, kept, system, turn, on });
+  const take = takerOf(engine, sentence, { question: request.question, past, kept, system, turn });
   const found = sentence.places.has('@why') ? heard : settledFirst(engine, heard, take);
   const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
   const sought =
@@ -128,7 +124,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     items,
     named,
     commands,
-    open: new Set(Array.from(heardIn(engine.open, sentence), ({ of }) => of)),
+    open: new Set(heardIn(engine.open, sentence).map(({ of }) => of)),
     ...withJudged(engine, goal, taken),
   };
 }
@@ -188,100 +184,6 @@ function isFaint({ kind, score, cue }: Scored, { places, figures, tokens, small 
   if (amountAsks.some((word) => places.has(word))) return false;
   const words = tokens.filter((token) => token.kind === 'word' && !small.has(token.head) && token.head !== 'check');
   return words.length > 1 && ['@check', 'what', 'which', 'who', 'when', 'where'].some((word) => places.has(word));
-}
-
-/** "No, .05 is the residual", "I meant 12 wide". */
-const takesBack = ({ places }: Sentence): boolean =>
-  places.get('no')?.[0] === 0 || places.has('meant') || places.has('mean');
-
-/** Places of the cue's words in the clause that asks: by a question word, else by holding no figure; else all of them. */
-function spentBy(cue: Cue, sentence: Sentence): number[] {
-  const { tokens, places, figures } = sentence;
-  const clause = (place: number): number => tokens.slice(0, place).filter((token) => token.kind === 'mark').length;
-  const all = placesOf(cue, sentence);
-  const asks = new Set(askingHeads.flatMap((head) => places.get(head) ?? []).map(clause));
-  if (asks.size > 0) return all.filter((at) => asks.has(clause(at)));
-  const figured = new Set(figures.map(clause));
-  const apart = all.filter((at) => !figured.has(clause(at)));
-  return apart.length > 0 ? apart : all;
-}
-
-/** The sentence with some of its figures left alone. */
-const withoutFigures = (sentence: Sentence, places: readonly (number | undefined)[]): Sentence =>
-  places.some((at) => at !== undefined)
-    ? { ...sentence, figures: sentence.figures.filter((at) => !places.includes(at)) }
-    : sentence;
-
-/** "Lift 2 of 3" says how many lifts there are. */
-function liftsSaid({ tokens }: Sentence, at: number | undefined, turn: number): Fact[] {
-  const token = at === undefined ? undefined : tokens[at];
-  return token?.kind === 'figure'
-    ? [{ quantity: 'lift-count', number: token.figure.number, unit: '1', turn, fresh: true, from: token.at }]
-    : [];
-}
-
-interface Taking {
-  readonly question: string;
-  readonly goal: Goal | undefined;
-  readonly cue: Cue | undefined;
-  readonly past: Job;
-  readonly kept: readonly Fact[];
-  readonly system: UnitSystem;
-  readonly turn: number;
-  /** The quantity that a figure is likeliest for, as by what was asked before. */
-  readonly on: string | undefined;
-}
-
-/** Gives the figures of a sentence their roles in the light of a goal, and joins them to what was kept. */
-function takeFigures(
-  engine: Engine,
-  sentence: Sentence,
-  { question, goal, cue, past, kept, system, turn, on }: Taking,
-): Taken {
-  const { lift: numbered, count: lifts } = liftFigures(sentence);
-  const worded = figuresInWords(engine.inWords, sentence, turn);
-  const context = {
-    quantities: engine.knowledge.quantities,
-    byWord: engine.byWord,
-    weak: engine.weak,
-    titles: engine.titles,
-    sides: engine.sides,
-    kept: new Map(
-      kept.flatMap((fact) =>
-        'unit' in fact ? [[fact.quantity, { number: fact.number, unit: fact.unit }] as const] : [],
-      ),
-    ),
-    aimed: goal !== undefined,
-    near: engine.near(goal),
-    sought: new Set(sentence.places.has('@check') || on === goal?.id ? [] : soughtBy(engine.knowledge, goal)),
-    spent: new Set(cue && goal?.kind === 'quantity' ? spentBy(cue, sentence) : []),
-    meant: meantBy(engine, goal),
-    asked: on,
-    judged: goal?.kind === 'limit' && on === past.asked ? engine.knowledge.limits.get(goal.id)?.on.id : undefined,
-    inWords: new Set(worded.map(({ quantity }) => quantity)),
-    system,
-  };
-  const { bound, unbound } = boundFor(
-    withoutFigures(sentence, [numbered, lifts, ...figuresInTitles(sentence, engine.titles)]),
-    context,
-  );
-  const typed = [...added(bound).map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
-  if (assigned(sentence, engine.titles))
-    return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
-  // One that was also given as a figure is not taken from words.
-  const figures = [...typed, ...worded.filter((fact) => !typed.some(({ quantity }) => quantity === fact.quantity))];
-  const fresh = [
-    ...figures,
-    ...choicesIn(engine.knowledge, engine.options, {
-      sentence,
-      facts: merge(kept, figures),
-      turn,
-      question,
-      asked: past.asked,
-    }),
-  ];
-  const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
-  return { told, fresh, unbound, facts: (takesBack(sentence) ? corrected : merge)(kept, fresh) };
 }
 
 /** The system most of the figures given are in; what was kept decides where this question has none. */
