@@ -14,9 +14,18 @@ function askingPart({ tokens, places, figures }: Sentence): Part | undefined {
   const marks = tokens.flatMap(({ kind }, at) => (kind === 'mark' ? [at] : []));
   const parts = [-1, ...marks].map((mark, i): Part => [mark + 1, marks[i] ?? tokens.length]);
   const asks = parts.filter((part) => openingHeads.some((head) => places.get(head)?.some((at) => isIn(part, at))));
-  const [one, ...others] = asks;
+  const [one, ...others] = asks.length > 0 ? asks : lastWords(parts, figures);
   return one && others.length === 0 && figures.some((at) => !isIn(one, at)) ? one : undefined;
 }
+
+/** The words at the end that stand by themselves, where nothing opens a question: "7 loads went over 850 sq yd, thickness?" */
+function lastWords(parts: readonly Part[], figures: readonly number[]): Part[] {
+  const last = parts.filter(([from, to]) => to > from).at(-1);
+  return last && last[1] - last[0] <= mostLast && !figures.some((at) => isIn(last, at)) ? [last] : [];
+}
+
+/** More words than these are a clause of their own. */
+const mostLast = 4;
 
 /** What it counts for a cue that all its words stand in the part that asks, only some, or none of them. */
 const weights = { whole: 2, some: -4, none: -12 };

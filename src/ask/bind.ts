@@ -15,11 +15,15 @@ export interface Bound {
   readonly unitAssumed: boolean;
   /** True when a word or the group gives it the role, not only what is asked. */
   readonly told: boolean;
+  /** The figure as it was typed. */
+  readonly typed: Figure;
 }
 
 export interface Binding {
   readonly bound: readonly Bound[];
   readonly unbound: readonly Figure[];
+  /** How well all the roles are told. */
+  readonly weight: number;
 }
 
 /** Figures of one question that a role is looked for: whoever types more has pasted a list, and the rest is told as not used. */
@@ -30,7 +34,11 @@ export function bind(sentence: Sentence, context: Context): Binding {
   const figures = sentence.figures.map((at) => (sentence.tokens[at] as { figure: Figure }).figure);
   const near = figures.slice(0, mostFigures);
   const options = sentence.figures.map((at, i) => (i < mostFigures ? optionsFor(sentence, at, near, context) : []));
-  const chosen = assign(options, figures);
+  const { without } = context;
+  const open = without
+    ? options.map((list, i) => list.filter(({ record }) => !without.get(figures[i]!)?.has(record.id)))
+    : options;
+  const chosen = assign(open, figures);
   const bound: Bound[] = [];
   const unbound: Figure[] = [];
   figures.forEach((figure, i) => {
@@ -42,10 +50,11 @@ export function bind(sentence: Sentence, context: Context): Binding {
         unit: option.unit,
         unitAssumed: option.unitAssumed,
         told: option.told,
+        typed: figure,
       });
     else unbound.push(figure);
   });
-  return { bound, unbound };
+  return { bound, unbound, weight: chosen.reduce((sum, option) => sum + (option?.score ?? 0), 0) };
 }
 
 /** Where nothing tells two lengths apart, the longer is the length of the patch: this much against the other way round. */

@@ -1,3 +1,4 @@
+import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import type { UnitSystem } from './reply.ts';
@@ -32,5 +33,7 @@ export interface Context {
   readonly judged?: string | undefined;
   /** Quantities that words give a figure for: an untold figure is not one of them. */
   readonly inWords?: ReadonlySet<string> | undefined;
+  /** Roles that a figure is not to have. */
+  readonly without?: ReadonlyMap<Figure, ReadonlySet<string>> | undefined;
   readonly system: UnitSystem;
 }

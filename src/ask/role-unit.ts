@@ -10,6 +10,8 @@ interface Circumstances {
   readonly told: boolean;
   /** True when one of its words stands before the figure. */
   readonly led?: boolean;
+  /** True for a number right before a thing that is counted. */
+  readonly counts?: boolean;
   /** True when the last reply asked for it. */
   readonly asked: boolean;
   /** The unit of the figure the job has of it. */
@@ -44,11 +46,15 @@ export function unitFor(figure: Figure, record: QuantityRecord, circumstances: C
 }
 
 /** A bare number counts, or has the unit its role always has; where the role is told, its only one (per cent), or that of a like figure beside it ("44 tons, 31 is down"). */
-function bareUnit(record: QuantityRecord, { system, told, led, asked, all, had }: Circumstances): Unit | undefined {
+function bareUnit(
+  record: QuantityRecord,
+  { system, told, led, counts, asked, all, had }: Circumstances,
+): Unit | undefined {
   if (record.dimension === 'count') return '1';
   if (had && !told) return had;
   if (record.bare) return record.bare[system];
   if (told && record.units.us === record.units.metric) return record.units.us;
+  if (counts) return undefined;
   const like = told ? all.find(({ unit }) => unit && unitRow(unit).dimension === record.dimension)?.unit : undefined;
   return like ?? (led ? record.bareTold?.[system] : undefined) ?? (asked ? record.units[system] : undefined);
 }

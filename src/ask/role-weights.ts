@@ -7,6 +7,8 @@ export const weights = {
   of: 6,
   /** For a word right after, nothing between. */
   beside: 12,
+  /** For the size of each of the things counted before it. */
+  sized: 10,
   /** The same for a count: "a 2 lift patch". */
   counted: 18,
   before: 8,

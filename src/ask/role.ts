@@ -11,6 +11,7 @@ import { couldMeasure, isUnitAssumed, unitFor } from './role-unit.ts';
 import { weights } from './role-weights.ts';
 import { wordScore } from './role-words.ts';
 import type { Sentence } from './sentence.ts';
+import { isCountOf, sizeOfEach } from './sized.ts';
 import { titledBefore } from './titles.ts';
 import type { Token } from './token.ts';
 
@@ -55,10 +56,15 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
         }
       : undefined;
   if (byTitle && titled && isPlausible(asRole(figure, titled), byTitle.unit, titled)) return [byTitle];
+  const sized = new Set(sizeOfEach(sentence, at, context));
+  const counts = isCountOf(sentence, at, context);
   const options: Option[] = [];
   for (const record of candidates(figure, words, context)) {
+    if (sized.size > 0 && !sized.has(record)) continue;
     if (counted !== undefined && record.dimension !== 'count') continue;
-    const option = optionOf(sentence, shareIn(figure, names, record), words, record, all, context);
+    if (counts && record.dimension !== 'count' && !record.roles?.after?.includes(words.next ?? '')) continue;
+    const own = shareIn(figure, names, record);
+    const option = optionOf(sentence, own, words, record, all, context, counts, sized.has(record));
     if (option && option.score >= enough) options.push(option);
   }
   // Of no size that it has, and of nothing else that a word tells, one side of a patch for another aside: it is asked again.
@@ -112,6 +118,8 @@ function optionOf(
   record: QuantityRecord,
   all: readonly Figure[],
   context: Context,
+  counts: boolean,
+  isSized: boolean,
 ): Option | undefined {
   if (!couldMeasure(figure, record)) return undefined;
   const near = context.near.get(record.id);
@@ -124,6 +132,7 @@ function optionOf(
       isSayable(record) &&
       ((near === 1 && (!hasField(record) || (figure.form === 'ratio' && record.parts))) ||
         had !== undefined ||
+        (counts && near !== undefined) ||
         isInSetting(record, sentence))
     )
   )
@@ -135,7 +144,7 @@ function optionOf(
     word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
   if (!told && !asked && figure.form !== 'ratio' && context.inWords?.has(record.id)) return undefined;
   const led = record.roles?.before?.some((each) => words.before.includes(each)) ?? false;
-  const unit = unitFor(figure, record, { system: context.system, told, led, asked, all, had: had?.unit });
+  const unit = unitFor(figure, record, { system: context.system, told, led, counts, asked, all, had: had?.unit });
   if (
     !unit ||
     (record.counted && !Number.isInteger(figure.number)) ||
@@ -155,6 +164,7 @@ function optionOf(
   const isOneMore = record.summed?.some((each) => words.before.includes(each)) ?? false;
   const score =
     word +
+    (isSized ? weights.sized : 0) +
     (isOneMore ? weights.named : 0) +
     (told ? weights.told : 0) +
     weak +

@@ -8,4 +8,7 @@ export interface Taken {
   readonly fresh: readonly Fact[];
   readonly facts: readonly Fact[];
   readonly unbound: readonly Figure[];
+  /** The roles that the figures have, and how well words and places tell them. */
+  readonly roles: readonly { readonly figure: Figure; readonly quantity: string; readonly told: boolean }[];
+  readonly weight: number;
 }

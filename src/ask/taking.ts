@@ -2,6 +2,7 @@ import { choicesIn, optionsHeard } from './choices.ts';
 import { type Cue, placesOf } from './cue.ts';
 import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, merge } from './facts.ts';
+import type { Without } from './fitting.ts';
 import { type Goal, goalText } from './goal.ts';
 import type { Job, UnitSystem } from './reply.ts';
 import type { Context } from './role-context.ts';
@@ -24,9 +25,9 @@ interface Taking {
 
 /**
  * Takes the figures of a question in the light of a goal, heard by a cue; `on` is the quantity that a figure is likeliest
- * for, as by what was asked before.
+ * for, as by what was asked before; `without` rules out roles.
  */
-type Take = (goal: Goal | undefined, cue?: Cue, on?: string) => Taken;
+type Take = (goal: Goal | undefined, cue?: Cue, on?: string, without?: Without) => Taken;
 
 /**
  * Gives the figures of a sentence their roles in the light of a goal, and joins them to what was kept. Many goals are tried
@@ -55,8 +56,14 @@ export function takerOf(engine: Engine, sentence: Sentence, { question, past, ke
     inWords: new Set(worded.map(({ quantity }) => quantity)),
     system,
   };
-  const inLightOf = (goal: Goal | undefined, cue: Cue | undefined, on: string | undefined): Context => ({
+  const inLightOf = (
+    goal: Goal | undefined,
+    cue: Cue | undefined,
+    on: string | undefined,
+    without?: Without,
+  ): Context => ({
     ...same,
+    without,
     asked: on,
     aimed: goal !== undefined,
     near: engine.near(goal),
@@ -65,21 +72,30 @@ export function takerOf(engine: Engine, sentence: Sentence, { question, past, ke
     meant: meantBy(engine, goal),
     judged: goal?.kind === 'limit' && on === past.asked ? knowledge.limits.get(goal.id)?.on.id : undefined,
   });
-  const takeFor = (goal: Goal | undefined, cue: Cue | undefined, on: string | undefined): Taken => {
-    const { bound, unbound } = boundFor(figured, inLightOf(goal, cue, on));
+  const takeFor = (goal: Goal | undefined, cue: Cue | undefined, on: string | undefined, without?: Without): Taken => {
+    const { bound, unbound, weight } = boundFor(figured, inLightOf(goal, cue, on, without));
+    const roles = bound.map(({ typed: figure, record, told }) => ({ figure, quantity: record.id, told }));
     const typed = [...added(bound).map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
     if (isAssigned)
-      return { told: new Set(typed.map(({ quantity }) => quantity)), fresh: typed, unbound, facts: merge(kept, typed) };
+      return {
+        told: new Set(typed.map(({ quantity }) => quantity)),
+        fresh: typed,
+        unbound,
+        roles,
+        weight,
+        facts: merge(kept, typed),
+      };
     // One that was also given as a figure is not taken from words.
     const figures = [...typed, ...worded.filter((fact) => !typed.some(({ quantity }) => quantity === fact.quantity))];
     const fresh = [...figures, ...choicesIn(knowledge, options, merge(kept, figures), turn)];
     const told = new Set(bound.flatMap((each) => (each.told ? [each.record.id] : [])));
-    return { told, fresh, unbound, facts: join(kept, fresh) };
+    return { told, fresh, unbound, roles, weight, facts: join(kept, fresh) };
   };
   const taken = new Map<string, Taken>();
-  return (goal, cue, on = past.asked) => {
+  return (goal, cue, on = past.asked, without) => {
     // Only to a quantity does it matter by which words it was asked for.
     const own = goal?.kind === 'quantity' ? cue : undefined;
+    if (without) return takeFor(goal, own, on, without);
     const key = [goal && goalText(goal), own?.text, on].join();
     const found = taken.get(key) ?? takeFor(goal, own, on);
     taken.set(key, found);

@@ -8,6 +8,7 @@ import { heardIn } from './cue-index.ts';
 import type { Engine } from './engine.ts';
 import { type Fact, factsOfJob } from './facts.ts';
 import { fitsInSize } from './fits-size.ts';
+import { fitting } from './fitting.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
 import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts';
@@ -23,7 +24,7 @@ import { takerOf } from './taking.ts';
 import { assigned, titleAsked } from './titles.ts';
 import { toldAfter } from './told-after.ts';
 import { whyGoal } from './why-goal.ts';
-import { figureAsks } from './wording/asking.ts';
+import { figureAsks, openingHeads } from './wording/asking.ts';
 import { suits } from './work-goals.ts';
 import { workable } from './workable.ts';
 
@@ -76,19 +77,19 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const turn = past.turn + 1;
   const take = takerOf(engine, sentence, { question: request.question, past, kept, system, turn });
   const found = sentence.places.has('@why') ? heard : settledFirst(engine, heard, take);
+  const old = engine.goalNamed(past.goal ?? '');
   const only = past.goal === undefined ? undefined : assigned(sentence, engine.titles);
   const sought =
     only || (past.goal !== undefined && isSameAgain(sentence, found[0]))
       ? undefined
       : workable(
           engine,
-          notYetSaid(engine, sentence, found, take, past.goal !== undefined),
+          notYetSaid(engine, sentence, found, take, old),
           sentence.figures.length > 1 ? found : [],
           take,
         );
   const titled = only ? undefined : titleAsked(sentence, engine.titles);
   const named = namedUnits(items);
-  const old = engine.goalNamed(past.goal ?? '');
   const why =
     only || !sentence.places.has('@why') ? undefined : whyGoal(engine, sentence, goalsOf(engine.goals, sentence));
   const stated = only || why ? undefined : statedLimit(engine, sentence, sought, take);
@@ -110,7 +111,8 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
       impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
       impliedLimit(engine.knowledge, sentence, take(undefined), past.goal !== undefined) ??
       old);
-  const taken = take(goal, sought?.cue, after?.goal === goal ? after?.on : undefined);
+  const on = after?.goal === goal ? after?.on : undefined;
+  const taken = fitting(engine, goal, take(goal, sought?.cue, on), (without) => take(goal, sought?.cue, on, without));
   return {
     goal,
     isAnswer: past.asked !== undefined && taken.fresh.some(({ quantity }) => quantity === past.asked),
@@ -143,9 +145,10 @@ function notYetSaid(
   engine: Engine,
   sentence: Sentence,
   found: readonly Scored[],
-  take: (goal: undefined) => Taken,
-  goesOn: boolean,
+  take: (goal: Goal | undefined) => Taken,
+  old: Goal | undefined,
 ): Scored | undefined {
+  const goesOn = old !== undefined;
   const [best] = found;
   const judged = best?.kind === 'fault' ? found.find((goal) => isGivenTo(engine, goal, take)) : undefined;
   if (judged) return judged;
@@ -156,6 +159,8 @@ function notYetSaid(
     !(found.length > 1 || goesOn)
   )
     return best;
+  if (old && best.id !== old.id && !asksNew(sentence) && take(old).fresh.some(({ quantity }) => quantity === best.id))
+    return undefined;
   const { dimension, bare, parts } = engine.knowledge.quantities.get(best.id)!;
   const { places } = sentence;
   if (!places.has(`#${dimension}`) && !(bare && places.has('#number')) && !(parts && places.has('#parts'))) return best;
@@ -165,6 +170,10 @@ function notYetSaid(
   const isAsked = asksHow(best.cue) && (other?.score ?? 0) < best.score / 3;
   return isAsked ? best : (other ?? (goesOn ? undefined : best));
 }
+
+/** True where a sentence asks for something of its own, and does not only say what it would be with another figure. */
+const asksNew = ({ places }: Sentence): boolean =>
+  openingHeads.some((head) => places.get(head)?.some((at) => head !== 'what' || !places.get('if')?.includes(at + 1)));
 
 /** "How+wide": the cue itself asks. */
 const asksHow = ({ needs }: Cue): boolean => needs.some((term) => term.length > 1 && term[0]!.includes('how'));

@@ -2,7 +2,7 @@ import { at, type Token, type Tokens } from './lexer.ts';
 import { type NumberRead, numberRead } from './measured.ts';
 import { afterPronoun, beforePronoun, roleWords } from './near-words.ts';
 import { numberWords, partWords, type Rank, spokenDigits } from './number-words.ts';
-import { afterAnd, readPart, readPartsOf } from './parts.ts';
+import { afterAnd, readAndPart, readPart, readPartsOf } from './parts.ts';
 import { readUnit } from './unit.ts';
 import { isSpanishUnit } from './unit-atoms.ts';
 
@@ -179,8 +179,11 @@ function isOne(tokens: Tokens, i: number): boolean {
   const next = at(tokens, i + 1);
   const before = i > 0 ? at(tokens, i - 1).text : '';
   if (next.text === '-') return true;
-  const part = afterAnd(tokens, i + 1);
-  if (part !== undefined && fractionAfter(tokens, part)) return true;
+  const and = afterAnd(tokens, i + 1);
+  if (and !== undefined && fractionAfter(tokens, and)) return true;
+  if (readAndPart(tokens, i + 1)) return true;
+  // "Between one and two inches".
+  if ((before === 'between' || before === 'entre') && and !== undefined && isCount(at(tokens, and))) return true;
   if ((next.text === 'or' || next.text === 'to') && numberWords.has(at(tokens, i + 2).text)) return true;
   if (readUnit(tokens, i + 1)) return true;
   if (next.kind !== 'letters') return before === 'to' && isCount(at(tokens, i - 2));

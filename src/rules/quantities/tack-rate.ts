@@ -44,8 +44,8 @@ export default quantity({
   ],
   alsoCalled: ['application rate', 'bar rate', 'shot rate', 'spray rate'],
   roles: {
-    after: ['rate', 'spray', 'shoot', 'shot', 'bar'],
-    before: ['rate', 'spray', 'at', 'bar', 'shoot', 'shot', 'hit', 'apply', 'roa', 'from'],
+    after: ['rate', 'spray', 'sprayed', 'shoot', 'shot', 'bar'],
+    before: ['rate', 'spray', 'sprayed', 'at', 'bar', 'shoot', 'shot', 'hit', 'apply', 'roa', 'from'],
   },
   shortUnit: { unit: 'gal', for: 'gal/yd2' },
   bare: { us: 'gal/yd2', metric: 'L/m2' },
