@@ -96,6 +96,8 @@ export class ScreenOfJob {
     if (this.sending.has(form)) return;
     this.sending.add(form);
     const fields = fieldsOf(form, event.submitter);
+    const file = fields.get('file');
+    if (file instanceof File && file.size > 0) fields.set('text', await file.text());
     const text = (name: string): string => {
       const value = fields.get(name);
       return typeof value === 'string' ? value : '';

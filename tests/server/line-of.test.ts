@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lineOf } from '../../src/server/command/line-of.ts';
+import { lineOf } from '../../src/rules/line-of.ts';
 
 const file = `{
   "name": "A county",

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { serve } from '@hono/node-server';
@@ -52,6 +53,12 @@ beforeAll(async () => {
       'posted-speed': { number: 45, unit: 'mph' },
       'road-type': 'rural',
       'material-price': { number: 85, unit: 'USD/ton' },
+      'crew-size': { number: 8, unit: '1' },
+      'work-hours': { number: 16, unit: 'h' },
+      'labor-rate': { number: 38, unit: 'USD/h' },
+      machines: '12 ft grader 8331, roller and 2 dump trucks 8722',
+      rates: { rules: JSON.parse(readFileSync('docs/examples/fema-rates-2025.json', 'utf8')) },
+      order: 'urgent',
     }),
     patch(1, '12+50', '15+50', 2),
     patch(2, '18+00', '19+50', 1.5),
@@ -130,6 +137,20 @@ test.each([
     await page.context().close();
   },
 );
+
+test('the page of a job prints with its traffic layout and its costs, without what is there to be pressed', async () => {
+  const page = await open(job, 1280);
+  await page.emulateMedia({ media: 'print' });
+  const pressed = await page.evaluate(`[...document.querySelectorAll('button, input, textarea, nav, summary')]
+    .filter((element) => element.checkVisibility()).map((element) => element.outerHTML)`);
+  expect(pressed).toEqual([]);
+  const pdf = await page.pdf({ format: 'Letter' });
+  if (process.env.SHOTS) await page.pdf({ format: 'Letter', path: `${process.env.SHOTS}/job.pdf` });
+  const text = textIn(pdf);
+  for (const said of ['Trafficlayout', 'Loadonthetruck', 'Crew,machinesandcost', 'code8331'])
+    expect(text).toContain(said);
+  await page.context().close();
+});
 
 test.each(['Letter', 'A4'] as const)(
   'the record of a day prints whole on %s, without what is there to be pressed',

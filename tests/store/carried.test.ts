@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { createApp } from '../../src/server/app.ts';
@@ -127,6 +128,39 @@ overBothEngines((_engine, place) => {
     for (let sent = 0; sent < 2; sent++) await post(job, list);
     expect((await page(job)).match(/<option value="patch\/[^"]+">\d+<\/option>/g)!.length % 5).toBe(0);
     expect(await page(job)).toContain('Left: 3 patches,');
+  });
+
+  test('a schedule of rates is sent as a file; one with a fault is refused with its line, and nothing of it is taken', async () => {
+    const job = await start();
+    const text = readFileSync('docs/examples/fema-rates-2025.json', 'utf8');
+    const send = async (file: string): Promise<string> => {
+      const body = new FormData();
+      for (const [name, value] of Object.entries(form(await page(job), 'rates'))) body.set(name, value);
+      body.set('text', '');
+      body.set('file', new File([file], 'rates.json', { type: 'application/json' }));
+      return (await app.request(job, { method: 'POST', body })).text();
+    };
+    const line = text.split('\n').findIndex((row) => row.includes('"8332"')) + 1;
+    expect(await send(text.replace('"code": "8332"', '"cod": "8332"'))).toMatch(
+      new RegExp(`The rates were not taken\\. Line ${line}, at rates\\[1\\]`),
+    );
+    expect(await page(job)).not.toContain('Rates of 2025');
+    expect(await send(text)).toContain('Rates of 2025 from FEMA Schedule of Equipment Rates hold for this job now');
+    const machines = 'grader 8331 and 2 dump trucks 8722';
+    await post(job, {
+      ...form(await page(job), 'job'),
+      machines,
+      'has-machines': '1',
+      name: 'Spring list',
+      road: 'CR 9',
+    });
+    await post(job, { ...form(await page(job), 'tell'), text: '8 hours' });
+    const html = await page(job);
+    // 131.96 + 2 × 120.74 an hour.
+    for (const said of ['code 8331, $131.96/h', '2 × dump truck', 'Rates of 2025 from FEMA'])
+      expect(html).toContain(said);
+    const copy = (await post('/job', { text: await page(`${job}/export.csv`) })).headers.get('Content-Location')!;
+    expect(await page(copy)).toContain('code 8331, $131.96/h');
   });
 
   test('two who edit what the other has not seen are both told, and either can settle it', async () => {

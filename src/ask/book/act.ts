@@ -1,7 +1,9 @@
 import { jsonIn } from '../../rules/json.ts';
+import { lineOf } from '../../rules/line-of.ts';
 import type { Engine } from '../engine.ts';
 import { emptyJob } from '../job.ts';
 import { longestQuestion } from '../longest.ts';
+import { ratesIn } from '../rates/answer.ts';
 import type { UnitSystem } from '../reply.ts';
 import { understand } from '../understand.ts';
 import { act as words } from '../wording/book-act.en.ts';
@@ -36,6 +38,8 @@ function doing(field: Field, actor: Actor): Done | Refused {
       return importing(field('text'), actor);
     case 'rules':
       return ruled(field('text'), actor);
+    case 'rates':
+      return rated(field('text'), actor);
     case 'remove':
       if (!actor.now.lines.has(line) || line === 'job') return { fault: words.noLine };
       return {
@@ -128,12 +132,31 @@ function ruled(text: string, actor: Actor): Done | Refused {
   if (!read) return { fault: words.rulesNoJson };
   const rules = read.json;
   const engine = engineFor(actor.engine, rules);
-  if (engine instanceof FileFault) return { fault: words.rulesFault(engine.place, engine.message) };
+  if (engine instanceof FileFault)
+    return { fault: words.rulesFault(lineOf(text, engine.place), engine.place, engine.message) };
   const type = fieldType('job', 'rules', actor.engine.knowledge)!;
   const cell = readCell({ rules }, type);
   return cell === undefined
     ? { fault: words.rulesLong }
     : { changes: [setting(actor.seen, 'job', { rules: cell }, maker)], said: [words.rulesOn] };
+}
+
+/** A published schedule of rates of machines for the job; nothing of one with a fault is taken. */
+function rated(text: string, { seen, stamp, by, engine }: Actor): Done | Refused {
+  const maker = { stamp: stamp(), by };
+  if (text.trim() === '') return { changes: [setting(seen, 'job', { rates: null }, maker)], said: [words.ratesOff] };
+  const sent = jsonIn(text);
+  if (!sent) return { fault: words.ratesNoJson };
+  const rates = ratesIn(sent.json);
+  if (rates instanceof FileFault)
+    return { fault: words.ratesFault(lineOf(text, rates.place), rates.place, rates.message) };
+  const cell = readCell({ rules: sent.json }, fieldType('job', 'rates', engine.knowledge)!);
+  return cell === undefined
+    ? { fault: words.ratesLong }
+    : {
+        changes: [setting(seen, 'job', { rates: cell }, maker)],
+        said: [words.ratesOn(rates.name, rates.year, rates.rows.length)],
+      };
 }
 
 /** Takes one of the writings that clash for good. */
@@ -168,7 +191,7 @@ function written(kind: LineKind, field: Field, actor: Actor): Done | Refused {
   const set: Record<string, Cell | null> = {};
   const had = seen.lines.get(line)?.fields;
   const names = [...fieldsOf(kind), ...(kind === 'patch' ? sizes : [])].filter(
-    (name) => name !== 'rules' && name !== 'done',
+    (name) => name !== 'rules' && name !== 'rates' && name !== 'done',
   );
   for (const name of names) {
     const text = field(name).trim();

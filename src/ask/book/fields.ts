@@ -13,7 +13,8 @@ export type FieldType =
   | { readonly type: 'choice'; readonly options: readonly string[] }
   | { readonly type: 'figure'; readonly dimension: Dimension; readonly quantity?: string }
   | { readonly type: 'figures'; readonly dimension: Dimension }
-  | { readonly type: 'rules' };
+  /** A JSON file, of so many characters at most. */
+  | { readonly type: 'rules'; readonly most: number };
 
 /** The lines a book has: the job itself, and what is on it. */
 export const lineKinds = ['job', 'patch', 'load', 'hours', 'tack', 'weather', 'event'] as const;
@@ -21,6 +22,10 @@ export type LineKind = (typeof lineKinds)[number];
 
 /** A line's name from the stamp of its first change: no two phones make the same one, and older lines sort first. */
 export const newLine = (kind: LineKind, stamp: string): string => `${kind}/${stamp.replaceAll('.', '-')}`;
+
+/** Orders of work that a job may be laid in; along the road where none is said. */
+export const workOrders = ['road', 'lane', 'urgent'] as const;
+export type WorkOrder = (typeof workOrders)[number];
 
 const text = (most: number): FieldType => ({ type: 'text', most });
 const date: FieldType = { type: 'date' };
@@ -38,8 +43,12 @@ const own: Readonly<Record<LineKind, Readonly<Record<string, FieldType>>>> = {
     direction: choice(['up', 'down']),
     // How much can be laid in a day: the crew's own figure, for the plan by days.
     'day-tons': { type: 'figure', dimension: 'mass' },
+    // The order in which the patches are laid.
+    order: choice(workOrders),
+    machines: text(300),
     note: text(1000),
-    rules: { type: 'rules' },
+    rules: { type: 'rules', most: 16 * 1024 },
+    rates: { type: 'rules', most: 64 * 1024 },
   },
   patch: {
     label: text(20),

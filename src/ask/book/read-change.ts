@@ -7,9 +7,8 @@ import { kindOf } from './book.ts';
 import { type Cell, type Change, type Figure, isStamp } from './change.ts';
 import { type FieldType, fieldType, isLineKind } from './fields.ts';
 
-/** Most fields that one change sets, and characters that an agency's rules may have. */
+/** Most fields that one change sets. */
 const mostFields = 60;
-const mostRules = 16 * 1024;
 const mostReadings = 100;
 
 /** Reads a change that came from outside. A text says what is wrong with it, where it is one that cannot be taken. */
@@ -84,7 +83,7 @@ export function readCell(value: unknown, type: FieldType): Cell | undefined {
       return figures.every((figure) => figure !== undefined) ? figures : undefined;
     }
     case 'rules':
-      return isObject(value) && 'rules' in value && !isNestedDeep(value) && JSON.stringify(value).length <= mostRules
+      return isObject(value) && 'rules' in value && !isNestedDeep(value) && JSON.stringify(value).length <= type.most
         ? { rules: value.rules }
         : undefined;
   }

@@ -4,6 +4,7 @@ import type { Fact } from '../facts.ts';
 import type { UnitSystem } from '../reply.ts';
 import type { Book, Line } from './book.ts';
 import type { Cell, Figure } from './change.ts';
+import { type WorkOrder, workOrders } from './fields.ts';
 import { placeOf, stretch } from './place.ts';
 
 /** A job as it is reckoned with: what its book holds, line by line. */
@@ -16,6 +17,11 @@ export interface Sheet {
   readonly dayTons?: Figure | undefined;
   /** An agency's own rules. */
   readonly rules?: unknown;
+  /** A published schedule of rates of machines, as it was sent. */
+  readonly rates?: unknown;
+  /** The machines on the job, as one says them. */
+  readonly machines?: string | undefined;
+  readonly order: WorkOrder;
   /** What holds for every patch that does not say otherwise. */
   readonly facts: readonly Fact[];
   /** In the order they are laid. */
@@ -61,7 +67,11 @@ export function sheetOf(book: Book, { quantities, choices }: Knowledge): Sheet {
   const job = book.lines.get('job');
   const field = job && entryOf(job);
   const isFact = (name: string): boolean => quantities.has(name) || choices.has(name);
-  const rules = job?.fields.get('rules')?.value;
+  const file = (name: string): unknown => {
+    const value = job?.fields.get(name)?.value;
+    return typeof value === 'object' && value !== null && 'rules' in value ? value.rules : undefined;
+  };
+  const [rules, rates] = [file('rules'), file('rates')];
   const direction = field?.text('direction');
   const patches = lines.filter(({ kind }) => kind === 'patch').map((line) => patchOf(line, isFact));
   return {
@@ -70,7 +80,10 @@ export function sheetOf(book: Book, { quantities, choices }: Knowledge): Sheet {
     note: field?.text('note'),
     direction,
     dayTons: field?.figure('day-tons'),
-    ...(typeof rules === 'object' && rules !== null && 'rules' in rules ? { rules: rules.rules } : {}),
+    ...(rules === undefined ? {} : { rules }),
+    ...(rates === undefined ? {} : { rates }),
+    machines: field?.text('machines'),
+    order: workOrders.find((order) => order === field?.text('order')) ?? 'road',
     facts: job ? factsOf(job, isFact) : [],
     patches: inOrder(labelled(patches), direction === 'down'),
     loads: of('load'),

@@ -32,6 +32,7 @@ export function talkSheet(book: TalkBook, facts: readonly Fact[], knowledge: Kno
     tack: [],
     weather: [],
     events: [],
+    order: 'road',
   };
 }
 

@@ -4,8 +4,10 @@ import { conflicts } from '../../rules/conflicts.ts';
 import { startOf, whatFollows } from '../../rules/start.ts';
 import type { Engine } from '../engine.ts';
 import { type Fact, knownFrom } from '../facts.ts';
+import { machineFacts } from './machine-rates.ts';
 import { factsFor, type PatchFigure, patchFigures, reckoning } from './reckon.ts';
 import type { Entry, Patch, Sheet } from './sheet.ts';
+import { inWorkOrder } from './work-order.ts';
 
 /** A figure with its ends, in base units. */
 export interface Ends {
@@ -37,6 +39,9 @@ export interface DayPlan {
   readonly order: number;
   readonly loads: number | undefined;
   readonly tack: number;
+  /** Time that the blade and the rollers move, in seconds, where it is known for all of its patches. */
+  readonly grading: number | undefined;
+  readonly rolling: number | undefined;
 }
 
 export interface Totals {
@@ -67,7 +72,11 @@ const added: readonly PatchFigure[] = [
 export function totalsOf(engine: Engine, sheet: Sheet): Totals {
   const reckon = reckoning(engine);
   const loads = byPatch(sheet.loads);
-  const patches = sheet.patches.map((patch) => patchTotals(engine, reckon, sheet, patch, loads.get(patch.line) ?? []));
+  const patches = inWorkOrder(
+    engine,
+    sheet,
+    sheet.patches.map((patch) => patchTotals(engine, reckon, sheet, patch, loads.get(patch.line) ?? [])),
+  );
   const known = patches.filter(({ figures }) => figures['premix-mass']);
   const sums: Partial<Record<PatchFigure, Ends>> = {};
   for (const id of added) {
@@ -76,7 +85,10 @@ export function totalsOf(engine: Engine, sheet: Sheet): Totals {
   }
   const laid = sheet.loads.reduce((sum, load) => sum + massOf(load), 0);
   const undone = known.filter(({ patch }) => !patch.done);
-  const job = whatFollows(engine.knowledge, knownFrom([...withoutSums(sheet.facts), ...sumFacts(sums, laid)]));
+  const job = whatFollows(
+    engine.knowledge,
+    knownFrom([...withoutSums(sheet.facts), ...machineFacts(engine, sheet), ...sumFacts(sums, laid)]),
+  );
   return {
     patches,
     sums,
@@ -249,5 +261,12 @@ function dayPlan(engine: Engine, sheet: Sheet, day: DayPlan['day'], patches: rea
     order,
     loads: payload ? roundUp(order / payload) : undefined,
     tack: patches.reduce((sum, { figures }) => sum + (figures['tack-volume']?.value ?? 0), 0),
+    grading: sumIfAll(patches, 'grading-time'),
+    rolling: sumIfAll(patches, 'rolling-time-total'),
   };
+}
+
+function sumIfAll(patches: readonly PatchTotals[], id: PatchFigure): number | undefined {
+  const all = patches.map(({ figures }) => figures[id]?.value);
+  return all.every((each) => each !== undefined) ? all.reduce((sum, each) => sum + each, 0) : undefined;
 }

@@ -23,8 +23,15 @@ export const act = {
   rulesOff: 'The general rules hold for this job now.',
   rulesNoJson: "An agency's rules are a JSON file. Paste it whole, from { to }.",
   rulesLong: 'These rules are too long: 16 KiB at most.',
-  rulesFault: (place: string, what: string) =>
-    `The agency's rules were not taken${place ? `, at ${place}` : ''}: ${what}`,
+  rulesFault: (line: number, place: string, what: string) =>
+    `The agency's rules were not taken. Line ${line}${place ? `, at ${place}` : ''}: ${what}`,
+  ratesOn: (name: string, year: number, rows: number) =>
+    `Rates of ${year} from ${name} hold for this job now: ${rows} ${rows === 1 ? 'row' : 'rows'}.`,
+  ratesOff: 'No schedule of rates holds for this job any more.',
+  ratesNoJson: 'A schedule of rates is a JSON file. Paste it whole, from { to }, or choose the file.',
+  ratesLong: 'This schedule is too long: 64 KiB at most.',
+  ratesFault: (line: number, place: string, what: string) =>
+    `The rates were not taken. Line ${line}${place ? `, at ${place}` : ''}: ${what}. Mend the file and send it again; nothing of it was taken.`,
   joined: (count: number) =>
     count === 0 ? 'Nothing in it was new.' : `Joined: ${count} ${count === 1 ? 'change' : 'changes'}.`,
   taken: (count: number) => `${count} ${count === 1 ? 'patch' : 'patches'} put on the job.`,
@@ -67,6 +74,9 @@ export const act = {
     what: 'What',
     done: 'Done',
     rules: "Agency's rules",
+    rates: 'Rates of machines',
+    order: 'Order of work',
+    machines: 'Machines on the job',
     gone: 'On the job',
   } as Readonly<Record<string, string>>,
 } as const;

@@ -39,6 +39,44 @@ export const bookPage = {
   noDay: 'No day set',
   dayLine: (patches: string, order: string, loads: string, tack: string) =>
     `patch ${patches}: order ${order}, ${loads}, ${tack} tack`,
+  moving: (blade: string, rollers: string) => `blade moving ${blade}, rollers moving ${rollers}`,
+  trucks: (count: string) => `Trucks to keep the blade going: ${count}.`,
+  orders: {
+    road: '',
+    lane: 'One lane after the other, each along the road: signs and cones are moved once for each lane (common practice, no source).',
+    urgent:
+      'Drop-offs that cannot be left first, then those to be flagged, then the rest along the road; what has to be drained or seen by an engineer before mix goes on it comes last (common practice, no source).',
+  },
+  traffic: 'Traffic layout',
+  trafficOf: (label: string) => `For patch ${label}`,
+  trafficFor: 'The longest that is to be laid; shorter ones take the same signs and fewer cones along the work.',
+  crew: {
+    heading: 'Crew, machines and cost',
+    plannedAre: 'Planned:',
+    planned: {
+      labor: (time: string) => `crew ${time} in all`,
+      grading: (time: string) => `blade moving, laying alone, ${time}`,
+      rolling: (time: string) => `rollers moving ${time}`,
+    },
+    recorded: 'Written down so far',
+    columns: { name: 'Who or what', hours: 'Hours', cost: 'Cost' },
+    allPeople: 'All people',
+    allMachines: 'All machines',
+    noRate: 'no rate',
+    part: (name: string, cost: string) => `${name} ${cost}`,
+    parts: { material: 'mix', labor: 'labor', equipment: 'machines', tack: 'tack' },
+    spent: (parts: readonly string[]) => `Spent so far: ${parts.join(', ')}.`,
+    together: (cost: string) => `Together ${cost}.`,
+    lacks: {
+      mix: 'the mix has no price (say: mix is $85 a ton)',
+      labor: 'the crew has no rate (say: $38 an hour)',
+      machines: (names: readonly string[]) => `no rate for ${names.join(', ')}`,
+    },
+    notIn: (what: readonly string[]) => `Not in the cost: ${what.join('; ')}.`,
+    which: (said: string, codes: readonly string[]) =>
+      `Which ${said}? More than one row fits: ${codes.join('; ')}. Put the code behind it.`,
+    none: (said: string) => `The schedule has no rate for: ${said}. Nothing is added up without it.`,
+  },
   loads: (count: number | undefined) => (count === undefined ? '' : `${count} ${count === 1 ? 'load' : 'loads'}`),
   left: (count: number, mass: string, tack: string) =>
     `Left: ${count} ${count === 1 ? 'patch' : 'patches'}, ${mass} to lay, ${tack} of tack.`,
@@ -67,6 +105,10 @@ export const bookPage = {
     import: 'Take in a list or a saved job',
     rules: "Agency's rules",
     rulesHint: 'A JSON file with defaults, limits and tables; empty takes it off.',
+    rates: 'Rates of machines',
+    ratesHint:
+      'A published schedule as a JSON file: name, year, source, and a row for each machine. Empty takes it off.',
+    file: 'Or choose the file',
     links: 'Links to share',
     size: 'Size, as you say it: 300 x 12 ft at 2 in',
     initials: 'Your initials, if you like',
@@ -93,6 +135,9 @@ export const bookPage = {
     delay: 'delay',
     incident: 'incident',
     note: 'note',
+    road: 'along the road',
+    lane: 'one lane, then the other',
+    urgent: 'worst drop-offs first',
     up: 'toward higher stations',
     down: 'toward lower stations',
   } as Readonly<Record<string, string>>,
@@ -117,6 +162,7 @@ export const bookPage = {
   export: 'Export',
   csv: 'CSV for a spreadsheet',
   json: 'JSON, with every change',
+  aFile: 'a file',
   file: (kind: string) => `job.${kind}`,
   status: {
     kept: 'Kept on this phone. ',

@@ -43,7 +43,7 @@ export function jobRoutes(app: App, doors: Doors): void {
   );
   app.post(`${path}/:key`, limited, (c) =>
     withJob(doors, async (store, opened, address) => {
-      const fields = await fieldsOf(c);
+      const fields = await withFile(await fieldsOf(c));
       return fields ? write(c, store, opened, address, fields, doors) : problemPage(c, 400, en.detail.form);
     })(c),
   );
@@ -51,6 +51,13 @@ export function jobRoutes(app: App, doors: Doors): void {
 
   jobLinkRoutes(app, doors);
   jobFileRoutes(app, doors);
+}
+
+/** A file that was chosen stands in the place of the text of its form. */
+async function withFile(fields: FormData | undefined): Promise<FormData | undefined> {
+  const file = fields?.get('file');
+  if (fields && file instanceof File && file.size > 0) fields.set('text', await file.text());
+  return fields;
 }
 
 const now = (): string => new Date().toISOString();

@@ -19,7 +19,7 @@ export function cellWords(value: Cell | null | undefined): string {
   if (typeof value === 'string') return value;
   if (typeof value === 'boolean') return value ? words.done : words.open;
   if (Array.isArray(value)) return value.map((each) => figureWords(each as Figure)).join(', ');
-  return 'unit' in value ? figureWords(value) : act.fields.rules!;
+  return 'unit' in value ? figureWords(value) : words.aFile;
 }
 
 const figureWords = ({ number, unit }: Figure): string => sayFigure(toBase(number, unit), unit, { given: true });

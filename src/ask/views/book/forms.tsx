@@ -52,7 +52,7 @@ export function Carried({
 export function LineForm(props: JobPage & { readonly kind: LineKind; readonly title: string; readonly line?: string }) {
   const { kind, title, line, totals, book, address } = props;
   const fields = book.lines.get(kind === 'job' ? 'job' : (line ?? ''))?.fields;
-  const shown = fieldsOf(kind).filter((name) => !['rules', 'done'].includes(name));
+  const shown = fieldsOf(kind).filter((name) => !['rules', 'rates', 'done'].includes(name));
   const sizes = kind === 'patch' && line ? ['patch-length', 'patch-width', 'patch-depth', 'deepest-depth'] : [];
   return (
     <details>
@@ -88,12 +88,14 @@ export function TextForm(
     readonly hint: string;
     readonly button: string;
     readonly text?: string | undefined;
+    /** Kinds of file that may be sent in place of the text. */
+    readonly file?: string;
   },
 ) {
   return (
     <details open={props.act === 'import' && Boolean(props.text)}>
       <summary>{props.title}</summary>
-      <form method="post" action={props.address} novalidate>
+      <form method="post" action={props.address} enctype={props.file ? 'multipart/form-data' : undefined} novalidate>
         <Carried {...props} act={props.act} />
         {props.act === 'tell' && <input type="hidden" name="change" value={props.takeBack ?? ''} />}
         <label class="field">
@@ -102,6 +104,12 @@ export function TextForm(
             {props.text ?? ''}
           </textarea>
         </label>
+        {props.file && (
+          <label class="field">
+            {words.forms.file}
+            <input name="file" type="file" accept={props.file} />
+          </label>
+        )}
         <button type="submit">{props.button}</button>
       </form>
     </details>

@@ -1,4 +1,7 @@
+import { crewOf } from '../../book/crew.ts';
 import { daysRecorded } from '../../book/day.ts';
+import { layoutOfJob } from '../../book/layout.ts';
+import { ratesOf } from '../../book/machine-rates.ts';
 import { mayMake } from '../../book/roles.ts';
 import { systemOfSheet } from '../../book/sheet.ts';
 import { telling } from '../../book/telling.ts';
@@ -6,10 +9,12 @@ import { engine } from '../../engine.ts';
 import { bookPage as words } from '../../wording/book-page.en.ts';
 import { framed } from '../framed.tsx';
 import { sayFact } from '../names.ts';
-import { cellWords, changeWords, fieldTitle, lineTitle } from './fields.tsx';
+import { CrewSection } from './crew.tsx';
+import { cellWords, changeWords, fieldTitle, hours, lineTitle } from './fields.tsx';
 import { Carried, type JobPage, LineForm, TextForm } from './forms.tsx';
 import { PatchTable } from './patches.tsx';
 import { Strip } from './strip.tsx';
+import { TrafficSection } from './traffic.tsx';
 
 /** The page of a job as a whole document. It works as plain forms; script only keeps it when there is no signal. */
 export function jobPage(props: JobPage): string {
@@ -32,7 +37,9 @@ export function jobPage(props: JobPage): string {
 /** What stands in the main part of it; script puts a new one in its place after each change. */
 export function JobBody(props: JobPage) {
   const { sheet, totals, role, error, said, address } = props;
-  const tell = telling(engine, { system: systemOfSheet(sheet) });
+  const system = systemOfSheet(sheet);
+  const tell = telling(engine, { system });
+  const trucks = totals.job.get('trucks-needed');
   const whole = totals.sums['premix-mass'] ? tell.whole(totals) : undefined;
   const days = daysRecorded(sheet);
   return (
@@ -80,6 +87,7 @@ export function JobBody(props: JobPage) {
           </p>
         )}
       </section>
+      <CrewSection crew={crewOf(engine, sheet, totals)} rates={ratesOf(sheet)} tell={tell} />
       <Strip patches={totals.patches} />
       <PatchTable {...props} tell={tell} />
       {totals.days.length > 0 && (
@@ -98,11 +106,16 @@ export function JobBody(props: JobPage) {
                   words.loads(plan.loads),
                   tell.words('tack-volume', plan.tack),
                 )}
+                {plan.grading !== undefined &&
+                  plan.rolling !== undefined &&
+                  `; ${words.moving(hours(plan.grading), hours(plan.rolling))}`}
               </li>
             ))}
           </ul>
+          {trucks && <p>{words.trucks(tell.words('trucks-needed', trucks.value))}</p>}
         </section>
       )}
+      <TrafficSection layout={layoutOfJob(engine, totals, system)} />
       {role !== 'look' && (
         <section class="forms">
           <TextForm
@@ -129,6 +142,7 @@ export function JobBody(props: JobPage) {
                 hint={words.start.hint}
                 button={words.buttons.take}
                 text={props.draft}
+                file=".csv,.json,text/csv,application/json"
               />
               <LineForm {...props} kind="job" title={words.forms.job} />
               <TextForm
@@ -138,6 +152,16 @@ export function JobBody(props: JobPage) {
                 hint={words.forms.rulesHint}
                 button={words.buttons.save}
                 text={sheet.rules === undefined ? '' : JSON.stringify(sheet.rules, null, 1)}
+                file=".json,application/json"
+              />
+              <TextForm
+                {...props}
+                act="rates"
+                title={words.forms.rates}
+                hint={words.forms.ratesHint}
+                button={words.buttons.save}
+                text={sheet.rates === undefined ? '' : JSON.stringify(sheet.rates, null, 1)}
+                file=".json,application/json"
               />
             </>
           )}

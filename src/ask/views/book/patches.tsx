@@ -13,6 +13,7 @@ export function PatchTable(props: JobPage & { readonly tell: Telling }) {
   return (
     <section aria-labelledby="patches">
       <h2 id="patches">{words.patches}</h2>
+      {words.orders[props.sheet.order] && <p>{words.orders[props.sheet.order]}</p>}
       <ol class="patches">
         {totals.patches.map((each) => {
           const { patch, figures, laid, missing, disagree, solved, laidTo } = each;
