@@ -1,59 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { ask } from '../../src/ask/ask.ts';
-import { createApp } from '../../src/server/app.ts';
-import type { Store } from '../../src/server/store/store.ts';
-import { overBothEngines, type Place } from './engines.ts';
-
-const list = [
-  'Sta;End;Side;Width ft;Depth in;Distress;Remarks',
-  '12+50;15+50;RT;12;2;alligator cracking;soft edge',
-  '18+00;19+50;LT;10;1,5;rutting;',
-  '40+00;40+60;RT;8;3;pothole;=see photo 7',
-].join('\n');
+import { expect, test } from 'vitest';
+import { overBothEngines } from './engines.ts';
+import { formOn, jobPages, lineOn, patrolList } from './job-pages.ts';
 
 overBothEngines((_engine, place) => {
-  let here: Place;
-  let store: Store;
-  let app: ReturnType<typeof createApp>;
-  beforeEach(async () => {
-    here = await place();
-    store = await here.open();
-    app = createApp({ ask, store: async () => store });
-  });
-  afterEach(async () => {
-    await store.close();
-    await here.clear();
-  });
-
-  const post = (address: string, fields: Record<string, string>) =>
-    app.request(address, {
-      method: 'POST',
-      body: new URLSearchParams(fields),
-      headers: { 'Content-Type': 'application/x-www-form-urlencoded' },
-    });
-  const page = async (address: string): Promise<string> => (await app.request(address)).text();
-  /** The hidden fields of the form that does something, as they stand on a page. */
-  const form = (html: string, act: string, line = ''): Record<string, string> => {
-    const found = html
-      .split('<form')
-      .slice(1)
-      .map((text) => text.slice(0, text.indexOf('</form>')))
-      .find((text) => text.includes(`name="do" value="${act}"`) && (line === '' || text.includes(`value="${line}"`)));
-    if (!found) throw new Error(`no form for ${act} ${line}`);
-    const fields: Record<string, string> = {};
-    for (const [, name, value] of found.matchAll(/<input type="hidden" name="([^"]+)" value="([^"]*)"/g))
-      fields[name!] = value!;
-    return fields;
-  };
-  const lineOf = (html: string, label: string): string =>
-    new RegExp(`<option value="(patch/[^"]+)">${label}</option>`).exec(html)![1]!;
-  const start = async (): Promise<string> => {
-    const answer = await post('/job', { name: 'Spring list', road: 'CR 9', text: list });
-    expect(answer.status).toBe(200);
-    expect(await answer.text()).toContain('3 patches put on the job.');
-    return answer.headers.get('Content-Location')!;
-  };
+  const { request, post, page, start } = jobPages(place);
 
   test('a job goes from a pasted patrol list through order and laying to its record', async () => {
     const job = await start();
@@ -61,22 +11,22 @@ overBothEngines((_engine, place) => {
     let html = await page(job);
     expect(html).toContain('66.6 tons in place');
     expect(html).toContain('=see photo 7');
-    await post(job, { ...form(html, 'tell'), text: 'mix is $85 a ton and trucks carry 12 tons' });
+    await post(job, { ...formOn(html, 'tell'), text: 'mix is $85 a ton and trucks carry 12 tons' });
     html = await page(job);
     expect(html).toMatch(/Cost of the mix ordered: \$/);
     await post(job, {
-      ...form(html, 'load'),
+      ...formOn(html, 'load'),
       day: '2026-05-04',
       time: '08:10',
-      patch: lineOf(html, '1'),
+      patch: lineOn(html, '1'),
       'placed-mass': '45 tons',
       'placed-length': '140 ft',
       ticket: '77',
     });
     html = await page(job);
     expect(html).toContain('It is going down too thick');
-    await post(job, { ...form(html, 'hours'), day: '2026-05-04', who: 'j.d.', 'work-hours': '9' });
-    await post(job, form(await page(job), 'done', lineOf(html, '1')));
+    await post(job, { ...formOn(html, 'hours'), day: '2026-05-04', who: 'j.d.', 'work-hours': '9' });
+    await post(job, formOn(await page(job), 'done', lineOn(html, '1')));
     const record = await page(`${job}/day/2026-05-04`);
     for (const text of [
       '45.0 tons',
@@ -95,91 +45,23 @@ overBothEngines((_engine, place) => {
     }
   });
 
-  test('what is said on the page is written down once, said back, and taken back; nothing is written of a question', async () => {
-    const job = await start();
-    const say = async (text: string, more: Record<string, string> = {}): Promise<string> => {
-      const answer = await post(job, { ...form(await page(job), 'tell'), text, ...more });
-      return answer.text();
-    };
-    const fields = { ...form(await page(job), 'tell'), text: 'we laid 42 tons on patch 1' };
-    let html = '';
-    // Wet glass sends twice: the second time says the same, and nothing more is written.
-    for (let sent = 0; sent < 2; sent++) {
-      html = await (await post(job, fields)).text();
-      expect(html).toContain('Patch 1: 42.0 tons laid, 42.0 tons down in all.');
-    }
-    expect(await page(job)).toContain('Down so far: 42.0 tons.');
-    expect(await say("what's left")).toContain('3 patches (1, 2, 3), 24.6 tons to lay');
-    expect(await say('how many tons for patch 2')).toContain('13.8 tons');
-    expect(await say('we laid 42 tons on patch 9')).toContain('There is no patch 9 on the job. I have 1, 2, 3.');
-    const undo = /name="change" value="([^"]+)"/.exec(html)![1]!;
-    expect(await say('undo', { change: undo })).toContain('Taken back');
-    expect(await page(job)).not.toContain('Down so far');
-    expect(await say('mix is $85 a ton for the job')).not.toContain('The job: 3 patches');
-    expect(await page(job)).toContain('85');
-    const once = { ...form(await page(job), 'tell'), text: 'done with patches 2 and 3' };
-    for (let sent = 0; sent < 2; sent++) await post(job, once);
-    expect(await page(job)).toContain('Left: 1 patch,');
-    // A list sent twice is taken once.
-    const list = {
-      ...form(await page(job), 'import'),
-      text: 'station,length ft,width ft,depth in\n50+00,90,10,2\n60+00,90,10,2',
-    };
-    for (let sent = 0; sent < 2; sent++) await post(job, list);
-    expect((await page(job)).match(/<option value="patch\/[^"]+">\d+<\/option>/g)!.length % 5).toBe(0);
-    expect(await page(job)).toContain('Left: 3 patches,');
-  });
-
-  test('a schedule of rates is sent as a file; one with a fault is refused with its line, and nothing of it is taken', async () => {
-    const job = await start();
-    const text = readFileSync('docs/examples/fema-rates-2025.json', 'utf8');
-    const send = async (file: string): Promise<string> => {
-      const body = new FormData();
-      for (const [name, value] of Object.entries(form(await page(job), 'rates'))) body.set(name, value);
-      body.set('text', '');
-      body.set('file', new File([file], 'rates.json', { type: 'application/json' }));
-      return (await app.request(job, { method: 'POST', body })).text();
-    };
-    const line = text.split('\n').findIndex((row) => row.includes('"8332"')) + 1;
-    expect(await send(text.replace('"code": "8332"', '"cod": "8332"'))).toMatch(
-      new RegExp(`The rates were not taken\\. Line ${line}, at rates\\[1\\]`),
-    );
-    expect(await page(job)).not.toContain('Rates of 2025');
-    expect(await send(text)).toContain('Rates of 2025 from FEMA Schedule of Equipment Rates hold for this job now');
-    const machines = 'grader 8331 and 2 dump trucks 8722';
-    await post(job, {
-      ...form(await page(job), 'job'),
-      machines,
-      'has-machines': '1',
-      name: 'Spring list',
-      road: 'CR 9',
-    });
-    await post(job, { ...form(await page(job), 'tell'), text: '8 hours' });
-    const html = await page(job);
-    // 131.96 + 2 × 120.74 an hour.
-    for (const said of ['code 8331, $131.96/h', '2 × dump truck', 'Rates of 2025 from FEMA'])
-      expect(html).toContain(said);
-    const copy = (await post('/job', { text: await page(`${job}/export.csv`) })).headers.get('Content-Location')!;
-    expect(await page(copy)).toContain('code 8331, $131.96/h');
-  });
-
   test('two who edit what the other has not seen are both told, and either can settle it', async () => {
     const job = await start();
     const seen = await page(job);
-    const edit = { ...form(seen, 'patch', lineOf(seen, '2')), 'has-lane': '1' };
+    const edit = { ...formOn(seen, 'patch', lineOn(seen, '2')), 'has-lane': '1' };
     await post(job, { ...edit, by: 'AB', lane: 'left', once: '' });
     await post(job, { ...edit, by: 'CD', lane: 'both', once: '' });
     const html = await page(job);
     expect(html).toContain('Two people set this without seeing each other');
     expect(html).toContain('both (CD)');
     expect(html).toContain('left (AB)');
-    await post(job, form(html, 'settle'));
+    await post(job, formOn(html, 'settle'));
     expect(await page(job)).not.toContain('Two people set this');
   });
 
   test('a form sent twice counts once; sent again with something else it is another line', async () => {
     const job = await start();
-    const fields = { ...form(await page(job), 'load'), day: '2026-05-04', 'placed-mass': '12 tons' };
+    const fields = { ...formOn(await page(job), 'load'), day: '2026-05-04', 'placed-mass': '12 tons' };
     for (const mass of ['12 tons', '12 tons', '13 tons']) await post(job, { ...fields, 'placed-mass': mass });
     expect(await page(job)).toContain('Down so far: 25.0 tons.');
   });
@@ -199,11 +81,9 @@ overBothEngines((_engine, place) => {
     // The link that one is here by cannot be taken back here.
     expect(links).toHaveLength(2);
     for (const id of links) expect((await post(`${job}/links`, { revoke: id })).status).toBe(303);
-    expect([
-      (await app.request(look)).status,
-      (await app.request(record)).status,
-      (await app.request(job)).status,
-    ]).toEqual([410, 410, 200]);
+    expect([(await request(look)).status, (await request(record)).status, (await request(job)).status]).toEqual([
+      410, 410, 200,
+    ]);
     expect(await page(job)).toContain('Down so far: 3.0 tons.');
   });
 
@@ -215,7 +95,7 @@ overBothEngines((_engine, place) => {
     const change = (id: string, line: string, set: object) => ({ id: `0mabcdefg.000${id}.phone1`, line, set });
     const sync = async (address: string, changes: readonly unknown[], more = {}) =>
       (
-        await app.request(`/api${address.replace('/job', '/jobs')}/sync`, {
+        await request(`/api${address.replace('/job', '/jobs')}/sync`, {
           method: 'POST',
           body: JSON.stringify({ changes, after: 0, ...more }),
           headers: { 'Content-Type': 'application/json' },
@@ -234,9 +114,9 @@ overBothEngines((_engine, place) => {
     // A log of changes whose id is taken is not changed by a lesser role that sends it again.
     expect(await sync(record, [{ ...load('3'), set: { 'placed-mass': { number: 1, unit: 'ton' } } }])).toBe(422);
     const saved = JSON.stringify({ jobBook: 1, changes: [name('9')] });
-    for (const text of [saved, list]) expect((await post(record, { do: 'import', text })).status).toBe(422);
+    for (const text of [saved, patrolList]) expect((await post(record, { do: 'import', text })).status).toBe(422);
     for (const address of [look, record]) {
-      expect((await app.request(`${address}/links`)).status).toBe(403);
+      expect((await request(`${address}/links`)).status).toBe(403);
       expect((await post(`${address}/links`, { role: 'edit' })).status).toBe(403);
       for (const made of [job, look, record, gone])
         expect(await page(address)).not.toContain(`${made.split('/')[2]}/x`);
@@ -258,7 +138,7 @@ overBothEngines((_engine, place) => {
     expect(last).toBeTruthy();
     const pages = ['', '/links', '/day/2026-05-04', '/season', '/export.csv', '/export.json'];
     for (const address of [look, record, gone]) {
-      for (const each of pages) expect([each, (await app.request(address + each)).status]).toEqual([each, 410]);
+      for (const each of pages) expect([each, (await request(address + each)).status]).toEqual([each, 410]);
       expect(await sync(address, [load('7')])).toBe(410);
       // Nor does beginning it again open it.
       expect(await sync(address, [load('8')], { begin: true })).toBe(410);
@@ -267,17 +147,17 @@ overBothEngines((_engine, place) => {
     }
     // Nobody's key opens nothing, and a key of another kind is no key of a job.
     const stranger = `/job/${'A'.repeat(22)}`;
-    for (const each of pages) expect((await app.request(stranger + each)).status).toBe(404);
+    for (const each of pages) expect((await request(stranger + each)).status).toBe(404);
     expect(await sync(stranger, [])).toBe(404);
     // Answers about a job are kept by nobody on the way.
-    expect((await app.request(job)).headers.get('Cache-Control')).toContain('private');
-    expect((await app.request(job)).headers.get('Referrer-Policy')).toBe('no-referrer');
+    expect((await request(job)).headers.get('Cache-Control')).toContain('private');
+    expect((await request(job)).headers.get('Referrer-Policy')).toBe('no-referrer');
   });
 
   test('a job begun without signal is started under the key its phone made, once', async () => {
     const key = 'Zz0-_'.padEnd(22, 'k');
     const sync = async (body: object) => {
-      const answer = await app.request(`/api/jobs/${key}/sync`, {
+      const answer = await request(`/api/jobs/${key}/sync`, {
         method: 'POST',
         body: JSON.stringify(body),
         headers: { 'Content-Type': 'application/json' },
@@ -290,7 +170,7 @@ overBothEngines((_engine, place) => {
     for (const each of both) expect(each).toMatchObject({ status: 200, body: { role: 'edit', length: 1 } });
     expect(await page(`/job/${key}`)).toContain('Hill');
     // A name that is no key begins nothing.
-    const odd = await app.request('/api/jobs/short/sync', {
+    const odd = await request('/api/jobs/short/sync', {
       method: 'POST',
       body: JSON.stringify({ changes: [], after: 0, begin: true }),
       headers: { 'Content-Type': 'application/json' },
@@ -302,7 +182,7 @@ overBothEngines((_engine, place) => {
     const job = await start();
     const key = job.split('/').at(-1)!;
     const sync = async (body: unknown) => {
-      const answer = await app.request(`/api/jobs/${key}/sync`, {
+      const answer = await request(`/api/jobs/${key}/sync`, {
         method: 'POST',
         body: JSON.stringify(body),
         headers: { 'Content-Type': 'application/json' },
@@ -325,6 +205,6 @@ overBothEngines((_engine, place) => {
     });
     expect((await sync({ changes: [], after: first.body.length })).body.changes).toEqual([]);
     expect((await sync({})).status).toBe(422);
-    expect((await app.request('/api/jobs/nokey/sync', { method: 'POST', body: '{}' })).status).toBe(404);
+    expect((await request('/api/jobs/nokey/sync', { method: 'POST', body: '{}' })).status).toBe(404);
   });
 });

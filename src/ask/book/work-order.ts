@@ -1,17 +1,22 @@
 import { judgeLimit } from '../../rules/judge.ts';
 import { whatFollows } from '../../rules/start.ts';
 import type { Engine } from '../engine.ts';
-import { knownFrom } from '../facts.ts';
+import { type Fact, knownFrom } from '../facts.ts';
 import type { WorkOrder } from './fields.ts';
-import type { Sheet } from './sheet.ts';
-import type { PatchTotals } from './totals.ts';
+import type { Patch, Sheet } from './sheet.ts';
+
+/** A patch with all that is known of it. */
+interface Placed {
+  readonly patch: Patch;
+  readonly facts: readonly Fact[];
+}
 
 /**
  * The patches in the order they are laid, each group along the road the way the crew goes. By lane: one lane after the
  * other, as their names sort, those without one last. By urgency: a drop-off that cannot be left, then one that is
  * flagged, then the rest; what is to be drained, or seen by an engineer, before any mix goes on it comes last.
  */
-export function inWorkOrder(engine: Engine, { order }: Sheet, patches: readonly PatchTotals[]): PatchTotals[] {
+export function inWorkOrder<T extends Placed>(engine: Engine, { order }: Sheet, patches: readonly T[]): T[] {
   const key = keys[order];
   if (!key) return [...patches];
   return patches
@@ -22,7 +27,7 @@ export function inWorkOrder(engine: Engine, { order }: Sheet, patches: readonly 
 
 const last = '\uffff';
 
-const keys: Readonly<Record<WorkOrder, ((each: PatchTotals, engine: Engine) => string) | undefined>> = {
+const keys: Readonly<Record<WorkOrder, ((each: Placed, engine: Engine) => string) | undefined>> = {
   road: undefined,
   lane: ({ patch }) => patch.lane?.trim().toLowerCase() || last,
   urgent: (each, engine) => String(urgencyOf(each, engine)),
@@ -30,7 +35,7 @@ const keys: Readonly<Record<WorkOrder, ((each: PatchTotals, engine: Engine) => s
 
 const notReady = new Set(['fix-drainage-first', 'engineer']);
 
-function urgencyOf({ patch, facts }: PatchTotals, { knowledge }: Engine): number {
+function urgencyOf({ patch, facts }: Placed, { knowledge }: Engine): number {
   if (patch.repair !== undefined && notReady.has(patch.repair)) return 3;
   const rule = knowledge.limits.get('drop-off');
   const drop = facts.filter(({ quantity }) => quantity === rule?.on.id);

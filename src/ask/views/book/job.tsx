@@ -87,6 +87,15 @@ export function JobBody(props: JobPage) {
           </p>
         )}
       </section>
+      {role !== 'look' && (
+        <TextForm
+          {...props}
+          act="tell"
+          title={words.forms.tell}
+          hint={words.forms.tellHint}
+          button={words.buttons.tell}
+        />
+      )}
       <CrewSection crew={crewOf(engine, sheet, totals)} rates={ratesOf(sheet)} tell={tell} />
       <Strip patches={totals.patches} />
       <PatchTable {...props} tell={tell} />
@@ -115,16 +124,8 @@ export function JobBody(props: JobPage) {
           {trucks && <p>{words.trucks(tell.words('trucks-needed', trucks.value))}</p>}
         </section>
       )}
-      <TrafficSection layout={layoutOfJob(engine, totals, system)} />
       {role !== 'look' && (
         <section class="forms">
-          <TextForm
-            {...props}
-            act="tell"
-            title={words.forms.tell}
-            hint={words.forms.tellHint}
-            button={words.buttons.tell}
-          />
           {role === 'edit' && (
             <>
               <LineForm {...props} kind="patch" title={words.forms.patch} />
@@ -167,6 +168,7 @@ export function JobBody(props: JobPage) {
           )}
         </section>
       )}
+      <TrafficSection layout={layoutOfJob(engine, totals, system)} />
       <section class="buttons" aria-labelledby="records">
         <h2 id="records">{words.records}</h2>
         <a href="/">{words.askHere}</a>
