@@ -3,6 +3,7 @@ import { isBesideThePoint } from './beside-the-point.ts';
 import { cards } from './cards.generated.ts';
 import { linkedCards } from './cards-linked.ts';
 import { givenOf } from './facts.ts';
+import type { Goal } from './goal.ts';
 import { blank } from './refusal.ts';
 import type { CardHit, Reply } from './reply.ts';
 import type { CardPart, Scene } from './scene.ts';
@@ -11,10 +12,11 @@ import { cardsById } from './search/shelf.ts';
 import { basisOf, filled, hitOf } from './search/shown.ts';
 import { searchCards } from './search.ts';
 import type { Sentence } from './sentence.ts';
+import { cardGoal } from './spoken-before.ts';
 import { figureAsks } from './wording/asking.ts';
 import { cardWords } from './wording/cards.ts';
 import { en } from './wording/en.ts';
-import { isAfterNext } from './work-goals.ts';
+import { isAfterNext, isWork } from './work-goals.ts';
 
 /** Answers with a card: its text with the figures in it, what it rests on, and what to ask next. Throws RangeError for an unknown id. */
 export function cardReply(scene: Scene, id: string): Reply {
@@ -22,6 +24,7 @@ export function cardReply(scene: Scene, id: string): Reply {
   if (!card) throw new RangeError(`there is no card ${id}`);
   const opening = card.emergency ? [`${cardWords.ifItHappens} ${card.emergency.first}`] : [];
   const { voice, understood, engine, job } = scene;
+  const goal = cardGoal(id);
   return {
     ...blank,
     kind: 'card',
@@ -32,7 +35,7 @@ export function cardReply(scene: Scene, id: string): Reply {
     cautions: cautionsOf(card),
     next: nextOf(card, scene),
     rules: { version: engine.knowledge.version },
-    job,
+    job: goal && !job.goal ? { ...job, goal } : job,
   };
 }
 
@@ -67,7 +70,11 @@ export function cardInstead(scene: Scene): string | undefined {
   if (term) return term;
   const asksFigure = figureAsks.some((word) => sentence.places.has(word));
   const isFigured = asksFigure || facts.some((fact) => 'unit' in fact);
-  const isJudged = !open && sentence.places.has('@check') && (goal.kind === 'limit' || goal.kind === 'quantity');
+  const isJudged =
+    !open &&
+    ((sentence.places.has('@check') && (goal.kind === 'limit' || goal.kind === 'quantity')) || isToldOf(scene, goal));
+  // "Why did that happen", after a fault: its causes again.
+  if (scene.understood.goalKept && sentence.places.has('@why') && goal && isWork(goal.kind)) return undefined;
   if (!open && (isAnswer || isJudged || (isFigured && goal.kind !== 'step'))) return undefined;
   const { hits, heard } = searchCards(scene, 1);
   const [hit] = hits;
@@ -85,6 +92,13 @@ export function cardInstead(scene: Scene): string | undefined {
     return isBetter && isStage(goal.id, sentence) ? card.id : undefined;
   }
   return !ownReply.has(goal.kind) && !bearsOn && hit.score >= thanRecord ? card.id : undefined;
+}
+
+/** True for a rule where what it judges was just told: then it is judged, and not explained. */
+function isToldOf({ understood, engine }: Scene, { kind, id }: Goal): boolean {
+  const { limits, practices } = engine.knowledge;
+  const rule = kind === 'limit' ? limits.get(id) : kind === 'practice' ? practices.get(id) : undefined;
+  return rule !== undefined && understood.fresh.some(({ quantity }) => quantity === rule.on.id);
 }
 
 /** Words that ask what something means. */

@@ -15,8 +15,21 @@ export interface Sentence extends Heard {
   readonly small: ReadonlySet<string>;
 }
 
-/** Reads items into a sentence. `small` are words that do not count between others. */
-export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small: ReadonlySet<string>): Sentence {
+/** What was spoken of before a sentence: the heads of its words. */
+export interface Spoken {
+  readonly of: readonly string[];
+}
+
+/**
+ * Reads items into a sentence. `small` are words that do not count between others. One that goes on with what was spoken of
+ * speaks of it too where it says "it", and `@after` marks it.
+ */
+export function sentenceOf(
+  items: readonly Item[],
+  vocabulary: Vocabulary,
+  small: ReadonlySet<string>,
+  before?: Spoken,
+): Sentence {
   const tokens = joinParts(joinPhrases(items, vocabulary), small);
   const places = new Map<string, number[]>();
   const put = (key: string, at: number): void => {
@@ -28,6 +41,7 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
   tokens.forEach((token, at) => {
     if (token.kind === 'word') put(token.head, at);
     if (token.kind === 'name') put(token.text.toLowerCase().replaceAll(' ', '-'), at);
+    if (token.kind === 'name' && isLate(token.text)) put('night', at);
     if (token.kind === 'figure') {
       figures.push(at);
       put('#figure', at);
@@ -45,12 +59,27 @@ export function sentenceOf(items: readonly Item[], vocabulary: Vocabulary, small
   if (isYesOrNo(tokens, places, small, isFiller)) put('@check', -1);
   if (places.has('why')) put('@why', -1);
   if (enoughWords.some((word) => typed(items, word))) put('@enough', -1);
+  if (before) {
+    put('@after', -1);
+    if (standIns.some((word) => places.has(word))) for (const head of before.of) if (!places.has(head)) put(head, -1);
+  }
   const after = (position: number): number => {
     let at = position + 1;
     while (isSmall(tokens[at], small)) at++;
     return at;
   };
   return { tokens, figures, small, places, after };
+}
+
+/** Words that stand for what was spoken of. */
+const standIns = ['it', 'its', 'they', 'them', 'one', 'ours', 'our', 'that', 'this'];
+
+/** "9pm", "4:30 am": a time of day in the dark. */
+function isLate(text: string): boolean {
+  const [, hour, half] = /^(\d{1,2})(?::\d{2})?\s?([ap])\.?m/i.exec(text) ?? [];
+  if (!hour || !half) return false;
+  const of24 = (Number(hour) % 12) + (half.toLowerCase() === 'p' ? 12 : 0);
+  return of24 >= 20 || of24 < 5;
 }
 
 /** Words that people begin with and ask nothing by. */

@@ -13,11 +13,13 @@ import { type Goal, goalsOf, type Scored } from './goal.ts';
 import { checkedGoal, impliedGoal } from './implied.ts';
 import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts';
 import { emptyJob } from './job.ts';
+import { judgedAfter } from './judged-after.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Job, Request, UnitSystem } from './reply.ts';
 import { isSameAgain, light } from './same-again.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { settledFirst } from './settled-first.ts';
+import { spokenBefore } from './spoken-before.ts';
 import { statedLimit } from './stated.ts';
 import type { Taken } from './taken.ts';
 import { takerOf } from './taking.ts';
@@ -63,7 +65,7 @@ const enough = 2;
 /** Reads a question against the job so far. `before` are its items, where it has been read. */
 export function understand(engine: Engine, request: Request, job: Job, before?: readonly Item[]): Understanding {
   const items = before ?? read(request.question, request.units ? { units: request.units } : {});
-  const sentence = sentenceOf(items, engine.vocabulary, engine.small);
+  const sentence = sentenceOf(items, engine.vocabulary, engine.small, spokenBefore(job, engine));
   const commands = commandsIn(sentence);
   const past = commands.has('start-over') ? emptyJob : job;
   const kept = factsOfJob(past, engine.knowledge);
@@ -110,6 +112,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
       impliedGoal(engine, named, take) ??
       impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
       impliedLimit(engine.knowledge, sentence, take(undefined), past.goal !== undefined) ??
+      judgedAfter(engine, sentence, { goal: old, kept, turn }) ??
       old);
   const on = after?.goal === goal ? after?.on : undefined;
   const taken = fitting(engine, goal, take(goal, sought?.cue, on), (without) => take(goal, sought?.cue, on, without));

@@ -74,7 +74,7 @@ export function suits(
   const { places } = sentence;
   const framed =
     kind === 'step' && (['next', 'rest', 'done'].includes(id) || frames.some((frame) => id.startsWith(`${frame}-`)));
-  if (!framed && isAfterNext(sentence)) return false;
+  if (!framed && isAfterNext(sentence) && !places.has('@check')) return false;
   if (!isWork(kind)) return true;
   const needs = cue.needs.flat(2);
   if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
