@@ -22,27 +22,36 @@ export function settledFirst(engine: Engine, found: readonly Scored[], take: (go
   if (!best || !isRule(best)) return found;
   const rivals = found.slice(1).filter((goal) => isRule(goal) && goal.score >= near.settled * best.score);
   if (rivals.length === 0) return found;
-  const own = gravityOf(engine, best, take);
-  if (own === 0) return found;
+  const own = saidOf(engine, best, take);
+  if (own.rank === 0) return found;
+  // A figure has one meaning: a rule that takes it for something else says no worse.
+  const isGraver = (goal: Scored, { rank, from }: Said): boolean =>
+    rank < own.rank && goal.score >= near.graver * best.score && (from === undefined || from !== own.from);
   const meant = rivals
     .slice(0, most)
-    .map((goal) => ({ goal, rank: gravityOf(engine, goal, take) }))
-    .filter(({ goal, rank }) => rank >= 0 && (own < 0 || (rank < own && goal.score >= near.graver * best.score)))
-    .sort((a, b) => (own < 0 ? 0 : a.rank - b.rank))[0]?.goal;
+    .map((goal) => ({ goal, said: saidOf(engine, goal, take) }))
+    .filter(({ goal, said }) => said.rank >= 0 && (own.rank < 0 || isGraver(goal, said)))
+    .sort((a, b) => (own.rank < 0 ? 0 : a.said.rank - b.said.rank))[0]?.goal;
   return meant ? [meant, ...found.filter((goal) => goal !== meant)] : found;
 }
 
 const isRule = ({ kind }: Goal): boolean => kind === 'limit' || kind === 'practice';
 
-/** The place of what a rule says among the outcomes, the worst first; less than none where it cannot be judged. */
-function gravityOf(engine: Engine, goal: Scored, take: (goal: Goal) => Taken): number {
+/** What a rule says: its place among the outcomes, the worst first, less than none where it cannot be judged; and where the figure judged begins. */
+interface Said {
+  readonly rank: number;
+  readonly from?: number | undefined;
+}
+
+function saidOf(engine: Engine, goal: Scored, take: (goal: Goal) => Taken): Said {
   const { knowledge } = engine;
   const limit = knowledge.limits.get(goal.id);
   const { facts, fresh } = limit ? withJudged(engine, goal, take(goal)) : take(goal);
-  const solved = whatFollows(knowledge, knownFrom(facts));
   const practice = knowledge.practices.get(goal.id);
   const on = limit?.on.id ?? practice?.on.id;
-  if (!fresh.some(({ quantity }) => quantity === on)) return -1;
+  const fact = fresh.find(({ quantity }) => quantity === on);
+  if (!fact) return { rank: -1 };
+  const solved = whatFollows(knowledge, knownFrom(facts));
   const status = limit ? judgeLimit(limit, solved).status : practice ? judgePractice(practice, solved).status : '';
-  return gravity.indexOf(status);
+  return { rank: gravity.indexOf(status), from: fact.from?.[0] };
 }

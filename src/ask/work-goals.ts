@@ -74,7 +74,7 @@ export function suits(
   const { places } = sentence;
   const framed =
     kind === 'step' && (['next', 'rest', 'done'].includes(id) || frames.some((frame) => id.startsWith(`${frame}-`)));
-  if (!framed && isAfterNext(sentence) && !places.has('@check')) return false;
+  if (!framed && isAfterNext(sentence) && !asksLeaveLast(sentence)) return false;
   if (!isWork(kind)) return true;
   const needs = cue.needs.flat(2);
   if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
@@ -113,6 +113,12 @@ export function suits(
 /** True where "before" or "after" stands ahead of the name it goes with: "done with the last rolling, what is left before we go". */
 const isBefore = (word: string, cue: Cue, { places }: Sentence): boolean =>
   cue.needs.flat(2).some((each) => each !== word && (places.get(each)?.at(-1) ?? -1) > (places.get(word)?.[0] ?? -1));
+
+/** "The finish lift is next. Is that enough?": yes or no is asked at the end, and what comes next is said before. */
+const asksLeaveLast = ({ places, tokens }: Sentence): boolean => {
+  const from = tokens.findLastIndex(({ kind }, at) => kind === 'mark' && at < tokens.length - 1);
+  return places.has('@check') && !['next', 'now', 'what'].some((word) => (places.get(word)?.at(-1) ?? -1) > from);
+};
 
 /** True for "mix and tack ordered, machines checked, next?": a statement of what is done, and the question what comes now. */
 export const isAfterNext = (sentence: Sentence): boolean =>
