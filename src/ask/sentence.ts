@@ -119,7 +119,8 @@ function joinPhrases(items: readonly Item[], vocabulary: Vocabulary): Token[] {
     else {
       const phrase = vocabulary.phrase(run(items, i), 0);
       const last = items[i + (phrase?.length ?? 1) - 1]!;
-      const head = phrase?.head ?? (isRightThere(items, i) ? 'right-there' : vocabulary.head(item.text));
+      const own = isRightThere(items, i) ? 'right-there' : isAlso(items, i) ? 'also' : undefined;
+      const head = phrase?.head ?? own ?? vocabulary.head(item.text);
       const many = last.kind === 'word' && isMany.test(last.text) ? ({ many: true } as const) : {};
       tokens.push({ kind: 'word', head, at: [item.at[0], last.at[1]], ...many });
       i += (phrase?.length ?? 1) - 1;
@@ -132,6 +133,17 @@ function joinPhrases(items: readonly Item[], vocabulary: Vocabulary): Token[] {
 function isRightThere(items: readonly Item[], at: number): boolean {
   const [item, next] = [items[at], items[at + 1]];
   return item?.kind === 'word' && item.text === 'right' && next?.kind === 'word' && placesAfterRight.has(next.text);
+}
+
+/** "Cleaned up too": a word that adds, where it ends what asks nothing. */
+function isAlso(items: readonly Item[], at: number): boolean {
+  const [item, next, before] = [items[at], items[at + 1], items[at - 1]];
+  return (
+    item?.kind === 'word' &&
+    item.text === 'too' &&
+    before?.kind === 'word' &&
+    (next === undefined || (next.kind === 'mark' && next.text !== '?'))
+  );
 }
 
 /** Longest alias, in words. */

@@ -1,6 +1,14 @@
 /** How crews put things: short forms, talk, and runs of words that stand for one head word. */
 export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   through: ['thru'],
+  'ahead-of': ['ahead of'],
+  see: ['can see', 'could see', 'you can see', 'can spot'],
+  feel: ['can feel', 'could feel'],
+  hear: ['can hear'],
+  // Fine cracks in a mat, or somebody looks: never leave.
+  checks: [],
+  also: ['as well'],
+  stone: ['max stone', 'max rock', 'max aggregate', 'maximum stone', 'maximum rock', 'top stone', 'top rock'],
   inch: ['inches'],
   everything: ["everything's", 'everythings'],
   where: ["where's", 'wheres'],

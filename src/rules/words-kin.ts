@@ -34,7 +34,7 @@ export const kinLines: readonly string[] = [
   'ditch creek stream',
   'throw toss',
   'puddle pool',
-  'night dark dusk',
+  'night dark dusk tonight',
   'no without lacking',
   'before ahead-of prior',
   'wavy waver wander snake weave',

@@ -274,7 +274,7 @@ export const smallWords: readonly string[] =
 
 /** Everyday words that must not be taken for a slip of a trade word. */
 export const plainWords: readonly string[] =
-  'quedo quedó queda quedaron hacer hace hacemos hasta desde cuando donde about after again along around before behind below between could every first going house large later laid level light line little local looks loose lower might money never night noise north other place place plant please point price quick quite really round second seems seven shift short since small south space spend sport start state still store street table thank their there these thing think third those three today total touch under until usual water weather where which while white whole without woman women works world would write wrong years young'.split(
+  'quedo quedó queda quedaron hacer hace hacemos hasta desde cuando donde about after again along around before behind below between could every first going house large later laid level light line little local looks loose lower might money never night noise north other place place plant radio please point price quick quite really round second seems seven shift short since small south space spend sport start state still store street table thank their there these thing think third those three today total touch under until usual water weather where which while white whole without woman women works world would write wrong years young'.split(
     ' ',
   );
 

@@ -43,7 +43,7 @@ export const emergencyHeads = listed({
   vehicle: 'car|cars|pickup|semi|van|suv|motorcycle|motorist|vehicle|bus|trailer|rig|carro|coche|camioneta',
   'upside-down': 'upside down',
   volcado: 'volcó|volco|volteó|volteo|volcadura',
-  wire: 'wires|power line|power lines|powerline|powerlines|overhead line|overhead lines|overhead wire|overhead wires|lines overhead|electric line|electric wire|high line|power pole',
+  wire: 'wires|power line|power lines|powerline|powerlines|overhead line|overhead lines|overhead wire|overhead wires|lines overhead|electric line|electric wire|high line|power pole|power wire|power wires|electric wires|light wire|light wires|utility wire|utility wires|utility line',
   'gas-line': 'gas line|gas lines|gas main|gas pipe|gas service|gas lateral|gasline|natural gas',
   'gas-leak':
     'gas leak|leaking gas|fuga de gas|smell gas|smells gas|smells like gas|smelling gas|gas smell|rotten eggs|rotten egg|gas hissing|gas is hissing',
@@ -77,6 +77,8 @@ export const emergencyHeads = listed({
   weapon: 'gun|pistol|rifle|knife|machete|bat',
   through: 'thru',
   angry: 'cussing|cursing|screaming|yelling|raging|mad|pissed|enojado',
+  again:
+    'back over it|back over them|back over that|back over the|goes back over|go back over|going back over|went back over',
   ambulance: 'medic|medics|paramedic|paramedics|ambulancia|911',
 });
 

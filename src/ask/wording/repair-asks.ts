@@ -13,5 +13,7 @@ export const repairAsks = {
     'deep+patch or blade',
     'what do about|with road|spot|hole|crack|rut|ruts -spray|shoot|residual|residue|rate -flagger -sign -cone -need',
     'worth patch',
+    'do|need anything|something|nothing rut|crack|hole|pothole|spot|dip',
+    'blade|patch|fix|mill|dig|seal|leave+it @check -windrow -tack -lift -#length -overnight -tonight -tomorrow',
   ],
 } as const;

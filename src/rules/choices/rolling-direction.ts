@@ -22,7 +22,7 @@ export default choice({
         'start+low|bottom|ditch',
         'start low+edge|side',
         'low+edge up|start|first',
-        'ditch+side|edge up|start|first',
+        'ditch+side|edge up|start|first -out|toward|down|work|over+ditch -yellow -centerline',
       ],
     },
     {
@@ -69,6 +69,7 @@ export default choice({
       id: 'center-first',
       title: 'from the center line down to the shoulder',
       cues: [
+        'yellow|centerline|crown|middle out|down|toward|over+ditch|shoulder|edge|outside|dirt drum|roller|roll|rolled -or -which -what',
         'roll|rolled from+center|centerline|crown|middle -or -which -what',
         'roll|rolled center|centerline|crown|middle first|start -or -which -what',
         'roll|rolled center|centerline|crown down|out -or -which -what',

@@ -28,6 +28,9 @@ export default choice({
       id: 'fresh-lift',
       title: 'fresh lift',
       cues: [
+        'lift|mat rolled|laid|we this|today|yesterday|morning',
+        'on+top lift|mat -old',
+        'today|yesterday|morning+lift|mat',
         'fresh+lift',
         'new+lift',
         'between+lift -coat',

@@ -12,6 +12,8 @@ export default choice({
       id: 'added',
       title: 'added',
       cues: [
+        'stretch|thin|cut|extend|water water -no',
+        'water|splash tank|it add|some|little|in @check',
         'water+down',
         'add|put|pour water',
         'dilute',

@@ -12,6 +12,7 @@ export default choice({
       id: 'rain-due',
       title: 'rain on the way',
       cues: [
+        'rain|storm|shower|drizzle by|around|before -no+rain|storm|shower|chance',
         'shower|drizzle|storm chance|percent|later|expect|forecast -no+rain|storm|shower|chance',
         'rain|shower chance|percent -no+rain|storm|shower|chance',
         'rain come|coming|forecast|due|later|soon|move|call|expect|chance -no+rain|storm|shower|chance',

@@ -30,7 +30,11 @@ export default choice({
     {
       id: 'intermediate-term',
       title: 'intermediate-term: more than one day of light up to three days, or over an hour at night',
-      cues: ['intermediate -@check -which -what'],
+      cues: [
+        'two|three night|day|shift straight|row|spot|place -#length',
+        'overnight one|same+spot|place',
+        'intermediate -@check -which -what',
+      ],
       within: { cues: asked.map((cue) => `${cue} night`), of: workHours, min: overAnHour },
     },
     { id: 'long-term', title: 'long-term: more than three days', cues: ['long+term -@check -which -what'] },

@@ -11,7 +11,7 @@ export default fault({
   sources: [commonPractice, bladeSpreading('layers not thinner than 1 1/2 times the largest stone')],
   cues: [
     'drag mark|line|groove|stone|finish -truck -pile',
-    'scratch',
+    'scratch -scratch+rut',
     'line|streak|track mat|surface|patch grader|blade leave|make|put|cut|behind -tack -spray -string -paint',
     'groove -mill -milled',
     'stone caught|stuck|hung under|blade|edge',

@@ -11,7 +11,7 @@ export default fault({
   sources: [commonPractice, navyBasic('ch. 11, transverse joints'), guideSpecification],
   cues: [
     'bump|hump|ridge|lump end|joint|start|begin|where|patch -every -straight+across',
-    'end|start|begin patch|mat high|higher|step|jump|thump|jolt|feel|lip -open -overnight -sign',
+    'end|start|begin patch|mat high|higher|step|jump|thump|jolt|feel|lip -open -overnight -sign -every -list -all+step -checklist',
     'feel patch|end|start drive|car|truck|hit',
     'step|lip|jolt|thump end|start|begin|where',
     'patch|mat sit|sits high|proud',

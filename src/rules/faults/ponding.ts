@@ -9,6 +9,9 @@ export default fault({
   because: 'A patch without the slope of the road, or a shoulder above it, has no way out for the water.',
   sources: [armyPci('appendix B, depression'), commonPractice],
   cues: [
+    'puddle remain|stand|sit|stay|left|form|formed|collect patch|mat|section|lane|road|it -tack -spray -base -before -ditch',
+    'shallow puddle',
+    'puddle after|since|following rain|shower|storm -tack -before -ditch',
     'birdbath',
     'pond',
     'puddle|water stand|stands|sit|sits|stay|hold|collect|puddle patch|mat|low -base -ditch -tack -before -spray -shoot -shot',

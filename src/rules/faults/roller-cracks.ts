@@ -10,6 +10,8 @@ export default fault({
   because: 'A mat too tender or too stiff for the drum on it moves, and opens instead of packing.',
   sources: [pavingHandbook('section 18'), commonPractice],
   cues: [
+    'checks roller|drum|mat|behind|patch|lift -truck -crew',
+    'hairline|hair|fine|little|tiny+checks|crack',
     'crack behind|after|under|follow roller|drum|roll|rolled',
     'hairline|small|little|tiny|check+crack mat|patch|roll|roller|new|fresh',
     'roller|drum|roll leave|left|make|made crack',

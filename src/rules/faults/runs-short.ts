@@ -10,8 +10,8 @@ export default fault({
   sources: [commonPractice, everett('(12)A1, temporary wedge')],
   cues: [
     'ran|run|came|come|coming+short -gonna -will -going',
-    'ran|run|running+out -taper -turn',
-    'ran+out mix|windrow|before|short|end -will',
+    'ran|run|running+out -taper -turn -sign -cone',
+    'ran+out mix|windrow|before|short|end -will -sign -cone -out+there',
     'short mix|ton|feet|end|of -lift -hand -cut -sign -taper',
     'not check mix|windrow finish|reach|end|left -will -is',
     'mix|windrow gave|give+out -check -end+even',

@@ -46,6 +46,8 @@ export default limit({
     commonPractice,
   ],
   cues: [
+    'rising|falling #temperature -mat -load -tank -residue -stone',
+    '#temperature|#number climb|rising|falling|dropping cold|hot+mix',
     '#temperature @check -mix -load -truck -base -roll|rolled',
     'cold @check tack|patch|lay|mix|work -hot+mix -cold+hot -hot+cold -pile|stockpile',
     'how+cold patch|tack|lay|work',

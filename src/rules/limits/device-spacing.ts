@@ -17,6 +17,8 @@ export default limit({
   because: 'Too far apart they are single cones, and a driver goes between them.',
   sources: [manual('section 6K.01, paragraph 4, guidance')],
   cues: [
+    'space|spaced|set|put cone|device|drum|it|em|them #length apart|space|spaced @check',
+    'space|spaced em|it #length|#number',
     'cone|device #length apart|spacing|every|taper|along @check',
     'cone|device #length taper|tangent @check',
     'cone|device spacing|apart @check',

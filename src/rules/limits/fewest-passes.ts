@@ -13,6 +13,9 @@ export default limit({
     'Every extra pass drops the stone out of the fines; the loose stone is thrown off by traffic and the mat comes out bony.',
   sources: [commonPractice, ufcRepair('p. 9: overworking segregates')],
   cues: [
+    'back|over|work again+again',
+    '#number trip blade|windrow|mix|grader|operator|over @check -roller',
+    'over+it again|times',
     'pass grader|blade @check',
     'pass many @check -roller -roll|rolled',
     'work over|again mix @check',

@@ -10,6 +10,8 @@ export default practice({
     'Devices, lights and signs go by how long the work stands at one spot and whether it sees the dark; a blade patch with its lifts takes more than an hour.',
   sources: [manual('section 6N.01')],
   cues: [
+    'one|same+spot|place night|day|shift|hour',
+    'two|three|several night|day|shift straight|row|same|one',
     'mobile+operation|work|job @check',
     'duration',
     'duration work|job|category|type',

@@ -14,7 +14,7 @@ export default quantity({
     'temperature|temp|hot|heat|warm tack|spray|shoot|distributor|cutback -@check -#temperature -air -road -surface -mix',
     `what+temperature|temp tack|spray|shoot|${anyGrade} -#temperature -air -road -surface`,
     'how+hot|warm tack|cutback|spray -mix -mat',
-    `heat tack|cutback|${anyGrade} -#temperature -@why`,
+    `heat tack|cutback|${anyGrade} -#temperature -@why -in+heat -leave|left -skip -must|need`,
   ],
   beside: ['spray-temperature-most'],
   usedAt: ['tack'],

@@ -15,6 +15,7 @@ export default quantity({
     fromMemory('rates by surface as commonly taught'),
   ],
   cues: [
+    '@after what leave|left|stay|remain -mix -windrow -tank -before -do -home -list -step',
     'residual -share -what+spray|shoot|shot -set -#rate|#number+residual',
     'residual what|how-many -share -what+spray|shoot|shot -set -#length -#area',
     'what|how-many+residual',

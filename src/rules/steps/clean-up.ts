@@ -19,6 +19,8 @@ export default step({
   rules: ['waste-disposal', 'drop-off', 'open-to-traffic', 'overnight'],
   named: ['clean-up', 'pick+up+lump|chunk|stone'],
   doneCues: [
+    'clean-up also',
+    'clean-up -not -before -how -next -when -check -what -@check',
     'all|everything pick sweep|swept -sign -cone -not',
     'tool|shovel|rake|lute load|loaded|stowed|away -not -how -before',
     'clean-up done|finished|over -not',

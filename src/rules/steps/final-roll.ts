@@ -31,6 +31,8 @@ export default step({
   rules: ['flush-finish', 'straightedge', 'roll-low-to-high', 'roller-speed', 'roller-edge', 'static-thin-lift'],
   named: ['final|finish+roll', 'last+roll'],
   doneCues: [
+    'all+done roll -not',
+    'roll all+done|finished|through -not',
     'done|finished|through+last|final|finish+roll -not',
     'final|finish+roll done|finished|over|through -not',
     'all rolled -not',
