@@ -17,20 +17,24 @@ const gravest = ['stop', 'caution', 'ok'];
  * "Open it with loose rock all over?" names no goal, but says how something is done: the practice that judges it is meant.
  * Undefined where nothing is asked, or nothing said is judged.
  */
-export function impliedPractice(knowledge: Knowledge, sentence: Sentence, fresh: readonly Fact[]): Goal | undefined {
+export function impliedPractice(
+  knowledge: Knowledge,
+  sentence: Sentence,
+  { fresh, facts }: Pick<Taken, 'fresh' | 'facts'>,
+): Goal | undefined {
   if (!asks(sentence)) return undefined;
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
   const rank = ({ on, judged }: PracticeRecord): number => gravest.indexOf(judged[said.get(on.id)!]?.status ?? 'ok');
   const [gravestOne] = [...knowledge.practices.values()]
-    .filter((rule) => rule.cues && said.has(rule.on.id) && applies(knowledge, rule, fresh))
+    .filter((rule) => rule.cues && said.has(rule.on.id) && applies(knowledge, rule, facts))
     .sort((a, b) => rank(a) - rank(b));
   return gravestOne && { kind: 'practice', id: gravestOne.id };
 }
 
 /** False for a rule whose conditions are settled otherwise: no water in cutback, where the tack is emulsion. */
-function applies(knowledge: Knowledge, rule: PracticeRecord, fresh: readonly Fact[]): boolean {
+function applies(knowledge: Knowledge, rule: PracticeRecord, facts: readonly Fact[]): boolean {
   if (!rule.when) return true;
-  const solved = whatFollows(knowledge, knownFrom(fresh));
+  const solved = whatFollows(knowledge, knownFrom(facts));
   return judgePractice(rule, solved).status !== 'not-applicable';
 }
 
@@ -61,26 +65,28 @@ export function judgedInstead(
   take: (goal: Goal | undefined) => Taken,
   goesOn: boolean,
 ): Goal | undefined {
-  const isTold = !goesOn && found?.kind === 'quantity' && isStatement(sentence);
+  const isChecked = sentence.places.has('@check');
+  const isTold = !goesOn && !isChecked && found?.kind === 'quantity' && isStatement(sentence);
   if (!found || !(isTold || asks(sentence)) || asksNext(sentence)) return undefined;
   const { knowledge } = engine;
-  const isChecked = sentence.places.has('@check');
   if (found.kind === 'step' || (found.kind === 'fault' && isChecked))
-    return impliedPractice(knowledge, sentence, take(undefined).fresh);
+    return impliedPractice(knowledge, sentence, take(undefined));
   if (found.kind === 'quantity' && sentence.figures.length === 0 && !isTold)
-    return impliedPractice(knowledge, sentence, take(found).fresh);
+    return impliedPractice(knowledge, sentence, take(found));
   if (!isChecked && !isTold) return undefined;
   const figured = found.kind === 'limit' && sentence.figures.length > 0 ? knowledge.limits.get(found.id) : undefined;
   if (figured) return isSettled(engine, figured, take(found)) ? undefined : settledInstead(engine, sentence, take);
   if (found.kind === 'limit' || found.kind === 'practice') {
-    const { fresh } = take(found);
+    const taken = take(found);
     const on = knowledge.practices.get(found.id)?.on.id;
-    return fresh.some(({ quantity }) => quantity === on) ? undefined : impliedPractice(knowledge, sentence, fresh);
+    return taken.fresh.some(({ quantity }) => quantity === on)
+      ? undefined
+      : impliedPractice(knowledge, sentence, taken);
   }
   if (found.kind !== 'quantity') return undefined;
   const taken = take(found);
   if (!taken.fresh.some((fact) => 'unit' in fact))
-    return isTold ? undefined : impliedPractice(knowledge, sentence, taken.fresh);
+    return isTold ? undefined : impliedPractice(knowledge, sentence, taken);
   const solved = whatFollows(knowledge, knownFrom(taken.facts));
   const meant = solved.has(found.id) ? undefined : impliedLimit(knowledge, sentence, take(undefined));
   const rule = meant && knowledge.limits.get(meant.id);

@@ -1,4 +1,8 @@
+import { restsOn } from '../calc/solve.ts';
+import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
+import { type Fact, knownFrom } from './facts.ts';
+import type { Scored } from './goal.ts';
 import type { Job } from './reply.ts';
 import type { Spoken } from './sentence.ts';
 
@@ -15,4 +19,16 @@ export function spokenBefore({ goal, facts, turn }: Job, { knowledge, vocabulary
   const practice = goal?.startsWith('practice/') ? knowledge.practices.get(goal.slice('practice/'.length)) : undefined;
   const [thing] = practice?.on.id.split('-') ?? [];
   return { of: [named, thing].flatMap((word) => (word ? [vocabulary.head(word)] : [])) };
+}
+
+/**
+ * False for a quantity that is heard only because something was said before ("what did that leave"), where it is not worked
+ * out from all the figures that were.
+ */
+export function followsFrom({ knowledge }: Engine, { kind, id, cue }: Scored, kept: readonly Fact[]): boolean {
+  if (kind !== 'quantity' || !cue.needs.some(([first]) => first?.includes('@after'))) return true;
+  const solved = whatFollows(knowledge, knownFrom(kept));
+  const rests = restsOn(solved, [id]);
+  const figures = kept.filter((fact) => 'unit' in fact);
+  return figures.length > 0 && Boolean(solved.get(id)?.by) && figures.every(({ quantity }) => rests.has(quantity));
 }

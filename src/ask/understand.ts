@@ -19,7 +19,7 @@ import type { Job, Request, UnitSystem } from './reply.ts';
 import { isSameAgain, light } from './same-again.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { settledFirst } from './settled-first.ts';
-import { spokenBefore } from './spoken-before.ts';
+import { followsFrom, spokenBefore } from './spoken-before.ts';
 import { statedLimit } from './stated.ts';
 import type { Taken } from './taken.ts';
 import { takerOf } from './taking.ts';
@@ -73,7 +73,11 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const system = units ?? request.units ?? systemSaid(sentence, kept);
   const heard = ruledFirst(
     goalsOf(engine.goals, sentence).filter(
-      (goal) => goal.score >= enough && suits(goal, sentence) && fitsInSize(engine.knowledge, goal, sentence, system),
+      (goal) =>
+        goal.score >= enough &&
+        suits(goal, sentence) &&
+        fitsInSize(engine.knowledge, goal, sentence, system) &&
+        followsFrom(engine, goal, kept),
     ),
   );
   const turn = past.turn + 1;
@@ -110,7 +114,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
       after?.goal ??
       checkedGoal(engine, sentence, take) ??
       impliedGoal(engine, named, take) ??
-      impliedPractice(engine.knowledge, sentence, take(undefined).fresh) ??
+      impliedPractice(engine.knowledge, sentence, take(undefined)) ??
       impliedLimit(engine.knowledge, sentence, take(undefined), past.goal !== undefined) ??
       judgedAfter(engine, sentence, { goal: old, kept, turn }) ??
       old);
@@ -119,7 +123,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   return {
     goal,
     isAnswer: past.asked !== undefined && taken.fresh.some(({ quantity }) => quantity === past.asked),
-    goalKept: goal !== undefined && (only !== undefined || found.length === 0),
+    goalKept: goal !== undefined && (only !== undefined || (found.length === 0 && goal === old)),
     isFaint: goal !== undefined && goal === sought && kept.length === 0 && isFaint(sought, sentence),
     turn,
     stage: past.stage,

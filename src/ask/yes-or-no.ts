@@ -38,7 +38,7 @@ export function isYesOrNo(
   isFiller: boolean,
 ): boolean {
   if (places.has('how-many') || places.has('how-far') || places.has('how-fast')) return false;
-  if (asksInAClause(tokens) && !asking.some((word) => places.has(word))) return true;
+  if (asksInAClause(tokens)) return true;
   if (places.has('check') && !isOpening(tokens, places))
     return (
       !(places.has('what') || places.has('how')) ||
@@ -59,9 +59,17 @@ function asksInAClause(tokens: readonly Token[]): boolean {
       verb?.kind === 'word' &&
       opens.has(verb.head) &&
       subject?.kind === 'word' &&
-      subjects.has(subject.head)
+      subjects.has(subject.head) &&
+      !asksElse(tokens, at + 1)
     );
   });
+}
+
+/** True for a clause, from its first place, that asks for something else than yes or no. */
+function asksElse(tokens: readonly Token[], from: number): boolean {
+  const end = tokens.findIndex(({ kind }, at) => kind === 'mark' && at > from);
+  const rest = tokens.slice(from, end < 0 ? tokens.length : end);
+  return rest.some((token) => token.kind === 'word' && asking.includes(token.head));
 }
 
 const subjects = new Set('that this it he they we i the those these'.split(' '));

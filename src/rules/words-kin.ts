@@ -60,6 +60,7 @@ export const kinLines: readonly string[] = [
   'drop drops',
   'keep keeps',
   'rut ruts',
+  'stay stays',
 ];
 
 /** Words that deny: any of them rules out what one of them does. */

@@ -32,22 +32,23 @@ describe('figures that only number a lift', () => {
 });
 
 describe('a way of working that is told and asked about', () => {
+  const taken = (fresh: ReturnType<typeof said>[]) => ({ fresh, facts: fresh });
   test.each([
     ['open it with loose stone all over?', said('mat-state', 'loose-stone'), 'open-to-traffic'],
     ['ok to start with no signs out', said('traffic-control-state', 'none'), 'traffic-control-first'],
   ])('%s', (question, fact, expected) => {
-    expect(impliedPractice(knowledge, sentence(question), [fact])).toEqual({ kind: 'practice', id: expected });
+    expect(impliedPractice(knowledge, sentence(question), taken([fact]))).toEqual({ kind: 'practice', id: expected });
   });
 
   test('nothing is asked, or nothing is judged: no practice', () => {
     expect(
-      impliedPractice(knowledge, sentence('loose stone all over'), [said('mat-state', 'loose-stone')]),
+      impliedPractice(knowledge, sentence('loose stone all over'), taken([said('mat-state', 'loose-stone')])),
     ).toBeUndefined();
-    expect(impliedPractice(knowledge, sentence('is it hot mix?'), [said('mix-kind', 'hot')])).toBeUndefined();
+    expect(impliedPractice(knowledge, sentence('is it hot mix?'), taken([said('mix-kind', 'hot')]))).toBeUndefined();
   });
 
   test('of two rules the one broken worst is told', () => {
     const both = [said('rolling-direction', 'center-first'), said('mat-state', 'not-rolled')];
-    expect(impliedPractice(knowledge, sentence('is that right?'), both)?.id).toBe('open-to-traffic');
+    expect(impliedPractice(knowledge, sentence('is that right?'), taken(both))?.id).toBe('open-to-traffic');
   });
 });

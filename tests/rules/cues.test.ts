@@ -16,6 +16,7 @@ const headOf = new Map(
 const marks = new Set([
   '@check',
   '@why',
+  '@after',
   '#figure',
   '#thin',
   '@enough',

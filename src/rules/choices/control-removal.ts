@@ -11,8 +11,8 @@ export default choice({
       id: 'signs-first',
       title: 'advance signs come down first',
       cues: [
-        'grab|get|take|collect|load|yank|snatch sign first -which -what -up -set',
-        'cone last grab|get|take|let|come|leave sign -which -what',
+        'grab|get|collect|load|yank|snatch sign first -which -what -up -set',
+        'cone last grab|get|let|come|leave sign -which -what',
         'sign first pick|pull|remove|removed|down -which -what -order -or -when',
         'pick|pull|remove sign before cone|taper -which -what',
         'sign down before cone|taper -which -what',

@@ -31,7 +31,7 @@ export default choice({
       id: 'intermediate-term',
       title: 'intermediate-term: more than one day of light up to three days, or over an hour at night',
       cues: [
-        'two|three night|day|shift straight|row|spot|place -#length',
+        'two|three night|day|shift straight|windrow|spot|place -#length',
         'overnight one|same+spot|place',
         'intermediate -@check -which -what',
       ],

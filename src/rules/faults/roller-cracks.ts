@@ -11,7 +11,7 @@ export default fault({
   sources: [pavingHandbook('section 18'), commonPractice],
   cues: [
     'checks roller|drum|mat|behind|patch|lift -truck -crew',
-    'hairline|hair|fine|little|tiny+checks|crack',
+    'hairline|hair|check|little|tiny+checks|crack',
     'crack behind|after|under|follow roller|drum|roll|rolled',
     'hairline|small|little|tiny|check+crack mat|patch|roll|roller|new|fresh',
     'roller|drum|roll leave|left|make|made crack',

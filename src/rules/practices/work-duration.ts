@@ -11,7 +11,7 @@ export default practice({
   sources: [manual('section 6N.01')],
   cues: [
     'one|same+spot|place night|day|shift|hour',
-    'two|three|several night|day|shift straight|row|same|one',
+    'two|three|several night|day|shift straight|windrow|same|one',
     'mobile+operation|work|job @check',
     'duration',
     'duration work|job|category|type',

@@ -10,7 +10,7 @@ export default quantity({
   because: 'The same tons go farther on a narrower or thinner patch.',
   sources: [virginia('ch. 9, p. 9-2')],
   cues: [
-    '@after how-far get|go|reach|take|carry -apart -sign -taper -buffer',
+    '@after how-far get|go|reach|need|carry -apart -sign -taper -buffer',
     'how-far load|truck -#mass -apart -past -beyond -tack -gallon -#volume',
     'how-far #mass -apart -past -beyond',
     'how-many feet|foot #mass -square -cubic',
