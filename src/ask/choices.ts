@@ -2,10 +2,11 @@ import { compare, toBase } from '../calc/quantity.ts';
 import { systemOf } from '../calc/units.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
-import type { Cue } from './cue.ts';
+import { type Cue, placesOf } from './cue.ts';
 import { type CueIndex, type CueTable, cueIndex, type HeardCue, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
+import { namesIn, type Titles } from './titles.ts';
 
 /** An option of a choice; `within` for a cue that chooses it only while a figure lies within its ends. */
 export interface OptionHeard {
@@ -51,12 +52,35 @@ export interface Said {
 
 /** The options that a question says. */
 export const optionsHeard = (
-  { knowledge, options }: { readonly knowledge: Knowledge; readonly options: CueIndex<OptionHeard> },
+  { knowledge, options, titles }: Heard,
   { sentence, question, asked }: Said,
 ): OptionsHeard => ({
-  inWords: heardIn(options, sentence),
+  inWords: withoutNames(heardIn(options, sentence), sentence, titles),
   named: byTitle(knowledge, question, asked),
 });
+
+/** What options are heard by. */
+interface Heard {
+  readonly knowledge: Knowledge;
+  readonly options: CueIndex<OptionHeard>;
+  readonly titles: Titles;
+}
+
+/**
+ * "Merging taper 660 ft, downstream taper 100 ft" names two kinds, each for its figure, and says which is laid out by neither:
+ * options that the names of figures speak of are left out where they are of one choice.
+ */
+function withoutNames(
+  heard: readonly HeardCue<OptionHeard>[],
+  sentence: Sentence,
+  titles: Titles,
+): readonly HeardCue<OptionHeard>[] {
+  const names = namesIn(sentence, titles);
+  const byName = names.size > 0 ? heard.filter(({ cue }) => placesOf(cue, sentence).every((at) => names.has(at))) : [];
+  const isTwofold = ({ of: { choice } }: HeardCue<OptionHeard>): boolean =>
+    new Set(byName.flatMap(({ of }) => (of.choice === choice ? [of.option.id] : []))).size > 1;
+  return byName.some(isTwofold) ? heard.filter((each) => !(byName.includes(each) && isTwofold(each))) : heard;
+}
 
 /** Choices that a question settles, in words or by the unit a figure was given in: of each, the option heard best. */
 export function choicesIn(

@@ -1,17 +1,13 @@
 import { convert, toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
-import { restsOn } from '../calc/solve.ts';
 import { unitRow } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
-import { conflicts } from '../rules/conflicts.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { clarifying } from './clarifying.ts';
 import { startsOf } from './engine.ts';
-import { compared } from './enough.ts';
-import type { Fact } from './facts.ts';
+import { atOdds } from './odds.ts';
 import { outOfRange, unlikelyText } from './out-of-range.ts';
 import type { Reply, UnitSystem } from './reply.ts';
-import { say } from './say.ts';
 import type { Scene } from './scene.ts';
 import type { Token } from './token.ts';
 import { isSmall } from './token.ts';
@@ -20,7 +16,7 @@ import { en } from './wording/en.ts';
 
 /** What stands in the way of working with the figures given: a reply that asks back, or undefined when nothing does. */
 export function problemWith(scene: Scene): Reply | undefined {
-  return unclearFigure(scene) ?? unlikely(scene) ?? wrongUnit(scene) ?? conflict(scene) ?? leftOver(scene);
+  return unclearFigure(scene) ?? unlikely(scene) ?? wrongUnit(scene) ?? atOdds(scene) ?? leftOver(scene);
 }
 
 /** A figure that is nothing, less than nothing, or far from what its role can be. One that is to be judged is let through. */
@@ -128,25 +124,6 @@ function couldBe({ unit, form, number }: Figure, record: QuantityRecord, system:
     !plausible ||
     (at >= toBase(plausible.min.number, plausible.min.unit) && at <= toBase(plausible.max.number, plausible.max.unit))
   );
-}
-
-/** Figures that cannot all be so. */
-function conflict(scene: Scene): Reply | undefined {
-  const { voice, understood } = scene;
-  const { knowledge, solved } = voice;
-  if (understood.goal && compared(scene, understood.goal.id)) return undefined;
-  const given = new Set(understood.facts.map((fact: Fact) => fact.quantity));
-  const near = restsOn(solved, [...given]);
-  for (const { method, implied } of conflicts(knowledge, solved, understood.goal?.id, near)) {
-    const record = knowledge.quantities.get(method.finds);
-    if (!record) continue;
-    const unit = voice.unit(record.id);
-    const stated = en.fact(record.title, say(record, solved.get(record.id)!.value, unit, voice.isGiven(record.id)));
-    const middle = (implied[0] + implied[1]) / 2;
-    const text = en.conflict(stated, say(record, middle, unit));
-    return clarifying(scene, record.id, 'conflict', { quantity: record.id, text, choices: [] });
-  }
-  return undefined;
 }
 
 /** "60 mph patch 500 ft": a word before another figure that it is a label of. */

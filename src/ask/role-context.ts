@@ -21,6 +21,8 @@ export interface Context {
   readonly near: ReadonlyMap<string, number>;
   /** Quantities asked for: a figure is not read as the very thing asked, unless it is being checked. */
   readonly sought: ReadonlySet<string>;
+  /** Places of names whose figures are their own even where they are spoken of: of a sentence that asks nothing. */
+  readonly names: ReadonlySet<number>;
   /** Positions of the words that say what is asked: they tell no figure its role. */
   readonly spent: ReadonlySet<number>;
   /** Figures the job carries: one said without a word of its role takes the place of the likest. */

@@ -45,7 +45,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   const unit =
     named && unitFor(figure, named, { system: context.system, told: true, asked: false, all, had: undefined });
   const byTitle: Option | undefined =
-    named && unit && !context.sought.has(named.id)
+    named && unit && (context.names.has(at - 1) || !context.sought.has(named.id))
       ? {
           record: named,
           figure: asRole(figure, named),
@@ -69,7 +69,7 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   }
   // Of no size that it has, and of nothing else that a word tells, one side of a patch for another aside: it is asked again.
   const isOther = ({ told, record }: Option): boolean => told && !(named?.inGroup && record.inGroup);
-  if (byTitle && !options.some(isOther)) return [byTitle];
+  if (byTitle && !context.sought.has(byTitle.record.id) && !options.some(isOther)) return [byTitle];
   return preferJudged(options, figure, context)
     .sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1))
     .slice(0, kept);

@@ -8,6 +8,7 @@ import type { Goal } from './goal.ts';
 import { withJudged } from './judged-figure.ts';
 import type { Sentence } from './sentence.ts';
 import type { Taken } from './taken.ts';
+import { namesIn, type Titles } from './titles.ts';
 
 const settles = new Set(['ok', 'caution', 'stop']);
 
@@ -27,6 +28,17 @@ const asking =
 /** True for a sentence that asks nothing: "merge taper 300 ft at 40 mph, 12 ft lane". */
 export const isStatement = ({ places, tokens }: Sentence): boolean =>
   !asking.some((word) => places.has(word)) && !tokens.some((token) => token.kind === 'mark' && token.text === '?');
+
+/** True for one that asks nothing but by the names of its figures: "tack needed 1200 gal, original emulsion 900 gal". */
+export const saysOnly = (sentence: Sentence, titles: Titles): boolean => {
+  if (isStatement(sentence)) return true;
+  const named = namesIn(sentence, titles);
+  return (
+    named.size > 0 &&
+    asking.every((word) => (sentence.places.get(word) ?? []).every((at) => named.has(at))) &&
+    !sentence.tokens.some((token) => token.kind === 'mark' && token.text === '?')
+  );
+};
 
 /**
  * "Left 620 ft of buffer on a 60 mph highway" asks nothing, or yes or no, and gives the figure for the very thing it speaks

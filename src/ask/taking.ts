@@ -9,9 +9,10 @@ import type { Context } from './role-context.ts';
 import { added, boundFor, meantBy } from './roles-taken.ts';
 import { figuresInWords } from './said-as.ts';
 import type { Sentence } from './sentence.ts';
+import { saysOnly } from './stated.ts';
 import { liftFigures } from './step-stage.ts';
 import type { Taken } from './taken.ts';
-import { assigned, figuresInTitles } from './titles.ts';
+import { assigned, figuresInTitles, namesIn, titledBefore } from './titles.ts';
 import { askingHeads } from './wording/asking.ts';
 
 /** What the figures of a question are taken with: the question as it was typed, the job so far, what it keeps, and the turn. */
@@ -35,7 +36,8 @@ type Take = (goal: Goal | undefined, cue?: Cue, on?: string, without?: Without) 
  */
 export function takerOf(engine: Engine, sentence: Sentence, { question, past, kept, system, turn }: Taking): Take {
   const { knowledge, titles } = engine;
-  const { lift: numbered, count: lifts } = liftFigures(sentence);
+  const { lift, count: lifts } = liftFigures(sentence);
+  const numbered = lift !== undefined && titledBefore(sentence, lift, titles) ? undefined : lift;
   const figured = withoutFigures(sentence, [numbered, lifts, ...figuresInTitles(sentence, titles)]);
   const worded = figuresInWords(engine.inWords, sentence, turn);
   const options = optionsHeard(engine, { sentence, question, asked: past.asked });
@@ -47,6 +49,7 @@ export function takerOf(engine: Engine, sentence: Sentence, { question, past, ke
     byWord: engine.byWord,
     weak: engine.weak,
     titles,
+    names: saysOnly(sentence, titles) ? namesIn(sentence, titles) : new Set<number>(),
     sides: engine.sides,
     kept: new Map(
       kept.flatMap((fact) =>

@@ -1,5 +1,6 @@
 import { numberWords } from '../calc/read/number-words.ts';
 import { read } from '../calc/read/read.ts';
+import { unitRow } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
 import { type Sentence, sentenceOf } from './sentence.ts';
 import { isCount, isSmall, type Token } from './token.ts';
@@ -98,9 +99,43 @@ function titleBefore(
           .get(before[0]!)
           ?.find(({ words }) => words.every((word, i) => before[words.length - 1 - i] === word));
   const isWhole = found && (found.words.length > 1 || isAssignment(tokens, small, found.words.length));
-  return found && (isWhole || (found.record.dimension === 'count' && isCount(tokens, at)))
+  const isTyped = found && found.words.length === 1 && isTypedWhole(found.record, tokens[places[0]!]!, tokens, at);
+  return found && (isWhole || isTyped || (found.record.dimension === 'count' && isCount(tokens, at)))
     ? { record: found.record, from: places[found.words.length - 1]! }
     : undefined;
+}
+
+/** "Buffer space 300": two words that are read as one; or a word alone with a figure in its own unit, "queue 750 ft". */
+function isTypedWhole(
+  { title, dimension }: QuantityRecord,
+  { at: [from, to] }: Token,
+  tokens: readonly Token[],
+  figureAt: number,
+): boolean {
+  if (title.length !== to - from) return false;
+  const [token, next] = [tokens[figureAt], tokens[figureAt + 1]];
+  const unit = token?.kind === 'figure' ? token.figure.unit : undefined;
+  const isOwn = unit !== undefined && unitRow(unit).dimension === dimension;
+  return title.includes(' ') || (isOwn && (next === undefined || next.kind === 'mark'));
+}
+
+const named = new WeakMap<Sentence, ReadonlySet<number>>();
+
+/** The places of the names of quantities that a figure follows, and nothing after it in its part. */
+export function namesIn(sentence: Sentence, titles: Titles): ReadonlySet<number> {
+  const before = named.get(sentence);
+  if (before) return before;
+  const { tokens, figures } = sentence;
+  const inside = new Set<number>();
+  for (const of of figures) {
+    const [last, next] = [tokens[of - 1], tokens[of + 1]];
+    // "Loose depth before rolling, 0.5 in rolled" asks for the one and tells the other.
+    if (last?.kind === 'mark' && last.text === ',') continue;
+    const from = next === undefined || next.kind === 'mark' ? titleBefore(sentence, of, titles)?.from : undefined;
+    for (let at = from ?? of; at < of; at++) inside.add(at);
+  }
+  named.set(sentence, inside);
+  return inside;
 }
 
 /** What was found in sentences: a question is held against the titles again for each goal found in it. */

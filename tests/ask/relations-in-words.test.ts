@@ -1,26 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { engine } from '../../src/ask/engine.ts';
-import { evaluate, factsOf } from '../../src/calc/expression.ts';
+import { factsOf } from '../../src/calc/expression.ts';
 import { isolate } from '../../src/calc/isolate.ts';
-import { fromBase, toBase } from '../../src/calc/quantity.ts';
+import { toBase } from '../../src/calc/quantity.ts';
 import { knowledge } from '../../src/rules/knowledge.ts';
-import type { Facts, RelationRecord } from '../../src/rules/shapes.ts';
+import type { RelationRecord } from '../../src/rules/shapes.ts';
 import { notAskedYet } from './not-asked-yet.ts';
+import { factsIn } from './over-determined.ts';
 import { sayFacts } from './said-facts.ts';
-
-/** Facts of the first example of a relation with what it finds, rounded as people write figures. */
-function factsIn({ by, finds, examples: [{ given, finds: found }], when = [] }: RelationRecord): Facts {
-  const value = evaluate(by, (id) => toBase(...(given[id] as readonly [number, (typeof found)[1]])));
-  const settled = Object.fromEntries(when.map(({ choice, is }) => [choice.id, is[0]!]));
-  const all: Facts = { ...settled, ...given, [finds.id]: [fromBase(value, found[1]), found[1]] };
-  return Object.fromEntries(
-    Object.entries(all).map(([id, fact]) => [
-      id,
-      typeof fact === 'string' ? fact : [Number(fact[0].toPrecision(6)), fact[1]],
-    ]),
-  );
-}
 
 /** What a relation can be asked for: what it finds, and every member that it can be solved for. */
 function unknownsOf({ by, finds, bothWays, keeps = [] }: RelationRecord): string[] {

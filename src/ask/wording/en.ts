@@ -81,6 +81,8 @@ export const en = {
     `What is ${typed}? Without it I would take the usual ${title}. Say what it is of.`,
   conflict: (stated: string, implied: string) =>
     `These figures do not agree: you gave ${stated}, but the others make it ${implied}. Which one is off?`,
+  conflictOf: (stated: readonly string[], wouldBe: readonly string[]) =>
+    `These figures do not agree: ${joined(stated, ' and ')}. Going by the others, it would be ${joined(wouldBe, ', or ')}. Which one is off?`,
   ignoredFigure: 'not used: nothing here tells what it is of',
   ignoredHere: (title: string) => `not needed for the ${title}`,
   jobDropped: 'The job sent with this could not be read, so I start afresh.',
@@ -163,3 +165,7 @@ export const en = {
 function capitalOf(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** "a, b and c". */
+const joined = (parts: readonly string[], last: string): string =>
+  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')}${last}${parts.at(-1)}`;
