@@ -22,6 +22,7 @@ export async function buildClient(root) {
   if (present(modules).length === 0) return true;
   const { default: esbuild } = await import('esbuild');
   const { forBrowser } = await import('./build-options.mjs');
+  const { withoutExamples } = await import('./without-examples.mjs');
   const shared = { ...forBrowser, absWorkingDir: root, write: false, outdir: folder, entryNames: '[name]-[hash]' };
   try {
     const building = Promise.all([
@@ -32,6 +33,7 @@ export async function buildClient(root) {
         chunkNames: '[name]-[hash]',
         format: 'esm',
         metafile: true,
+        plugins: [withoutExamples],
       }),
       ...present(scripts).map((name) => esbuild.build({ ...shared, entryPoints: [sourceOf(name)], format: 'iife' })),
     ]);
@@ -89,7 +91,7 @@ async function write(root, files, needs) {
 }
 
 async function pack(contents) {
-  const params = { [constants.BROTLI_PARAM_QUALITY]: 10, [constants.BROTLI_PARAM_SIZE_HINT]: contents.length };
+  const params = { [constants.BROTLI_PARAM_QUALITY]: constants.BROTLI_MAX_QUALITY, [constants.BROTLI_PARAM_SIZE_HINT]: contents.length };
   const [br, gz] = await Promise.all([
     promisify(brotliCompress)(contents, { params }),
     promisify(gzip)(contents, { level: 9 }),
