@@ -14,15 +14,17 @@ const scripts = ['look', 'worker'];
 
 /**
  * Builds what the browser runs and keeps, each file packed ahead under a name that changes with its content, and the list of
- * them (`files.json`) that the server and the background worker go by. False when a source cannot be built.
+ * them (`files.json`) that the server and the background worker go by. `laid` is what is laid down for the server. False when
+ * a source cannot be built.
  */
-export async function buildClient(root) {
+export async function buildClient(root, laid = {}) {
   const sourceOf = (name) => `src/client/${name}.ts`;
   const present = (names) => names.filter((name) => existsSync(join(root, sourceOf(name))));
   if (present(modules).length === 0) return true;
   const { default: esbuild } = await import('esbuild');
   const { forBrowser } = await import('./build-options.mjs');
   const { withoutExamples } = await import('./without-examples.mjs');
+  const { versionAlone, withLaid } = await import('./laid.mjs');
   const shared = { ...forBrowser, absWorkingDir: root, write: false, outdir: folder, entryNames: '[name]-[hash]' };
   try {
     const building = Promise.all([
@@ -33,7 +35,7 @@ export async function buildClient(root) {
         chunkNames: '[name]-[hash]',
         format: 'esm',
         metafile: true,
-        plugins: [withoutExamples],
+        plugins: [withoutExamples, withLaid(Object.keys(laid).length > 0 ? versionAlone(laid) : {})],
       }),
       ...present(scripts).map((name) => esbuild.build({ ...shared, entryPoints: [sourceOf(name)], format: 'iife' })),
     ]);
@@ -91,7 +93,10 @@ async function write(root, files, needs) {
 }
 
 async function pack(contents) {
-  const params = { [constants.BROTLI_PARAM_QUALITY]: constants.BROTLI_MAX_QUALITY, [constants.BROTLI_PARAM_SIZE_HINT]: contents.length };
+  const params = {
+    [constants.BROTLI_PARAM_QUALITY]: constants.BROTLI_MAX_QUALITY,
+    [constants.BROTLI_PARAM_SIZE_HINT]: contents.length,
+  };
   const [br, gz] = await Promise.all([
     promisify(brotliCompress)(contents, { params }),
     promisify(gzip)(contents, { level: 9 }),

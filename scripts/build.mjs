@@ -25,8 +25,8 @@ export async function ensureBuilt(root) {
     rmSync(buildStamp(root), { force: true });
     const present = bundles.filter(({ entry }) => existsSync(join(root, entry)));
     const { buildClient } = await import('./build-client.mjs');
-    const client = buildClient(root);
     const laid = present.length > 0 ? await laidDown(root) : {};
+    const client = buildClient(root, laid);
     const bundled = laid ? present.map((bundle) => build(root, bundle, laid)) : [];
     const built = await Promise.all([...bundled, laid !== undefined, client]);
     if (built.includes(false)) {

@@ -29,8 +29,8 @@ async function asking(): Promise<Figures> {
   );
   const engines = { one: engineOf(knowledgeOf(knowledge.records)), ten: engineOf(knowledgeOf(many)) };
   const corpus = questions();
-  const answer = (by: Engine) => (round: number) =>
-    askIn(by, { question: corpus[round % corpus.length]! }, { quiz: allParts.quiz });
+  const { cards: _cards, ...parts } = allParts;
+  const answer = (by: Engine) => (round: number) => askIn(by, { question: corpus[round % corpus.length]! }, parts);
   const asked = await timeEach(
     { one: answer(engines.one), ten: answer(engines.ten) },
     { warmUp: corpus.length * 10, rounds: corpus.length * 15 },

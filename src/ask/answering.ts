@@ -1,13 +1,14 @@
 import { read } from '../calc/read/read.ts';
 import type { Item } from '../calc/read/reading.ts';
 import { restsOn } from '../calc/solve.ts';
+import { mayHaveReadings } from '../calc/survey/hint.ts';
 import { conflicts } from '../rules/conflicts.ts';
-import { FileFault } from '../rules/file-parts.ts';
 import { whatFollows } from '../rules/start.ts';
-import { namingAgency, withAgency } from './agency.ts';
 import { answer, hasReason } from './answer.ts';
+import { aboutPatch } from './book/about-patch.ts';
+import { heardOfBook, speaksOfJob } from './book/hear.ts';
 import { isOfPatch, jobWith, withPatch } from './book/talk-book.ts';
-import { aboutPatch, bookReply, type SheetOfBook } from './book/talk-reply.ts';
+import type { SheetOfBook } from './book/talk-reply.ts';
 import { commandsIn } from './commands.ts';
 import { conversion } from './convert.ts';
 import { emergencyIn } from './emergency.ts';
@@ -18,21 +19,16 @@ import { emptyJob, readJob } from './job.ts';
 import { longestQuestion } from './longest.ts';
 import { patchesReply } from './patches.ts';
 import { problemWith } from './problems.ts';
-import { type Priced, ratedReply, ratesIn } from './rates/answer.ts';
+import type { Priced } from './rates/answer.ts';
 import { blank, refuse } from './refusal.ts';
 import type { Job, Reply, Request, TalkBook } from './reply.ts';
 import type { Parts } from './scene.ts';
 import { sentenceOf } from './sentence.ts';
 import { isStatement } from './stated.ts';
-import { hearSurvey, mostReadings } from './survey/hear.ts';
-import { surveyed, withSurvey } from './survey/in-force.ts';
-import { askAboutSurvey, tellSurvey } from './survey/tell.ts';
 import { type Understanding, understand } from './understand.ts';
 import { unitsOf } from './units.ts';
 import { talk } from './wording/book-talk.en.ts';
 import { en } from './wording/en.ts';
-import { ratesTalk } from './wording/rates.en.ts';
-import { surveyWords } from './wording/survey.ts';
 
 /** A job as it was sent back, with only the facts that the records know. Undefined for one that cannot be read. */
 export function jobKnownTo({ knowledge }: Engine, sent: unknown): Job | undefined {
@@ -88,22 +84,23 @@ interface Asked {
 
 const readOnce = (question: string): Item[] => read(question.slice(0, longestQuestion));
 
-/** By the agency's rules where the request brings them; a file with a fault is answered with the fault alone. */
+/** What is said where a part that is needed is not there: nothing. Whoever left it out asks again with it. */
+const partMissing = (engine: Engine, { job }: Asked): Reply => refuse('no-rule', '', job, engine);
+
+/** By the agency's rules where the request brings them. */
 function ruledBy(engine: Engine, asked: Asked): Reply {
-  const { request, job } = asked;
+  const { request, job, parts } = asked;
   if (request.agency === undefined || request.agency === null) return rated(engine, asked);
-  const own = withAgency(engine, request.agency);
-  if (own instanceof FileFault) return refuse('no-rule', en.agencyFault(own.place, own.message), job, engine);
-  return namingAgency(rated(own, asked), request.agency);
+  if (!parts.files) return partMissing(engine, asked);
+  return parts.files.ruled(engine, request.agency, job, (own) => rated(own, asked));
 }
 
-/** By published rates where the request brings them; a file with a fault is answered with the fault alone. */
+/** By published rates where the request brings them. */
 function rated(engine: Engine, asked: Asked): Reply {
-  const { request, job } = asked;
+  const { request, job, parts } = asked;
   if (request.rates === undefined || request.rates === null) return answered(engine, asked);
-  const rates = ratesIn(request.rates);
-  if (rates instanceof FileFault) return refuse('no-rule', ratesTalk.fault(rates.place, rates.message), job, engine);
-  return ratedReply(engine, request, job, rates, (priced) =>
+  if (!parts.files) return partMissing(engine, asked);
+  return parts.files.rated(engine, request, job, (priced) =>
     answered(engine, priced ? { ...asked, ...priced, items: undefined } : asked),
   );
 }
@@ -114,15 +111,17 @@ function answered(engine: Engine, asked: Asked): Reply {
   if (typeof question !== 'string' || question.trim() === '') return refuse('no-goal', en.empty, job, engine);
   if (question.length > longestQuestion) return refuse('out-of-scope', en.tooLong(longestQuestion), job, engine);
 
-  const readings = hearSurvey(engine, sent, job);
-  if (readings === 'too-many') return refuse('out-of-range', surveyWords.tooMany(mostReadings), job, engine);
+  if (!parts.readings && (job.survey || mayHaveReadings(question))) return partMissing(engine, asked);
+  const readings = parts.readings?.hear(engine, sent, job);
+  if (readings && 'kind' in readings) return readings;
   const request = readings ? { ...sent, question: readings.question } : sent;
   const heard = asked.heard ?? understand(engine, request, job, readings?.fresh ? undefined : asked.items);
-  const told = bookReply(engine, request, job, heard, onto?.sheetOf);
+  if (!parts.book && (job.book || speaksOfJob(heardOfBook(heard.sentence, engine)))) return partMissing(engine, asked);
+  const told = parts.book?.reply(engine, request, job, heard, onto?.sheetOf);
   if (told) return told;
   const patch = job.book && aboutPatch(engine, request, job, heard);
   if (patch) return ofPatch(engine, patch, parts, !onto || isStatement(heard.sentence));
-  const inForce = readings && withSurvey(readings, heard);
+  const inForce = readings && parts.readings?.with(readings, heard);
   const understood = upToDate(engine, inForce?.understood ?? heard);
   const { goal, facts, turn, stage, units, commands } = understood;
   const next: Job = {
@@ -153,7 +152,7 @@ function answered(engine: Engine, asked: Asked): Reply {
     knowledge: engine.knowledge,
     solved,
     unit: unitsOf(engine, understood),
-    isGiven: (id: string) => !(inForce && surveyed.has(id)) && facts.some((fact) => fact.quantity === id),
+    isGiven: (id: string) => !(inForce && parts.readings?.gives(id)) && facts.some((fact) => fact.quantity === id),
   };
   const scene = { engine, understood, voice, job: next, request, parts };
   const card = parts.cards?.named(question);
@@ -170,7 +169,7 @@ function answered(engine: Engine, asked: Asked): Reply {
     };
   if (commands.has('quiz')) return parts.quiz(scene);
   if (understood.sentence.places.has('@why') && goal && hasReason(goal)) return answer(scene);
-  if (inForce) return askAboutSurvey(scene, inForce) ?? tellSurvey(scene, inForce, problemWith(scene) ?? answer(scene));
+  if (inForce) return parts.readings!.tell(scene, inForce, () => problemWith(scene) ?? answer(scene));
   return conversion(scene) ?? patchesReply(scene) ?? problemWith(scene) ?? answer(scene);
 }
 

@@ -1,6 +1,10 @@
+import type { SheetOfBook } from './book/talk-reply.ts';
 import type { Engine } from './engine.ts';
 import type { Voice } from './judging.ts';
+import type { Priced } from './rates/answer.ts';
 import type { CardHit, Job, Reply, Request } from './reply.ts';
+import type { Heard } from './survey/hear.ts';
+import type { InForce } from './survey/in-force.ts';
 import type { Understanding } from './understand.ts';
 
 /** All that an answer is made from. */
@@ -14,11 +18,46 @@ export interface Scene {
   readonly parts: Parts;
 }
 
-/** Parts of the engine that no figure needs, so that a page can load them apart from the rest. */
+/**
+ * Parts of the engine that most figures do without, so that a page can load them apart from the rest. Where one that is
+ * needed is not there, the reply is none (`kind` is `unknown`), and never another one than with it.
+ */
 export interface Parts {
   /** Without it replies tell no cards. */
   readonly cards?: CardPart;
   readonly quiz: (scene: Scene) => Reply;
+  /** Depth readings that come with a question. */
+  readonly readings?: ReadingsPart;
+  /** What is said of the patches of a job. */
+  readonly book?: BookPart;
+  /** Rules of an agency and rates of machines that come with a request. */
+  readonly files?: FilesPart;
+}
+
+export interface ReadingsPart {
+  readonly hear: (engine: Engine, request: Request, job: Job) => Heard | Reply | undefined;
+  readonly with: (heard: Heard, understood: Understanding) => InForce | undefined;
+  /** True for a figure that readings give. */
+  readonly gives: (quantity: string) => boolean;
+  /** Asks for what is lacking to work with the readings, or tells them with the answer. */
+  readonly tell: (scene: Scene, inForce: InForce, answered: () => Reply) => Reply;
+}
+
+export interface BookPart {
+  readonly reply: (
+    engine: Engine,
+    request: Request,
+    job: Job,
+    heard: Understanding,
+    sheetOf?: SheetOfBook,
+  ) => Reply | undefined;
+}
+
+export interface FilesPart {
+  /** Answers by the rules of an agency, or says what is wrong with its file. */
+  readonly ruled: (engine: Engine, agency: unknown, job: Job, answered: (own: Engine) => Reply) => Reply;
+  /** Answers by the rates that a request brings, or says what is wrong with their file. */
+  readonly rated: (engine: Engine, request: Request, job: Job, answered: (priced?: Priced) => Reply) => Reply;
 }
 
 /** What answers want of the cards. */

@@ -6,37 +6,45 @@ import { blank } from '../ask/refusal.ts';
 import type { Job, Reply, Request } from '../ask/reply.ts';
 import type { Parts } from '../ask/scene.ts';
 import { understand } from '../ask/understand.ts';
+import { isDrawn } from '../ask/views/drawn/is-drawn.ts';
 import type { Entry } from '../ask/views/entry.ts';
 import { KnownFacts } from '../ask/views/facts.tsx';
+import type { Drawings } from '../ask/views/layout.tsx';
 import { Sheet } from '../ask/views/sheet.tsx';
 
 /** What answers: the same engine and the same views as on the server, fetched once the page stands. */
 export const version: string = engine.knowledge.version;
 
-let cards: Parts['cards'];
-let quiz: Parts['quiz'] | undefined;
-
-/** Fetches the cards and the quiz, which no figure needs. Rejects where they do not come. */
-export async function moreParts(): Promise<void> {
-  const [cardPart, quizPart] = await Promise.all([import('../ask/cards.ts'), import('../ask/quiz/reply.ts')]);
-  cards = cardPart.cardPart;
-  quiz = quizPart.quizReply;
+/** What few answers need, in a file of its own. */
+interface More {
+  readonly parts: Parts;
+  readonly draw: typeof Drawings;
 }
 
-/** True when all that the server's engine has is here too. */
-export const isWhole = (): boolean => cards !== undefined && quiz !== undefined;
+let fetchMore: () => Promise<More> = () => Promise.reject(new Error('It was not said where the other parts are.'));
+let more: More | undefined;
 
-/** True for a reply that is made of figures, which stands as it is without the cards. */
+/** Says how the other parts are had. */
+export function partsFrom(fetching: () => Promise<More>): void {
+  fetchMore = fetching;
+}
+
+/** Fetches what a plain figure does without: cards, quiz, readings, the patches of a job, drawings. Rejects where it does not come. */
+export async function moreParts(): Promise<More> {
+  more ??= await fetchMore();
+  return more;
+}
+
+/** True for a reply that is made of figures, which stands as it is without the other parts. */
 export const isStanding = ({ kind }: Reply): boolean => kind === 'value' || kind === 'verdict';
 
-/** Answers a question; what cards or a quiz may answer waits until they are here. */
+/** Answers a question; what another part may answer or draw waits until that is here. Rejects where it does not come. */
 export async function answer(request: Request): Promise<Reply> {
-  if (!isWhole() && !asksForQuiz(engine, request.question)) {
+  if (!more && !asksForQuiz(engine, request.question)) {
     const reply = askIn(engine, request, { quiz: noQuiz });
-    if (isStanding(reply)) return reply;
+    if (isStanding(reply) && !isDrawn(reply)) return reply;
   }
-  if (!isWhole()) await moreParts();
-  return askIn(engine, request, { ...(cards ? { cards } : {}), quiz: quiz ?? noQuiz });
+  return askIn(engine, request, (await moreParts()).parts);
 }
 
 /** True for what is about a job book or a patch of it. */
@@ -54,7 +62,7 @@ const noQuiz: Parts['quiz'] = () => ({
 
 /** One question and its answer sheet, in HTML. */
 export function sheetHtml(entry: Entry, latest: boolean, ticks: ReadonlySet<string>): string {
-  return String(Sheet({ entry, latest, ticks }));
+  return String(Sheet({ entry, latest, ticks, draw: more?.draw }));
 }
 
 /** What is known of the job, in HTML. */

@@ -11,6 +11,8 @@ import { ScreenOfJob } from './book-screen.ts';
 import { startListed } from './book-start.ts';
 import { syncJob } from './book-sync.ts';
 import { fieldsOf } from './quiz-show.ts';
+// What both share lies in one file, which packs smaller than many.
+import './answers.ts';
 
 /** A page of a job as the server would send it, from what is kept on this phone; undefined for what only the server has. */
 export const documentAt = (address: URL, dress: Dress): Promise<string | undefined> => documentOfJob(address, dress);

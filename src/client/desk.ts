@@ -25,6 +25,8 @@ export class Desk {
   private readonly box: HTMLTextAreaElement;
   private talk: KeptTalk;
   private sentLast = { question: '', at: 0 };
+  /** What was asked before could not be asked again here: the server has it from the form. */
+  private behind = false;
   /** Saving is done one after the other. */
   private saving: Promise<void> = Promise.resolve();
 
@@ -83,7 +85,12 @@ export class Desk {
     if (!loaded) return;
     let job = start;
     for (const [at, turn] of turns.entries()) {
-      const reply = await loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) });
+      const reply = await loaded.answer({ ...turn, ...(job === undefined ? {} : { job }) }).catch(() => undefined);
+      if (!reply) {
+        this.entries = [];
+        this.behind = true;
+        return;
+      }
       job = reply.job;
       this.entries.push({ number: first + at, ...turn, reply });
       await new Promise((resolve) => setTimeout(resolve));
@@ -136,10 +143,7 @@ export class Desk {
       setTimeout(resolve, navigator.onLine ? patience : patience * 10),
     );
     const loaded = await Promise.race([engine(), waiting]);
-    if (!loaded) {
-      say(whyNone() ?? en.noEngine);
-      return this.sendToServer(question, button);
-    }
+    if (!loaded || this.behind) return this.sendToServer(question, button);
     const before = this.entries.at(-1);
     const job = before?.reply.job ?? this.talk.start;
     const units = this.units();
@@ -147,7 +151,8 @@ export class Desk {
     performance.mark('asked');
     const request = { ...turn, ...(job === undefined ? {} : { job }) };
     const told = (await jobInHand()) && (await (await import('./on-job.ts')).sayOnJob(request));
-    const reply = told ?? (await loaded.answer(request));
+    const reply = told ?? (await loaded.answer(request).catch(() => undefined));
+    if (!reply) return this.sendToServer(question, button);
     const number = before ? Math.floor(before.number) + 1 : this.talk.first;
     // What was said on a job is written there: it takes no number of the talk's own, which is asked again when it is opened.
     const entry: Entry = { number: told ? (before?.number ?? this.talk.first - 1) + besides : number, ...turn, reply };
@@ -177,6 +182,13 @@ export class Desk {
   }
 
   private sendToServer(question: string, button?: HTMLButtonElement | null): void {
+    // Without a worker to fall back on the browser would show a fault of its own in place of the page.
+    if (!navigator.onLine && !navigator.serviceWorker?.controller) {
+      this.sentLast = { question: '', at: 0 };
+      say(en.noSignalYet);
+      return;
+    }
+    say(whyNone() ?? en.noEngine);
     this.box.value = button?.name ? this.box.value : question;
     if (button?.name) this.form.append(field(button.name, button.value));
     this.form.submit();

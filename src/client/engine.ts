@@ -24,6 +24,7 @@ async function load(): Promise<Answers | undefined> {
   }
   try {
     const loaded = await import('./answers.ts');
+    loaded.partsFrom(() => import('./more.ts'));
     if (loaded.version === rules) return loaded;
     fault = en.oddPair;
   } catch {

@@ -8,6 +8,8 @@ import { replay } from '../ask/views/talk.ts';
 import { knowledge } from '../rules/knowledge.ts';
 import { startKeeping } from './keeping.ts';
 import { lastTalk } from './talks.ts';
+// What both share lies in one file, which packs smaller than many.
+import './answers.ts';
 
 /** The job of the talk that was held last on this phone, to be carried into a job book; undefined where it has no patch. */
 export async function talkToCarry(): Promise<{ job: string; patches: number } | undefined> {

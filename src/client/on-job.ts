@@ -11,6 +11,8 @@ import { syncJob } from './book-sync.ts';
 import { dayHere } from './day.ts';
 import { jobInHand, leaveJob, takeInHand } from './in-hand.ts';
 import { en } from './wording/en.ts';
+// What both share lies in one file, which packs smaller than many.
+import './answers.ts';
 
 /** Says something on the job in hand: what comes of it is kept here at once and sent when there is signal. Undefined for what is not about it. */
 export async function sayOnJob(request: Request): Promise<Reply | undefined> {
@@ -78,5 +80,5 @@ export async function showJob(): Promise<void> {
   const text = document.createElement('span');
   text.append(`${en.onJob} `, link, `. ${told.filter(Boolean).join(' ')}`);
   line.append(text, leave);
-  label.before(line);
+  (label.closest('.top') ?? label).before(line);
 }

@@ -8,6 +8,8 @@ import { dressOfPage } from './dress.ts';
 import { isClassForm, sendToClass, sendWaiting } from './quiz-class.ts';
 import { startPractice } from './quiz-practice.ts';
 import { fieldsOf, showScreen } from './quiz-show.ts';
+// What both share lies in one file, which packs smaller than many.
+import './answers.ts';
 
 const around = (dress: Dress): Around => ({ knowledge, dress });
 /** On a page of the server the styles are there already. */

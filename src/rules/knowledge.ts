@@ -59,7 +59,7 @@ export function knowledgeOf(records: Records, laid?: LaidKnowledge): Knowledge {
   return {
     ...byId,
     network: network(
-      relations.flatMap((record, at) => laid?.ways[at]?.map((way) => methodOf(record, way)) ?? methodsUnder(record)),
+      relations.flatMap((record, at) => laid?.ways?.[at]?.map((way) => methodOf(record, way)) ?? methodsUnder(record)),
       records.quantities.filter((record) => record.counted).map((record) => record.id),
     ),
     defaults: records.quantities.flatMap(defaultOf).concat(records.choices.flatMap(defaultChoice)),
@@ -69,7 +69,7 @@ export function knowledgeOf(records: Records, laid?: LaidKnowledge): Knowledge {
       ...records.choices.flatMap(easeOfOptions),
     ]),
     records,
-    version: laid?.version ?? fingerprint(JSON.stringify(records)),
+    version: laid?.version ?? fingerprint(JSON.stringify(records, withoutExamples)),
   };
 }
 
@@ -167,6 +167,9 @@ function index<R extends RuleRecord>(records: readonly R[]): Map<string, R> {
   }
   return map;
 }
+
+/** Examples run a rule and are none: a phone has the same version without them. */
+const withoutExamples = (key: string, value: unknown): unknown => (key === 'examples' ? undefined : value);
 
 /** A short hash (FNV-1a, 32 bits) of a text: which version of the records this is, not a seal. */
 export function fingerprint(text: string): string {

@@ -22,19 +22,26 @@ describe('what the phone has to fetch, packed', () => {
     expect([html, ...styles].reduce((sum, text) => sum + gzipSync(text).length, 0)).toBeLessThanOrEqual(14 * KiB);
   });
 
-  test('the script of the page, with which a question can be sent: at most 60 KiB', () => {
-    expect(packed(whole('page.js'))).toBeLessThanOrEqual(60 * KiB);
+  test('the script of the page, with which a question can be sent: at most 10 KiB', () => {
+    expect(packed(whole('page.js'))).toBeLessThanOrEqual(10 * KiB);
   });
 
-  test('the records: at most 120 KiB; with words and emergencies 130', () => {
+  test('the records: at most 120 KiB; with what an emergency is known by 126', () => {
     const files = whole('records.js');
     expect(Math.max(...files.map(({ br = 0 }) => br))).toBeLessThanOrEqual(120 * KiB);
-    expect(packed(files)).toBeLessThanOrEqual(130 * KiB);
+    expect(packed(files)).toBeLessThanOrEqual(126 * KiB);
   });
 
-  // What the pages of a job share with the answers lies in files of its own, which pack a little less.
-  test('all that answers a figure on the phone, the records too: at most 248 KiB', () => {
-    expect(packed(whole('answers.js'))).toBeLessThanOrEqual(248 * KiB);
+  test('what answers a figure by them: at most 82 KiB of script', () => {
+    const records = new Set(whole('records.js'));
+    expect(packed(whole('answers.js').filter((file) => !records.has(file)))).toBeLessThanOrEqual(82 * KiB);
+  });
+
+  test('no example of a relation is sent to the phone', () => {
+    const script = whole('records.js').map((file) => new TextDecoder().decode(bytesOf(file)));
+    // The title of a relation is there, the source of its example is not.
+    expect(script.join('')).toContain('road taken as warm as the air');
+    expect(script.join('')).not.toMatch(/examples:\[\{given:/);
   });
 
   test('files are sent packed as the browser can read them, and unpacked to one that cannot', async () => {

@@ -8,6 +8,7 @@ import type { HeardOfBook } from './hear.ts';
 import type { Sheet } from './sheet.ts';
 import { jobWith, talkSheet } from './talk-book.ts';
 import type { Telling } from './telling.ts';
+import { without } from './without.ts';
 
 /** All that an answer about the book is made from. */
 export interface BookScene {
@@ -25,10 +26,6 @@ export interface BookScene {
 /** What the totals are worked from: the talk's own patches, or the whole of the job it is held on. */
 export const sheetIn = ({ sheetOf, understood, engine }: BookScene, book: TalkBook, facts = understood.facts): Sheet =>
   sheetOf?.(book) ?? talkSheet(book, facts, engine.knowledge);
-
-/** A question with a part of it blanked: every other word keeps its place. */
-export const without = (question: string, [start, end]: readonly [number, number]): string =>
-  question.slice(0, start) + ' '.repeat(end - start) + question.slice(end);
 
 /** The reply, with the job going on from here: facts of a patch stay in the book and leave the talk. */
 export function bookAnswer(

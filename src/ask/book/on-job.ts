@@ -5,6 +5,7 @@ import { emptyJob } from '../job.ts';
 import { blank } from '../refusal.ts';
 import type { Job, JobFact, Reply, Request, TalkBook, TalkPatch } from '../reply.ts';
 import type { Parts } from '../scene.ts';
+import { readingsPart } from '../survey/part.ts';
 import { understand } from '../understand.ts';
 import { onJob as words } from '../wording/book-talk.en.ts';
 import { type Book, fold, undoingAll } from './book.ts';
@@ -14,6 +15,7 @@ import { heardOfBook, speaksOfJob } from './hear.ts';
 import { engineFor, FileFault } from './reckon.ts';
 import { mayMake, type Role } from './roles.ts';
 import { type Sheet, sheetOf } from './sheet.ts';
+import { bookReply } from './talk-reply.ts';
 
 /** A job book that a talk is held on. */
 export interface OnJob {
@@ -83,7 +85,7 @@ export function saidOnJob(request: Request, on: OnJob): SaidOnJob | undefined {
   const reply = askIn(
     engine,
     { ...request, ...(own instanceof FileFault || request.agency ? {} : sheet.rules ? { agency: sheet.rules } : {}) },
-    { quiz: noQuiz },
+    { quiz: noQuiz, readings: readingsPart, book: { reply: bookReply } },
     {
       facts: jobFacts(facts),
       book: before,

@@ -1,6 +1,7 @@
 import type { Load, Place, Reply } from '../reply.ts';
 import { drawn } from '../wording/drawn.en.ts';
 import { DumpPlan } from './drawn/dumps.tsx';
+import type { drawnTopics } from './drawn/is-drawn.ts';
 import { RollerLanes } from './drawn/lanes.tsx';
 import { DepthProfile } from './drawn/profile.tsx';
 import { RowSection } from './drawn/row.tsx';
@@ -17,11 +18,11 @@ interface Props {
 export function Drawings({ reply, name }: Props) {
   if (reply.layout.length > 0) return <Layout places={reply.layout} load={reply.load} name={name} />;
   if (reply.survey) return <DepthProfile reply={reply} name={name} />;
-  const Drawing = drawings[reply.topic];
+  const Drawing = drawings[reply.topic as (typeof drawnTopics)[number]];
   return Drawing ? <Drawing reply={reply} name={name} /> : null;
 }
 
-const drawings: Readonly<Record<string, typeof PatchSection>> = {
+const drawings: Readonly<Record<(typeof drawnTopics)[number], typeof PatchSection>> = {
   'lift-count': PatchSection,
   'lift-thickness': PatchSection,
   'lift-loose': PatchSection,

@@ -6,6 +6,7 @@ import { Composer, EnterButton, UnitsChoice } from './composer.tsx';
 import { type Dress, documentOf, Header } from './document.tsx';
 import type { Entry } from './entry.ts';
 import { KnownFacts } from './facts.tsx';
+import { Drawings } from './layout.tsx';
 import { Look } from './look.tsx';
 import { Sheet } from './sheet.tsx';
 
@@ -75,7 +76,7 @@ function Log({ entries, ticks }: { readonly entries: readonly Entry[]; readonly 
         <ol class="entries">
           {entries.map((entry, at) => (
             <li>
-              <Sheet entry={entry} latest={at === entries.length - 1} ticks={ticks} />
+              <Sheet entry={entry} latest={at === entries.length - 1} ticks={ticks} draw={Drawings} />
             </li>
           ))}
         </ol>

@@ -8,7 +8,7 @@ import { Checklist } from './checklist.tsx';
 import type { Entry } from './entry.ts';
 import { Figures } from './figures.tsx';
 import { Cards, InWords, Sources, Workings } from './folded.tsx';
-import { Drawings } from './layout.tsx';
+import type { Drawings } from './layout.tsx';
 import { Broken, Mark, OtherRules } from './marks.tsx';
 import { QuizSheet } from './quiz-sheet.tsx';
 
@@ -17,13 +17,15 @@ interface Props {
   /** The latest entry of the page: only it offers what to send next. */
   readonly latest: boolean;
   readonly ticks: ReadonlySet<string>;
+  /** What draws; a page may fetch it apart from the rest. */
+  readonly draw: typeof Drawings | undefined;
 }
 
 /** Somebody is hurt or about to be: what to do first stands out. */
 const isEmergency = (topic: string): boolean => topic.startsWith('emergency-');
 
 /** One question as a bold line over a rule, and under it the answer sheet. */
-export function Sheet({ entry, latest, ticks }: Props) {
+export function Sheet({ entry, latest, ticks, draw: Draw }: Props) {
   const { number, question, reply } = entry;
   const stepsAsked = reply.kind === 'steps';
   const checklist = <Checklist reply={reply} entry={number} ticks={ticks} />;
@@ -53,7 +55,7 @@ export function Sheet({ entry, latest, ticks }: Props) {
         <Assumed assumed={reply.assumed} />
         <NotUsed ignored={reply.ignored} />
         <OtherRules reply={reply} />
-        <Drawings reply={reply} name={`drawing-${number}`} />
+        {Draw && <Draw reply={reply} name={`drawing-${number}`} />}
         <Cautions cautions={reply.cautions.filter((caution) => !standing.includes(caution))} />
         {latest && <Next next={reply.next} />}
         {!stepsAsked && checklist}

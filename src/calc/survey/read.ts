@@ -1,3 +1,4 @@
+import { mayHaveReadings } from './hint.ts';
 import { readPairs, readStations } from './list.ts';
 import { readRuns, spacingsIn } from './runs.ts';
 import { isDepth, type Sheet, type Typed, typed } from './sheet.ts';
@@ -5,18 +6,13 @@ import { readTable } from './table.ts';
 import { type Span, type Token, tokensOf } from './tokens.ts';
 import { readingWords, straightedges, widthWords } from './words.ts';
 
-/** What a text with readings in it has somewhere; all else is passed by without being looked at. */
-const hint =
-  /reading|depth|sta\b|stations?\b|\d\+\d\d|measure|shots|soundings|survey|gauged|every|apart|lectura|profundidad|estaci|medida|sondeo|cada|\n\s{0,9}[-.\d]|\d\s?(?:ft|feet|m)\b[\s:=]{0,3}[\d.]/i;
-const numbers = /[\d½¼¾⅛⅜⅝⅞]/g;
-
 /**
  * Finds depth readings in a text: a table with or without a header (CSV, tabs, blanks), rows behind stations, pairs of place
  * and depth, or a list at equal steps, along the road or across it. Undefined where there are none. Nothing is worked out
  * and nothing guessed: rows that cannot be read are told with their line. Never throws; the work grows with the length.
  */
 export function readSurvey(text: string): Sheet | undefined {
-  if (!hint.test(text) || (text.match(numbers)?.length ?? 0) < 3) return undefined;
+  if (!mayHaveReadings(text)) return undefined;
   const sheet = readTable(text) ?? readStations(text) ?? readPairs(text) ?? readRuns(text);
   return sheet && withSurroundings(text, sheet);
 }

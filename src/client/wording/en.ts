@@ -21,6 +21,8 @@ export const en = {
   oddPair:
     'The page and its rules on this phone are of two versions, so questions go to the server. Reload to have both the same.',
   noEngine: 'The part that answers on the phone did not load, so this question goes to the server.',
+  noSignalYet:
+    'There is no signal, and this part of the page did not come before it went. Your question stays in the box: send it when there is signal.',
   update: 'New rules are ready.',
   updateNow: 'Use them now',
   updateLater: 'Later',
