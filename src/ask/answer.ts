@@ -102,7 +102,7 @@ function ruledBy({ understood, engine, voice }: Scene, id: string): string | und
   const { places } = understood.sentence;
   if (!understood.fresh.some(({ quantity }) => quantity === id) || places.has('@enough')) return undefined;
   const target = needOf(engine, understood.facts, id)?.need.assumed.find((each) => voice.solved.get(each)?.by);
-  return target && [...engine.knowledge.limits.values()].find(({ on }) => on.id === target)?.id;
+  return target && engine.knowledge.records.limits.find(({ on }) => on.id === target)?.id;
 }
 
 function valueReply(plain: Scene, goal: string): Reply {
@@ -123,7 +123,7 @@ function valueReply(plain: Scene, goal: string): Reply {
 /** What is asked for, or where only another that answers for it can be worked out, that one. */
 function inItsPlace({ engine, voice }: Scene, id: string): string {
   if (voice.solved.has(id)) return id;
-  const other = [...engine.knowledge.quantities.values()].find(({ answersFor }) => answersFor?.id === id);
+  const other = engine.knowledge.records.quantities.find(({ answersFor }) => answersFor?.id === id);
   return other && voice.solved.has(other.id) ? other.id : id;
 }
 

@@ -110,12 +110,12 @@ export function askWhat(scene: Scene): Reply {
     const reply = refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
     return { ...reply, cards: nearestCards(scene) };
   }
-  const { quantities } = scene.engine.knowledge;
-  const plain = [...quantities.values()].filter((record) => record.plain);
+  const { quantities, records } = scene.engine.knowledge;
+  const plain = records.quantities.filter((record) => record.plain);
   const first = [
     ...plain.filter(({ asks, bare }) => asks && bare === false),
     ...plain.flatMap(({ beside = [] }) => beside.map((id) => quantities.get(id))),
-    ...quantities.values(),
+    ...records.quantities,
   ];
   const choices = [...new Set(first)]
     .filter((record) => record !== undefined)

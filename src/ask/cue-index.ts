@@ -14,14 +14,12 @@ export interface HeardCue<T> extends Entry<T> {
 /** Cues found by a word that must be heard, so that a question is held only against those that can fit. */
 export interface CueIndex<T> {
   readonly table: CueTable;
-  /** True for a word that may find a cue. */
-  readonly finds: (word: string) => boolean;
   /** The cues that a word may find, by number, in their order. */
   readonly found: (word: string) => readonly number[];
   /** A cue by its number, read when it is first wanted. */
   readonly entry: (at: number) => Entry<T>;
-  /** Every cue that fits, with how well. */
-  readonly heardIn: (heard: Heard) => HeardCue<T>[];
+  /** The cues of which every word is heard in some place or other, and that may fit. */
+  readonly likelyIn: (heard: Heard) => Entry<T>[];
   readonly weight: (word: string) => number;
   /** Every word the cues speak of. */
   readonly words: readonly string[];
@@ -44,7 +42,7 @@ interface Line<T> {
   readonly of: T;
 }
 
-const none: readonly never[] = [];
+const none = -1;
 
 /**
  * The cues that one word may find. What else they need stands in `wants` by the numbers of words, so that most of them are
@@ -82,8 +80,10 @@ export function cueIndex<T>(
   const times = partsOf(table.times);
   const weights = new Float64Array(times.length);
   const found = partsOf(table.found);
-  const places = new Map<string, number>();
-  for (const word of partsOf(table.keys)) places.set(word, places.size);
+  /** Which shelf a word finds cues on, by its number. */
+  const shelfOfWord = new Int32Array(times.length).fill(none);
+  for (const [at, word] of partsOf(table.keys).entries()) shelfOfWord[numbers.get(word)!] = at;
+  const shelfFor = (word: string): number => shelfOfWord[numbers.get(word) ?? none] ?? none;
   const entries: (Entry<T> | undefined)[] = new Array(table.cues);
   const entry = (at: number): Entry<T> => {
     const before = entries[at];
@@ -93,62 +93,56 @@ export function cueIndex<T>(
     entries[at] = read;
     return read;
   };
-  const numbersAt = (place: number): number[] => found[place]!.split(',').map(Number);
+  const numbersOn = (at: number): number[] => (at === none ? [] : found[at]!.split(',').map(Number));
   const shelves: (Shelf<T> | undefined)[] = new Array(found.length);
-  const shelf = (place: number, word: string): Shelf<T> => {
-    shelves[place] ??= shelfOf(numbersAt(place).map(entry), numbers.get(word)!, numbers);
-    return shelves[place];
-  };
-  const weight = (word: string): number => {
-    const number = numbers.get(word);
-    if (number === undefined) return 1;
-    // None weighs nothing: that is one not worked out yet.
-    weights[number] ||= weightOf(word, Number(times[number]), table.cues);
-    return weights[number]!;
-  };
   /** The question in which each word was heard last: so nothing need be wiped between two. */
   const heardLast = new Uint32Array(times.length);
   let question = 0;
   return {
     table,
     words,
-    finds: (word) => places.has(word),
-    found: (word) => {
-      const place = places.get(word);
-      return place === undefined ? none : numbersAt(place);
-    },
+    found: (word) => numbersOn(shelfFor(word)),
     entry,
-    weight,
-    heardIn: (heard) => {
+    likelyIn: ({ places }) => {
       question++;
-      for (const word of heard.places.keys()) {
+      const said: number[] = [];
+      for (const word of places.keys()) {
         const number = numbers.get(word);
-        if (number !== undefined) heardLast[number] = question;
+        if (number === undefined) continue;
+        heardLast[number] = question;
+        said.push(number);
       }
-      const fitting: HeardCue<T>[] = [];
-      for (const word of heard.places.keys()) {
-        const place = places.get(word);
-        if (place === undefined) continue;
-        const { entries, wants } = shelf(place, word);
-        let at = 0;
-        for (const { cue, of } of entries) {
-          const next = wants[at]!;
-          const score = areHeard(wants, at + 1, next) ? fitOf(cue, heard, weight) : undefined;
-          if (score !== undefined) fitting.push({ cue, of, score });
-          at = next;
+      const likely: Entry<T>[] = [];
+      for (const number of said) {
+        const at = shelfOfWord[number]!;
+        if (at === none) continue;
+        shelves[at] ??= shelfOf(numbersOn(at).map(entry), number, numbers);
+        const { entries, wants } = shelves[at];
+        let from = 0;
+        for (const each of entries) {
+          const next = wants[from]!;
+          if (isHeard(wants, from + 1, next)) likely.push(each);
+          from = next;
         }
       }
-      return fitting;
+      return likely;
+    },
+    weight: (word) => {
+      const number = numbers.get(word);
+      if (number === undefined) return 1;
+      // None weighs nothing: that is one not worked out yet.
+      weights[number] ||= weightOf(word, Number(times[number]), table.cues);
+      return weights[number]!;
     },
   };
 
-  /** True when of every place one of the words was heard. Whether words that belong side by side are so is another matter. */
-  function areHeard(wants: readonly number[], from: number, to: number): boolean {
-    let isHeard = false;
+  /** True when of every place one of the words was heard. */
+  function isHeard(wants: readonly number[], from: number, to: number): boolean {
+    let isSaid = false;
     for (let at = from; at < to; at++) {
       const number = wants[at]!;
-      if (number !== done) isHeard ||= heardLast[number] === question;
-      else if (isHeard) isHeard = false;
+      if (number !== done) isSaid ||= heardLast[number] === question;
+      else if (isSaid) isSaid = false;
       else return false;
     }
     return true;
@@ -209,11 +203,15 @@ function rarest({ needs }: Cue, weight: (word: string) => number): readonly stri
 
 const isSign = (word: string): boolean => word.startsWith('@') || word.startsWith('#');
 
-/** False when no cue can fit: none of the words is there that one of them must have. */
-export function isTouched<T>({ finds }: CueIndex<T>, { places }: Heard): boolean {
-  for (const word of places.keys()) if (finds(word)) return true;
-  return false;
-}
+/** False when no cue can fit, in the sentence or in a part of it: of each some word is not there. */
+export const isTouched = <T>({ likelyIn }: CueIndex<T>, heard: Heard): boolean => likelyIn(heard).length > 0;
 
 /** Every cue that fits, with how well. */
-export const heardIn = <T>({ heardIn }: CueIndex<T>, heard: Heard): HeardCue<T>[] => heardIn(heard);
+export function heardIn<T>({ likelyIn, weight }: CueIndex<T>, heard: Heard): HeardCue<T>[] {
+  const fitting: HeardCue<T>[] = [];
+  for (const { cue, of } of likelyIn(heard)) {
+    const score = fitOf(cue, heard, weight);
+    if (score !== undefined) fitting.push({ cue, of, score });
+  }
+  return fitting;
+}

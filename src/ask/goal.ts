@@ -34,7 +34,8 @@ export function goalIndex(
 export function goalsOf(index: CueIndex<Goal>, sentence: Sentence): Scored[] {
   const counted = countedIn(sentence);
   const heard = heardIn(index, sentence).map(({ of, cue, score }): Scored => {
-    return { ...of, cue, score: counted.size > 0 && counts(cue, counted) ? score + ofCounted : score };
+    const more = counted.size > 0 && counts(cue, counted) ? ofCounted : 0;
+    return { kind: of.kind, id: of.id, cue, score: score + more };
   });
   const best = new Map<string, Scored>();
   for (const goal of inAskingPart(heard, sentence)) {

@@ -25,7 +25,7 @@ export function impliedPractice(
   if (!asks(sentence)) return undefined;
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
   const rank = ({ on, judged }: PracticeRecord): number => gravest.indexOf(judged[said.get(on.id)!]?.status ?? 'ok');
-  const [gravestOne] = [...knowledge.practices.values()]
+  const [gravestOne] = knowledge.records.practices
     .filter((rule) => rule.cues && said.has(rule.on.id) && applies(knowledge, rule, facts))
     .sort((a, b) => rank(a) - rank(b));
   return gravestOne && { kind: 'practice', id: gravestOne.id };
@@ -43,13 +43,13 @@ function applies(knowledge: Knowledge, rule: PracticeRecord, facts: readonly Fac
  * figure just given is meant. Undefined where figures given belong to several.
  */
 export function impliedLimit(
-  { limits }: Knowledge,
+  { records }: Knowledge,
   sentence: Sentence,
   { told }: Taken,
   goesOn = false,
 ): Goal | undefined {
   if (!asks(sentence) && (goesOn || !isStatement(sentence))) return undefined;
-  const [meant, ...others] = [...limits.values()].filter(({ on, cues }) => cues && told.has(on.id));
+  const [meant, ...others] = records.limits.filter(({ on, cues }) => cues && told.has(on.id));
   return meant && others.length === 0 ? { kind: 'limit', id: meant.id } : undefined;
 }
 

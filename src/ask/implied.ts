@@ -32,7 +32,7 @@ export function checkedGoal(engine: Engine, sentence: Sentence, take: Take): Goa
   if (!sentence.places.has('@check') || sentence.figures.length < 2) return undefined;
   const token = sentence.tokens[checkedFigure(sentence)];
   const dimension = token?.kind === 'figure' && token.figure.unit ? unitRow(token.figure.unit).dimension : undefined;
-  const could = [...engine.knowledge.quantities.values()]
+  const could = engine.knowledge.records.quantities
     .filter((record) => record.cues && record.dimension === dimension)
     .sort((a, b) => Number(b.plain ?? false) - Number(a.plain ?? false));
   const led = could.find((record) => {
@@ -57,7 +57,7 @@ export function impliedGoal({ knowledge }: Engine, named: readonly NamedUnit[], 
   const given = new Set(fresh.flatMap((fact) => ('unit' in fact ? [fact.quantity] : [])));
   if (given.size === 0) return undefined;
   const solved = whatFollows(knowledge, knownFrom(facts));
-  const served = [...knowledge.quantities.values()]
+  const served = knowledge.records.quantities
     .filter(({ id, cues, dimension }) => cues && dimensions.has(dimension) && !given.has(id) && solved.get(id)?.by)
     .filter(({ units }) => named.some(({ unit }) => isNatural(unit, [units.us, units.metric])))
     .map((record) => ({

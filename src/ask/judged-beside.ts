@@ -13,7 +13,7 @@ export function judgedBeside(
 ): LimitRecord | undefined {
   const own = verdictOf(rule, voice).status;
   if (own === 'stop' || own === 'not-applicable') return undefined;
-  const limits = [...engine.knowledge.limits.values()];
+  const { limits } = engine.knowledge.records;
   const beside = limits.filter(({ besideRule }) => besideRule === rule.id);
   const kin = limits.filter(
     (each) => each.on !== rule.on && (beside.includes(each) || nameOf(each) === nameOf(rule)) && isGiven(each),
@@ -39,5 +39,5 @@ const nameOf = ({ id, underRule }: LimitRecord | PracticeRecord): string => unde
 export function unjudgedOn({ understood, engine }: Scene, id: string): string | undefined {
   const { sentence, facts } = understood;
   if (!sentence.places.has('@check') || facts.some((fact) => 'unit' in fact)) return undefined;
-  return [...engine.knowledge.limits.values()].find(({ on, cues }) => cues && on.id === id)?.id;
+  return engine.knowledge.records.limits.find(({ on, cues }) => cues && on.id === id)?.id;
 }

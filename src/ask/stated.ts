@@ -52,12 +52,12 @@ export function statedLimit(
 ): Goal | undefined {
   if (goal?.kind !== 'quantity' || sentence.figures.length === 0) return undefined;
   if (!isStatement(sentence) && !sentence.places.has('@check')) return undefined;
-  const { limits, quantities } = engine.knowledge;
+  const { quantities, records } = engine.knowledge;
   const isMeant = (id: string): boolean =>
     id === goal.id ||
     (quantities.get(goal.id)?.standsIn === true && soughtBy(engine.knowledge, goal).includes(id)) ||
     (quantities.get(id)?.standsIn === true && soughtBy(engine.knowledge, { kind: 'quantity', id }).includes(goal.id));
-  const meant = [...limits.values()].find((rule) => {
+  const meant = records.limits.find((rule) => {
     const bounds = boundsOf(rule);
     if (!rule.cues || ![rule.on.id, ...bounds].some(isMeant)) return false;
     const meant: Goal = { kind: 'limit', id: rule.id };

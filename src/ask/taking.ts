@@ -44,36 +44,34 @@ export function takerOf(engine: Engine, sentence: Sentence, { question, past, ke
   const isChecked = sentence.places.has('@check');
   const isAssigned = assigned(sentence, titles) !== undefined;
   const join = takesBack(sentence) ? corrected : merge;
-  const same = {
-    quantities: knowledge.quantities,
-    byWord: engine.byWord,
-    weak: engine.weak,
-    titles,
-    names: saysOnly(sentence, titles) ? namesIn(sentence, titles) : new Set<number>(),
-    sides: engine.sides,
-    kept: new Map(
-      kept.flatMap((fact) =>
-        'unit' in fact ? [[fact.quantity, { number: fact.number, unit: fact.unit }] as const] : [],
-      ),
-    ),
-    inWords: new Set(worded.map(({ quantity }) => quantity)),
-    system,
-  };
+  const figuresKept = new Map(
+    kept.flatMap((fact) => ('unit' in fact ? [[fact.quantity, { number: fact.number, unit: fact.unit }] as const] : [])),
+  );
+  const inWords = new Set(worded.map(({ quantity }) => quantity));
+  const names = saysOnly(sentence, titles) ? namesIn(sentence, titles) : new Set<number>();
   const inLightOf = (
     goal: Goal | undefined,
     cue: Cue | undefined,
     on: string | undefined,
     without?: Without,
   ): Context => ({
-    ...same,
-    without,
-    asked: on,
+    quantities: knowledge.quantities,
+    byWord: engine.byWord,
+    titles,
+    names,
+    sides: engine.sides,
+    weak: engine.weak,
     aimed: goal !== undefined,
     near: engine.near(goal),
     sought: new Set(isChecked || on === goal?.id ? [] : soughtBy(knowledge, goal)),
     spent: new Set(cue ? spentBy(cue, sentence) : []),
+    kept: figuresKept,
     meant: meantBy(engine, goal),
+    asked: on,
+    without,
     judged: goal?.kind === 'limit' && on === past.asked ? knowledge.limits.get(goal.id)?.on.id : undefined,
+    inWords,
+    system,
   });
   const takeFor = (goal: Goal | undefined, cue: Cue | undefined, on: string | undefined, without?: Without): Taken => {
     const { bound, unbound, weight } = boundFor(figured, inLightOf(goal, cue, on, without));

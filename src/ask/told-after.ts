@@ -124,7 +124,7 @@ function ofItsOwn(engine: Engine, goal: Goal, kept: Taken['facts'], take: Take):
   const beside = goal.kind === 'quantity' ? (knowledge.quantities.get(goal.id)?.beside ?? []) : [];
   const rests = restsOn(solved, [...startsOf(knowledge, goal), ...beside]);
   if (figured.some((id) => rests.has(id))) return undefined;
-  const meant = [...knowledge.limits.values()].filter(({ on, cues }) => cues && figured.includes(on.id));
+  const meant = knowledge.records.limits.filter(({ on, cues }) => cues && figured.includes(on.id));
   const [rule, ...others] = meant.filter((each) => isSettled(engine, each, take({ kind: 'limit', id: each.id })));
   return rule && others.length === 0 ? { goal: { kind: 'limit', id: rule.id } } : undefined;
 }

@@ -2,8 +2,11 @@ import type { Known, Solution, Solved } from './fact.ts';
 import { atHand, cost, type Network, Queue, type Reached } from './spread.ts';
 import { fromKnown, work } from './work.ts';
 
+/** In place of a method: where nothing leads. */
+const nowhere = -3;
+
 /** Facts with all that follows from them, and how each was come by: more facts can be laid over it. */
-export interface Ground extends Solution {
+export class Ground implements Solution {
   readonly net: Network;
   /** What is at hand, by its id. */
   readonly known: (id: string) => Known | undefined;
@@ -13,23 +16,41 @@ export interface Ground extends Solution {
   readonly ways: Int32Array;
   /** Facts that no relation knows. */
   readonly strangers: ReadonlyMap<string, Solved>;
-}
 
-/** In place of a method: where nothing leads. */
-const nowhere = -3;
+  constructor(
+    { net, facts, costs, ways }: Pick<Ground, 'net' | 'facts' | 'costs' | 'ways'>,
+    known: Ground['known'],
+    strangers: Ground['strangers'],
+  ) {
+    this.net = net;
+    this.known = known;
+    this.facts = facts;
+    this.costs = costs;
+    this.ways = ways;
+    this.strangers = strangers;
+  }
+
+  get(id: string): Solved | undefined {
+    const place = this.net.places.get(id);
+    return place === undefined ? this.strangers.get(id) : this.facts[place];
+  }
+
+  has(id: string): boolean {
+    return this.get(id) !== undefined;
+  }
+
+  *[Symbol.iterator](): Generator<readonly [string, Solved]> {
+    for (const fact of this.facts) if (fact) yield [fact.id, fact];
+    // In an order of their own, whichever of them was told first.
+    yield* [...this.strangers].sort(([a], [b]) => (a < b ? -1 : 1));
+  }
+}
 
 /** The ground on which nothing is known. */
 export function bareGround(net: Network): Ground {
   const costs = new Float64Array(net.ids.length).fill(Number.POSITIVE_INFINITY);
   const ways = new Int32Array(net.ids.length).fill(nowhere);
-  return groundOf({
-    net,
-    known: () => undefined,
-    facts: net.ids.map(() => undefined),
-    costs,
-    ways,
-    strangers: new Map(),
-  });
+  return new Ground({ net, facts: new Array(net.ids.length).fill(undefined), costs, ways }, () => undefined, new Map());
 }
 
 /** What is laid over a ground. */
@@ -64,25 +85,7 @@ export function overlaid(ground: Ground, { facts, without = [], deadEnd }: Layer
     else strangers.delete(id);
   }
   spreading.run();
-  return groundOf({ net, known, facts: spreading.facts, costs: spreading.costs, ways: spreading.ways, strangers });
-}
-
-function groundOf(parts: Omit<Ground, keyof Solution>): Ground {
-  const { net, facts, strangers } = parts;
-  const get = (id: string): Solved | undefined => {
-    const place = net.places.get(id);
-    return place === undefined ? strangers.get(id) : facts[place];
-  };
-  return {
-    ...parts,
-    get,
-    has: (id) => get(id) !== undefined,
-    *[Symbol.iterator]() {
-      for (const fact of facts) if (fact) yield [fact.id, fact];
-      // In an order of their own, whichever of them was told first.
-      yield* [...strangers].sort(([a], [b]) => (a < b ? -1 : 1));
-    },
-  };
+  return new Ground(spreading, known, strangers);
 }
 
 /**
@@ -90,10 +93,10 @@ function groundOf(parts: Omit<Ground, keyof Solution>): Ground {
  * quantity is settled anew where it is reached more cheaply than before, or where something it was found from has changed.
  */
 class Spreading {
+  readonly net: Network;
   readonly facts: (Solved | undefined)[];
   readonly costs: Float64Array;
   readonly ways: Int32Array;
-  private readonly net: Network;
   private readonly known: (id: string) => Known | undefined;
   private readonly deadEnd: (() => void) | undefined;
   private readonly settled: Uint8Array;

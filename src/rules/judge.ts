@@ -31,10 +31,16 @@ export interface Judgement {
 type Facts = Solution;
 
 /** Every quantity that a limit holds its figure against, in any of its cases. */
-export const boundsOf = ({ max, min, cases = [] }: LimitRecord): string[] =>
-  [max, min, ...cases.flatMap((each) => [each.max, each.min])].flatMap((bound) =>
-    bound && isQuantity(bound) ? [bound.id] : [],
-  );
+export function boundsOf(rule: LimitRecord): readonly string[] {
+  const bounds = boundsOfRules.get(rule) ?? [rule, ...(rule.cases ?? [])].flatMap(quantitiesOf);
+  boundsOfRules.set(rule, bounds);
+  return bounds;
+}
+
+const boundsOfRules = new WeakMap<LimitRecord, readonly string[]>();
+
+const quantitiesOf = ({ max, min }: Pick<LimitRecord, 'max' | 'min'>): string[] =>
+  [max, min].flatMap((bound) => (bound && isQuantity(bound) ? [bound.id] : []));
 
 /** Holds a limit against the facts: four outcomes, never two. */
 export function judgeLimit(rule: LimitRecord, facts: Facts): Judgement {
