@@ -81,7 +81,7 @@ export function engineOf(knowledge: Knowledge, laid?: LaidCues): Engine {
     small,
     weak: new Set(weakWords),
     sides: [...quantities.values()].filter(({ inGroup }) => inGroup),
-    titles: titlesOf(quantities.values(), vocabulary, small),
+    titles: titlesOf(knowledge.records.quantities, vocabulary, small, laid?.titles),
     goals,
     goalNamed: (text) => goalsByText().get(text),
     byWord,

@@ -11,6 +11,7 @@ export interface LaidCues {
   readonly repairs: CueTable;
   readonly stages: CueTable;
   readonly emergencies: CueTable;
+  readonly titles: string;
   readonly words: LaidWords;
   readonly emergencyWords: LaidWords;
 }

@@ -6,6 +6,7 @@ import { engine } from './engine.ts';
 import type { LaidCues } from './laid.ts';
 import { repairIndex } from './repairs.ts';
 import { stageIndex } from './step-stage.ts';
+import { layTitles } from './titles.ts';
 
 /** What the build lays down in place of `rules/laid.ts`. */
 export const rules: LaidKnowledge = layKnowledge(engine.knowledge);
@@ -20,6 +21,7 @@ export const cues: LaidCues = {
   repairs: repairIndex.table,
   stages: stageIndex.table,
   emergencies: emergencyIndex.table,
+  titles: layTitles(engine.knowledge.records.quantities, engine.vocabulary, engine.small),
   words: engine.vocabulary.lay(),
   emergencyWords: emergencyVocabulary.lay(),
 };

@@ -12,18 +12,23 @@ export type Titles = () => ReadonlyMap<
   readonly { readonly words: readonly string[]; readonly record: QuantityRecord }[]
 >;
 
-/** The titles of quantities, longest first: "width of the roller drum 5 ft" is the drum, not the patch. */
+/**
+ * The titles of quantities, longest first: "width of the roller drum 5 ft" is the drum, not the patch. `laid` is what these
+ * very titles come to, where that is at hand.
+ */
 export function titlesOf(
-  quantities: Iterable<QuantityRecord>,
+  quantities: readonly QuantityRecord[],
   vocabulary: Vocabulary,
   small: ReadonlySet<string>,
+  laid?: string,
 ): Titles {
   let made: Map<string, { words: string[]; record: QuantityRecord }[]> | undefined;
   return () => {
     if (made) return made;
     made = new Map();
-    for (const record of quantities) {
-      const words = keysOf(record.title.toLowerCase().replaceAll(/[(),]/g, ' '), vocabulary, small);
+    const lines = (laid ?? layTitles(quantities, vocabulary, small)).split('\n');
+    for (const [at, record] of quantities.entries()) {
+      const words = lines[at]!.split('|').filter(Boolean);
       const last = words.at(-1);
       if (last === undefined) continue;
       made.set(
@@ -34,6 +39,16 @@ export function titlesOf(
     return made;
   };
 }
+
+/** What can be kept of titles: the keys of each in a line, apart by `|`. */
+export const layTitles = (
+  quantities: readonly QuantityRecord[],
+  vocabulary: Vocabulary,
+  small: ReadonlySet<string>,
+): string =>
+  quantities
+    .map(({ title }) => keysOf(title.toLowerCase().replaceAll(/[(),]/g, ' '), vocabulary, small).join('|'))
+    .join('\n');
 
 /** A title in the keys it is found by. Only one with a number or a phrase in it has to be read as a sentence is. */
 function keysOf(title: string, vocabulary: Vocabulary, small: ReadonlySet<string>): string[] {

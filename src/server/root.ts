@@ -4,8 +4,11 @@ import { fileURLToPath } from 'node:url';
 
 /** Where a file of the project is, whether this runs from its source or from a bundle beside it. */
 export function fromRoot(path: string): string {
-  return join(root(), path);
+  found ??= root();
+  return join(found, path);
 }
+
+let found: string | undefined;
 
 function root(): string {
   for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {

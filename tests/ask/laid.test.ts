@@ -33,6 +33,8 @@ describe('what the build lays down comes to the same as reading the records afre
     }
   });
 
+  test('the titles', () => expect([...engineAgain.titles()]).toEqual([...engine.titles()]));
+
   test('the formulas, turned round for every figure', () => {
     const { methods } = knowledge.network;
     expect(again.network.methods).toHaveLength(methods.length);
