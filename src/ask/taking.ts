@@ -45,7 +45,9 @@ export function takerOf(engine: Engine, sentence: Sentence, { question, past, ke
   const isAssigned = assigned(sentence, titles) !== undefined;
   const join = takesBack(sentence) ? corrected : merge;
   const figuresKept = new Map(
-    kept.flatMap((fact) => ('unit' in fact ? [[fact.quantity, { number: fact.number, unit: fact.unit }] as const] : [])),
+    kept.flatMap((fact) =>
+      'unit' in fact ? [[fact.quantity, { number: fact.number, unit: fact.unit }] as const] : [],
+    ),
   );
   const inWords = new Set(worded.map(({ quantity }) => quantity));
   const names = saysOnly(sentence, titles) ? namesIn(sentence, titles) : new Set<number>();
