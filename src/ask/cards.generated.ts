@@ -1950,6 +1950,8 @@ emergencies[12]!,
   "kind": "stage",
   "text": "In a few days, and again after the first good rain. Rain shows at once what the eye misses: a low spot holds water, a high edge dams it.\nLook for loose stone, a lip at the ends, ruts that came back, the edge breaking, and a shoulder that has washed away from it. Small things are minutes now and a new patch later.\nLook from the shoulder, with lights and a lookout. What fails again within the year is base or water, not the mix: that one goes to the engineer.",
   "asks": [
+    "tell a good patch from a bad one",
+    "what a good patch looks like after",
     "check it later",
     "come back and look",
     "inspect after",
@@ -2069,6 +2071,10 @@ emergencies[12]!,
   "kind": "material",
   "text": "Never. SS and RS carry one charge, CSS and CRS the other; put together they break in the tank, and you pump gum. Flush the tank, pump and bar first.\nEven the same kind from two suppliers should be asked about. A last few gallons are enough to start it.\nCheck the tank is cool and holds no water before anything hotter goes in: water under hot asphalt boils up and out of the lid. Gum in a bar is cleared cold, never with a torch.",
   "asks": [
+    "load one grade on top of another",
+    "ss-1 in a tank of css-1h",
+    "css on top of ss",
+    "top off with another grade",
     "mix ss and css",
     "different emulsion in the tank",
     "anionic and cationic",
@@ -2200,6 +2206,9 @@ emergencies[12]!,
   "kind": "material",
   "text": "No. Fuel dissolves the binder: the spot stays soft, then ravels. Water on the drum, and a release agent your agency approves in beds and on tools.\nJust enough water to stop the mix from sticking; a puddle cools the mat. Scrapers and mats do more than any soap.\nFuel on hot mix also smokes and can flash, and what drips runs to the ditch. A rag and a scraper while the tool is warm is the old way, and it works.",
   "asks": [
+    "diesel in the spray tank",
+    "diesel on the drum",
+    "fuel to keep mix off the drum",
     "diesel in the roller water",
     "diesel on the lute or the rake",
     "mix sticks to the truck bed",
@@ -2235,6 +2244,9 @@ emergencies[12]!,
   "kind": "safety",
   "text": "No. One seat, one belt, one person. Nobody rides a step, a fender, a drawbar, a tailgate or the blade.\nA rider falls off when it stops or turns, and falls where the drum or wheel goes next. There are reports of just that.\nMoving cones from a truck is done from a place made for it, with a rail, or on foot. Training someone? From the ground, or on a machine that has a second seat and belt.",
   "asks": [
+    "a lift on the roller",
+    "ride back on the side step",
+    "ride along on the machine",
     "ride on the roller",
     "ride the step",
     "ride on the tailgate",
@@ -4112,7 +4124,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  "cars-on-tack": [
   "car tack",
   "car driv tack",
-  "keep traffic off tack",
+  "traffic off tack",
   "fresh oil sign",
   "somebody drov tack",
   "tack open lan",
@@ -4195,13 +4207,13 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "craft-fewest-passes": [
   "few pass",
-  "keep work mix",
+  "work mix",
   "many pass",
   "leav alon",
   "overwork mix",
   "rocky streak from work",
   "stop blad",
-  "keep work"
+  "work"
  ],
  "craft-finish-lift": [
   "finish lift",
@@ -4247,7 +4259,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "craft-outer-edge": [
   "outer edg finish",
-  "keep mix short edg",
+  "mix short edg",
   "outer edg",
   "shoulder edg mat",
   "wavy edg",
@@ -4342,7 +4354,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "both end",
   "bring windrow row back limit",
   "work back forth",
-  "keep windrow row insid patch"
+  "windrow row insid patch"
  ],
  "crash-plan": [
   "ready car con",
@@ -4514,7 +4526,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "pin"
  ],
  "empty-buffer": [
-  "keep buffer empty",
+  "buffer empty",
   "park buffer",
   "buffer",
   "stag truck buffer",
@@ -4613,7 +4625,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "911",
   "phon signal",
   "first aid kit",
-  "call",
+  "who call",
   "nearest hospital",
   "ambulanc"
  ],
@@ -4762,8 +4774,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "locates": [
   "locat befor cut dig",
-  "call 811",
-  "call befor dig",
+  "811",
+  "befor dig",
   "utility locat",
   "locat",
   "burn buri gas cabl mark",
@@ -4775,6 +4787,8 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "look-again": [
   "look patch again",
+  "patch from bad one",
+  "patch look after",
   "later",
   "back look",
   "inspect after",
@@ -4814,6 +4828,10 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "mixing-emulsions": [
   "mix two tack emulsion tank",
+  "load one grad top another",
+  "ss-1 tank css-1h",
+  "css top ss",
+  "top off another grad",
   "mix ss css",
   "different tack emulsion tank",
   "anionic cationic",
@@ -4823,7 +4841,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "near-miss": [
   "near miss",
-  "clos call",
+  "clos",
   "almost hit",
   "near miss",
   "nearly hurt",
@@ -4860,10 +4878,13 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "no-diesel": [
   "fuel drum bed tool",
+  "diesel spray tank",
+  "diesel drum",
+  "fuel mix off drum",
   "diesel roller water",
   "diesel lut rak",
   "mix stick truck bed",
-  "keep mix from stick",
+  "mix from stick",
   "releas arent agent",
   "spray truck bed",
   "clean tool diesel",
@@ -4872,6 +4893,9 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
  ],
  "no-riders": [
   "rider",
+  "lift roller",
+  "rid back sid step",
+  "rid along machin",
   "rid roller",
   "rid step",
   "rid tailgat",
@@ -5109,7 +5133,7 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "sign fall over",
   "sandbag stand",
   "windy day sign",
-  "sign keep fall",
+  "sign fall",
   "ballast"
  ],
  "silica": [
@@ -5457,13 +5481,13 @@ export const wordsOfCards: Readonly<Record<string, readonly string[]>> = {
   "long taper"
  ],
  "who-to-call-first": [
-  "call befor lan clos",
+  "befor lan clos",
   "notify befor clos road",
   "closur",
   "dispatch",
   "fir ambulanc",
   "school bus garag",
-  "call ahead"
+  "ahead"
  ],
  "wide-load": [
   "wid load",

@@ -66,7 +66,7 @@ const thanAsking: readonly (readonly [words: number, score: number])[] = [
 export function cardInstead(scene: Scene): string | undefined {
   const { goal, facts, sentence, isAnswer } = scene.understood;
   const open = !goal || scene.understood.isFaint || isBesideThePoint(scene);
-  const term = meaningAsked.some((word) => sentence.places.has(word)) ? termIn(scene) : undefined;
+  const term = asksMeaning(sentence) ? termIn(scene) : undefined;
   if (term) return term;
   const asksFigure = figureAsks.some((word) => sentence.places.has(word));
   const isFigured = asksFigure || facts.some((fact) => 'unit' in fact);
@@ -102,7 +102,14 @@ function isToldOf({ understood, engine }: Scene, { kind, id }: Goal): boolean {
 }
 
 /** Words that ask what something means. */
-const meaningAsked = ['mean', 'define'];
+const meaningAsked = ['mean', 'define', 'called', 'saying'];
+
+/** "What do they mean by it", "crown of what?": a question what a word means. */
+function asksMeaning({ places, tokens }: Sentence): boolean {
+  const [of, what] = tokens.filter(({ kind }) => kind !== 'mark').slice(-2);
+  const isOfWhat = of?.kind === 'word' && of.head === 'of' && what?.kind === 'word' && what.head === 'what';
+  return isOfWhat || meaningAsked.some((word) => places.has(word));
+}
 /** How well a card must answer what a word means. */
 const explains = 0.65;
 

@@ -104,11 +104,11 @@ function askOption(scene: Scene, fact: string): Clarify | undefined {
 
 /** Asks what the figures are for, when the question has figures and no aim. */
 export function askWhat(scene: Scene): Reply {
+  if (asksForForeign(scene)) return notOurs(scene);
   if (scene.understood.fresh.length === 0) {
     const near = scene.parts.cards?.search(scene).hits.filter(({ score }) => score >= likelyMeant) ?? [];
     if (near.length > 0) return whichCard(scene, near);
-    const reply = refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine);
-    return { ...reply, cards: nearestCards(scene) };
+    return notOurs(scene);
   }
   const { quantities, records } = scene.engine.knowledge;
   const plain = records.quantities.filter((record) => record.plain);
@@ -126,6 +126,20 @@ export function askWhat(scene: Scene): Reply {
     quantity: 'goal',
     text: en.whatFor(en.known(factsInWords(scene))),
     choices,
+  });
+}
+
+const notOurs = (scene: Scene): Reply => ({
+  ...refuse('out-of-scope', en.notUnderstood(en.scope, en.example), scene.job, scene.engine),
+  cards: nearestCards(scene),
+});
+
+/** "How many bags": a count of something that no record speaks of. */
+function asksForForeign({ understood, engine }: Scene): boolean {
+  const { sentence } = understood;
+  return (sentence.places.get('how-many') ?? []).some((at) => {
+    const next = sentence.tokens[sentence.after(at)];
+    return next?.kind === 'word' && next.many === true && !engine.vocabulary.isKnown(next.head);
   });
 }
 

@@ -53,7 +53,9 @@ function mayBe(number: number, { dimension, plausible, default: usual }: Quantit
 
 /** A figure whose own word wants another dimension: "300 tons long". */
 function wrongUnit(scene: Scene): Reply | undefined {
-  const { sentence, system } = scene.understood;
+  const { sentence, system, goal } = scene.understood;
+  // How something is done is judged whatever figures stand beside it.
+  if (goal?.kind === 'practice') return undefined;
   for (const at of sentence.figures) {
     const token = sentence.tokens[at];
     const next = sentence.tokens[at + 1];

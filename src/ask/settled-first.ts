@@ -7,7 +7,7 @@ import { withJudged } from './judged-figure.ts';
 import type { Taken } from './taken.ts';
 
 /** How near a rule must be heard to the one heard best: to stand in for one that cannot be judged, or is broken less. */
-const near = { settled: 0.6, graver: 0.85 };
+const near = { settled: 0.6, graver: 0.8 };
 /** Of the rules heard, so many are held against what was said. */
 const most = 4;
 

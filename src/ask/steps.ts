@@ -59,12 +59,15 @@ function next(asked: Asked, isDone: boolean): Reply {
     if (!entry) return noSuchLift(asked);
     return said.done ? after(asked, entry, true) : told(moved(asked, entry), entry, en.steps.one);
   }
-  if (at) return after(asked, at, isDone);
+  if (at) return wasReported(scene) && !isDone ? told(asked, at, en.steps.next) : after(asked, at, isDone);
   const shown = shownBefore(scene);
   if (shown) return after(asked, shown, isDone);
   const choices = en.steps.whereChoices.map(([text, send]) => ({ text, send }));
   return clarifying(scene, 'stage', 'missing-fact', { quantity: 'stage', text: en.steps.where, choices }, 'stage');
 }
+
+/** True where the turn before only told what is done: what comes next is then what was told in answer. */
+const wasReported = ({ request }: Scene): boolean => /^step\/done-/.test(readJob(request.job)?.goal ?? '');
 
 /** The one step that the turn before told of: "what's first", and then "done". */
 function shownBefore({ request }: Scene): Entry | undefined {

@@ -2,6 +2,8 @@
 export interface Vocabulary {
   /** The head word a typed word stands for; itself when it is unknown. */
   readonly head: (word: string) => string;
+  /** True for a word that some record or list knows. */
+  readonly isKnown: (word: string) => boolean;
   /** The head that starts at `words[at]` and how many words it takes, for aliases of several words. */
   readonly phrase: (
     words: readonly string[],
@@ -54,6 +56,7 @@ export function vocabularyOf(
       if (remembered.size < 5000) remembered.set(word, head);
       return head;
     },
+    isKnown: (word) => known.has(word),
     phrase: (words, at) => {
       for (const { words: wanted, head } of phrases(words[at]!)) {
         if (wanted.every((word, i) => words[at + i] === word)) return { head, length: wanted.length };

@@ -96,7 +96,8 @@ export function suits(
     return false;
   if (
     id.startsWith('done-') &&
-    (places.has('before') || (tellHow.some((word) => places.has(word)) && !asksNext(sentence)))
+    (['before', 'ahead-of', 'prior'].some((word) => places.has(word)) ||
+      (tellHow.some((word) => places.has(word)) && !asksNext(sentence)))
   )
     return false;
   if (id === 'next' && isHeard(whatFigure, sentence)) return false;

@@ -14,6 +14,6 @@ export const repairAsks = {
     'what do about|with road|spot|hole|crack|rut|ruts -spray|shoot|residual|residue|rate -flagger -sign -cone -need',
     'worth patch',
     'do|need anything|something|nothing rut|crack|hole|pothole|spot|dip',
-    'blade|patch|fix|mill|dig|seal|leave+it @check -windrow -tack -lift -#length -overnight -tonight -tomorrow',
+    'blade|patch|fix|mill|dig|seal it|this|that @check @after -windrow -tack -lift -#length -truck -roll',
   ],
 } as const;

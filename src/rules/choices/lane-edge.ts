@@ -13,7 +13,7 @@ export default choice({
       title: 'over the line while the other lane carries traffic',
       cues: [
         'blade|wheel|drum|windrow|grader|roller|machine over|across|past|cross line|center|centerline|yellow -held -hold -stop -stopped',
-        'blade|wheel|drum|windrow|grader|roller|machine other|live|open+lane -held -hold -stop -stopped',
+        'blade|wheel|drum|windrow|grader|roller|machine other|live|open+lane -leave|left -held -hold -stop -stopped',
         'blade|wheel|tire|drum|windrow|grader|roller|machine|end|tail over|across|past|in|into|hang|swing yellow|centerline|other|open|live -held -hold -stop -stopped -inside',
         'straddle windrow other|tire|wheel|lane',
       ],

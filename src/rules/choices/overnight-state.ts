@@ -12,7 +12,7 @@ export default choice({
       id: 'row-in-lane',
       title: 'a row in an open lane',
       cues: [
-        'leave|left windrow out|there|open|sit',
+        'leave|left+windrow out|open',
         'windrow overnight|night|tonight|tomorrow',
         'leave|left windrow lane|road',
         'leave|left mix|pile lane|road overnight|night|tonight',

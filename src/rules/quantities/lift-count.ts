@@ -20,7 +20,12 @@ export default quantity({
     'one+lift or two',
   ],
   roles: { after: ['lift'], beside: ['lift'], before: ['lift'] },
-  saidAs: [{ cues: ['single+lift', 'same lift|lane|strip', 'single+shot -tack -spray'], number: 1, unit: '1' }],
+  saidAs: [
+    { cues: ['two-lift'], number: 2, unit: '1' },
+    { cues: ['three-lift'], number: 3, unit: '1' },
+    { cues: ['four-lift'], number: 4, unit: '1' },
+    { cues: ['single+lift', 'same lift|lane|strip', 'single+shot -tack -spray'], number: 1, unit: '1' },
+  ],
   plausible: { min: { number: 1, unit: '1' }, max: { number: 24, unit: '1' } },
   asks: 'How many lifts is that?',
   beside: ['lift-thickness', 'lift-loose', 'lift-mass'],
