@@ -201,10 +201,14 @@ function withoutSupposed({ knowledge }: Engine, goal: Goal | undefined, facts: r
 
 /** What was said before gives way to what is said now, where the two cannot both be so: a new area takes the place of the old length and width. */
 function upToDate({ knowledge }: Engine, understood: Understanding): Understanding {
+  const { goal, sentence } = understood;
   let { facts } = understood;
+  // "Is 14 tons enough" is held against what was said before.
+  const asked = sentence.places.has('@check') && facts.some(({ quantity, fresh }) => fresh && quantity === goal?.id);
+  if (asked) return understood;
   for (let tries = 0; tries < 3 && facts.some(({ fresh }) => !fresh) && facts.some(({ fresh }) => fresh); tries++) {
     const solved = whatFollows(knowledge, knownFrom(facts));
-    const [clash] = conflicts(knowledge, solved, understood.goal?.id);
+    const [clash] = conflicts(knowledge, solved, goal?.id);
     const roots = clash && restsOn(solved, [clash.method.finds, ...clash.method.needs]);
     const kept = facts.filter((fact) => fact.fresh || !roots?.has(fact.quantity));
     if (!roots || kept.length === facts.length || !kept.some((fact) => fact.fresh && roots.has(fact.quantity))) break;

@@ -18,8 +18,9 @@ export function sizeOfEach(sentence: Sentence, at: number, { byWord }: Context):
   const thing = tokens[place];
   if (place === at - 1 || thing?.kind !== 'word' || !isCountOf(sentence, place - 1, { byWord })) return [];
   return (byWord.get(thing.head) ?? []).filter(
-    ({ dimension, roles }) =>
-      roles?.before?.includes(thing.head) && figure.unit !== undefined && unitRow(figure.unit).dimension === dimension,
+    ({ dimension, roles, bareTold }) =>
+      roles?.before?.includes(thing.head) &&
+      (figure.unit === undefined ? bareTold !== undefined : unitRow(figure.unit).dimension === dimension),
   );
 }
 

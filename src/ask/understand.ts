@@ -91,7 +91,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
       : workable(
           engine,
           notYetSaid(engine, sentence, found, take, old),
-          sentence.figures.length > 1 ? found : [],
+          sentence.figures.length > 1 || old ? found : [],
           take,
         );
   const titled = only ? undefined : titleAsked(sentence, engine.titles);

@@ -7,7 +7,7 @@ import type { Goal, Scored } from './goal.ts';
 import type { Taken } from './taken.ts';
 
 /** What is heard this much less clearly than the best is still looked at. */
-const nearly = 6;
+const nearly = 9;
 
 /**
  * The goal itself where the figures given lead to it, or where nothing else does; else the next best one heard that they
@@ -32,10 +32,10 @@ export function workable(
 
   /** How many of the figures given a goal is worked out from; undefined where it cannot be. */
   function ledTo(goal: Scored): number | undefined {
-    const { facts, fresh } = take(goal, goal.cue);
+    const { facts } = take(goal, goal.cue);
     const solved = whatFollows(knowledge, knownFrom(facts));
     if (!solved.get(goal.id)?.by) return undefined;
     const rests = restsOn(solved, [goal.id]);
-    return fresh.filter((fact) => 'unit' in fact && rests.has(fact.quantity)).length;
+    return facts.filter((fact) => 'unit' in fact && rests.has(fact.quantity)).length;
   }
 }
