@@ -1,6 +1,7 @@
 import type { Figure } from '../calc/read/reading.ts';
 import { restsOn } from '../calc/solve.ts';
 import { conflicts } from '../rules/conflicts.ts';
+import { isSaidLike } from '../rules/knowledge.ts';
 import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { knownFrom } from './facts.ts';
@@ -10,8 +11,8 @@ import type { Taken } from './taken.ts';
 /** Roles that a figure is not to have, by the figure. */
 export type Without = ReadonlyMap<Figure, ReadonlySet<string>>;
 
-/** How much less well words may tell the roles of a reading that leads to an answer, or leaves less unused. */
-const mostLost = 10;
+/** How much less well words may tell the roles of a reading that leads to an answer, or leaves less unused; and where they only change for what is said in the same words. */
+const mostLost = { other: 10, alike: 18 };
 
 /** How far a reading gets: whether what is asked can be worked out, and how many of the figures have no part in it. */
 interface Reach {
@@ -41,7 +42,7 @@ export function fitting(
   const tried = first.roles
     .filter(({ quantity }) => quantity !== id && (!reached.isWorked || reached.unused.includes(quantity)))
     .map(({ figure, quantity }) => again(new Map([[figure, new Set([quantity])]])))
-    .filter(({ weight }) => first.weight - weight <= mostLost)
+    .filter(({ weight, roles }) => first.weight - weight <= (isLikeSaid(roles) ? mostLost.alike : mostLost.other))
     .filter(({ unbound, roles }) => unbound.length <= first.unbound.length && counted(roles) >= counted(first.roles))
     .filter(({ roles }) => keepsWhatIsTold(roles))
     .map((taken) => ({ taken, reach: reachOf(taken) }))
@@ -54,11 +55,23 @@ export function fitting(
     return roles.filter(({ quantity }) => knowledge.quantities.get(quantity)?.dimension === 'count').length;
   }
 
-  /** A role that a word tells is left only for one that a usual figure was about to fill. */
+  /** True where figures only change their roles for what is said in the same words. */
+  function isLikeSaid(roles: Taken['roles']): boolean {
+    return first.roles.every(({ figure, quantity }) => {
+      const now = roles.find((role) => role.figure === figure)?.quantity;
+      return now !== undefined && isSaidLike(knowledge, quantity, now);
+    });
+  }
+
+  /** A role that a word tells is left only for one that a usual figure was about to fill, or that is given in the same words. */
   function keepsWhatIsTold(roles: Taken['roles']): boolean {
     return first.roles.every(({ figure, quantity, told }) => {
       const now = roles.find((role) => role.figure === figure)?.quantity;
-      return !told || now === quantity || (now !== undefined && reached.assumed.includes(now));
+      return (
+        !told ||
+        now === quantity ||
+        (now !== undefined && (reached.assumed.includes(now) || isSaidLike(knowledge, quantity, now)))
+      );
     });
   }
 

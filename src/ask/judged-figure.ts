@@ -1,6 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { boundsOf } from '../rules/judge.ts';
-import type { Knowledge } from '../rules/knowledge.ts';
+import { isSaidLike, type Knowledge } from '../rules/knowledge.ts';
 import type { LimitRecord } from '../rules/shapes.ts';
 import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
@@ -18,6 +18,8 @@ export function withJudged(engine: Engine, goal: Goal | undefined, taken: Taken)
   if (goal?.kind === 'quantity') return withBound(engine, goal, taken);
   const rule = goal?.kind === 'limit' ? knowledge.limits.get(goal.id) : undefined;
   if (!rule || taken.facts.some(({ quantity }) => quantity === rule.on.id)) return taken;
+  const [alike, ...more] = taken.fresh.filter(({ quantity }) => isSaidLike(knowledge, quantity, rule.on.id));
+  if (alike && more.length === 0) return moved(taken, alike, rule.on.id);
   const ownBound = givenForBound(knowledge, rule, taken);
   if (ownBound) return moved(taken, ownBound, rule.on.id);
   const solved = whatFollows(knowledge, knownFrom(taken.facts));

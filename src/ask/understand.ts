@@ -2,6 +2,7 @@ import { type NamedUnit, namedUnits } from '../calc/read/named-units.ts';
 import { read } from '../calc/read/read.ts';
 import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
+import { inAskedUnit } from './asked-unit.ts';
 import { type Command, commandsIn } from './commands.ts';
 import type { Cue } from './cue.ts';
 import { heardIn } from './cue-index.ts';
@@ -71,15 +72,15 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const kept = factsOfJob(past, engine.knowledge);
   const units = commands.has('metric') ? 'metric' : commands.has('us') ? 'us' : past.units;
   const system = units ?? request.units ?? systemSaid(sentence, kept);
-  const heard = ruledFirst(
-    goalsOf(engine.goals, sentence).filter(
-      (goal) =>
-        goal.score >= enough &&
-        suits(goal, sentence) &&
-        fitsInSize(engine.knowledge, goal, sentence, system) &&
-        followsFrom(engine, goal, kept),
-    ),
+  const named = namedUnits(items);
+  const clear = goalsOf(engine.goals, sentence).filter(
+    (goal) =>
+      goal.score >= enough &&
+      suits(goal, sentence) &&
+      fitsInSize(engine.knowledge, goal, sentence, system) &&
+      followsFrom(engine, goal, kept),
   );
+  const heard = ruledFirst(inAskedUnit(engine.knowledge, clear, sentence, named));
   const turn = past.turn + 1;
   const take = takerOf(engine, sentence, { question: request.question, past, kept, system, turn });
   const found = sentence.places.has('@why') ? heard : settledFirst(engine, heard, take);
@@ -95,7 +96,6 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
           take,
         );
   const titled = only ? undefined : titleAsked(sentence, engine.titles);
-  const named = namedUnits(items);
   const why =
     only || !sentence.places.has('@why') ? undefined : whyGoal(engine, sentence, goalsOf(engine.goals, sentence));
   const stated = only || why ? undefined : statedLimit(engine, sentence, sought, take);

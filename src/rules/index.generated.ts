@@ -76,6 +76,7 @@ import quantityLaidAhead from './quantities/laid-ahead.ts';
 import quantityLastLiftMass from './quantities/last-lift-mass.ts';
 import quantityLayTime from './quantities/lay-time.ts';
 import quantityLayingRate from './quantities/laying-rate.ts';
+import quantityLayingTime from './quantities/laying-time.ts';
 import quantityLeastPasses from './quantities/least-passes.ts';
 import quantityLeftAtYield from './quantities/left-at-yield.ts';
 import quantityLegalPayload from './quantities/legal-payload.ts';
@@ -366,6 +367,8 @@ import relationLaborCost from './relations/labor-cost.ts';
 import relationLaborHours from './relations/labor-hours.ts';
 import relationLastLiftMass from './relations/last-lift-mass.ts';
 import relationLayTime from './relations/lay-time.ts';
+import relationLayingRatePlaced from './relations/laying-rate-placed.ts';
+import relationLayingTime from './relations/laying-time.ts';
 import relationLeastPasses from './relations/least-passes.ts';
 import relationLeftAtYield from './relations/left-at-yield.ts';
 import relationLegalPayload from './relations/legal-payload.ts';
@@ -751,6 +754,7 @@ export const quantities: readonly QuantityRecord[] = [
   quantityLastLiftMass,
   quantityLayTime,
   quantityLayingRate,
+  quantityLayingTime,
   quantityLeastPasses,
   quantityLeftAtYield,
   quantityLegalPayload,
@@ -1047,6 +1051,8 @@ export const relations: readonly RelationRecord[] = [
   relationLaborHours,
   relationLastLiftMass,
   relationLayTime,
+  relationLayingRatePlaced,
+  relationLayingTime,
   relationLeastPasses,
   relationLeftAtYield,
   relationLegalPayload,

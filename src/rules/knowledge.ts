@@ -180,3 +180,9 @@ export function fingerprint(text: string): string {
 
 /** The knowledge base as shipped. */
 export const knowledge: Knowledge = knowledgeOf({ quantities, choices, relations, limits, practices, tables }, laid);
+
+/** True for two quantities that people give in the same words, and for one and the same. */
+export function isSaidLike({ quantities }: Pick<Knowledge, 'quantities'>, one: string, other: string): boolean {
+  const kind = (id: string): string => quantities.get(id)?.saidLike?.id ?? id;
+  return kind(one) === kind(other);
+}

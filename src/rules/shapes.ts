@@ -57,6 +57,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly standsIn?: true;
   /** Answers for another quantity that cannot be worked out where this one can: the depth put down for the depth of the patch. */
   readonly answersFor?: QuantityRecord;
+  /** A quantity that people give in the same words, so that they do not keep the two apart: tons put down, in the patch, on a truck. */
+  readonly saidLike?: QuantityRecord<D>;
   /** Which figure asked about is good: one no smaller (where none is named), no larger, as a tank covers so many feet, or only the same, as a setting. */
   readonly enough?: 'no-larger' | 'the-same';
   /** What a foreman wants to see beside it. */

@@ -1,5 +1,6 @@
 import { commonPractice, quantity } from '../shapes.ts';
 import { navyBasic } from '../sources-craft.ts';
+import distributorSpeed from './distributor-speed.ts';
 
 export default quantity({
   id: 'grader-speed',
@@ -18,4 +19,5 @@ export default quantity({
   beside: ['grading-time'],
   usedAt: ['first-lift', 'next-lift', 'finish-lift'],
   note: 'To read it without a gauge, time 100 ft: 2.5 mph is 27 seconds.',
+  saidLike: distributorSpeed,
 });

@@ -8,7 +8,12 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'The pace of the slowest: blade, roller or trucks.',
   sources: [commonPractice],
-  cues: ['lay+rate'],
+  cues: [
+    'lay+rate',
+    'pace|rate|production ton hour -truck -haul -roll',
+    'pace #mass -roll',
+    'how-many+ton hour lay|place|put|down|did|do|run -truck -haul -roll -need',
+  ],
   roles: { after: ['lay', 'hour'], before: ['lay', 'place', 'at'] },
   bare: false,
   question: {

@@ -25,6 +25,7 @@ export default quantity({
     'run #mass #price',
     'run #mass at+#number',
     'mix price',
+    'mix+cost|bill|price ?what',
   ],
   roles: { before: ['mix'] },
   setting: ['cost'],

@@ -1,4 +1,5 @@
 import { commonPractice, quantity } from '../shapes.ts';
+import patchLength from './patch-length.ts';
 
 export default quantity({
   id: 'placed-length',
@@ -12,4 +13,5 @@ export default quantity({
   setting: ['done', 'first', 'laid'],
   bare: false,
   plausible: { min: { number: 1, unit: 'ft' }, max: { number: 10, unit: 'mi' } },
+  saidLike: patchLength,
 });

@@ -1,4 +1,5 @@
 import { commonPractice, quantity } from '../shapes.ts';
+import premixMass from './premix-mass.ts';
 
 export default quantity({
   id: 'placed-mass',
@@ -24,4 +25,5 @@ export default quantity({
     ],
   },
   plausible: { min: { number: 0.1, unit: 'ton' }, max: { number: 20000, unit: 'ton' } },
+  saidLike: premixMass,
 });

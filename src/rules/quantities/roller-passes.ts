@@ -19,6 +19,7 @@ export default quantity({
     'how-many trip roll|roller|rolled',
     'trip across|drum|roller|coverage -truck -haul',
     'pass drum|roller coverage',
+    'pass coverage -blade -grader',
   ],
   roles: { after: ['trip', 'pass'], before: ['trip'] },
   bare: { us: '1', metric: '1' },

@@ -1,5 +1,6 @@
 import { quantity } from '../shapes.ts';
 import { navyBasic } from '../sources-craft.ts';
+import distributorSpeed from './distributor-speed.ts';
 
 export default quantity({
   id: 'roller-speed',
@@ -20,4 +21,5 @@ export default quantity({
   asks: 'How fast should the roller go?',
   beside: ['rolling-time'],
   usedAt: ['roll-lift', 'final-roll'],
+  saidLike: distributorSpeed,
 });

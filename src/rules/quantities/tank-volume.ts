@@ -1,4 +1,5 @@
 import { commonPractice, quantity } from '../shapes.ts';
+import tackVolume from './tack-volume.ts';
 
 export default quantity({
   id: 'tank-volume',
@@ -27,4 +28,5 @@ export default quantity({
   plausible: { min: { number: 1, unit: 'gal' }, max: { number: 8000, unit: 'gal' } },
   beside: ['tack-run-length', 'tank-time'],
   usedAt: ['tack'],
+  saidLike: tackVolume,
 });

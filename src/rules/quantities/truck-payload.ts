@@ -1,5 +1,6 @@
 import { commonPractice, quantity } from '../shapes.ts';
 import { federalWeights } from '../sources-craft.ts';
+import premixMass from './premix-mass.ts';
 
 export default quantity({
   id: 'truck-payload',
@@ -22,4 +23,5 @@ export default quantity({
   plausible: { min: { number: 0.5, unit: 'ton' }, max: { number: 35, unit: 'ton' } },
   note: 'The ticket decides.',
   caution: 'Loads within legal and posted weight; a posted limit is the whole truck.',
+  saidLike: premixMass,
 });

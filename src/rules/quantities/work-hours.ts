@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'tenth', metric: 'tenth' },
   because: 'From set-up to signs down: the crew is paid for all of it.',
   sources: [commonPractice],
-  roles: { after: ['work', 'each', 'night', 'daylight'], before: ['work', 'day', 'shift', 'night', 'daylight'] },
+  roles: { after: ['work', 'night', 'daylight'], before: ['work', 'day', 'shift', 'night', 'daylight'] },
   bare: false,
   question: {
     text: 'How many hours?',
