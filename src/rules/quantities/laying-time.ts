@@ -10,7 +10,7 @@ export default quantity({
   sources: [geometry],
   cues: [
     'hour|minute lay|place|put|down|get|do|run #mass #output',
-    'how-far|how+long lay|place|put|down|get|do|take #mass #output',
+    'how-far|how+long lay|place|put|down|get|do|need #mass #output',
     'time lay|place|put|down|do #mass #output',
     'how-many+hour|minute lay|place|put|down #mass -roll -rolled',
     'how+long lay|place #mass -roll -rolled -temperature',
