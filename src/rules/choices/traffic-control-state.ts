@@ -29,7 +29,7 @@ export default choice({
         'still|while set+out|up sign|cone',
         'flagger|sign|cone not+here|up|out|set|there',
         'before flagger|sign|cone set|up|out|here|ready|place -what',
-        'mix|work|start|cut|sweep before flagger|sign|cone',
+        'mix|work|start|cut|sweep before+flagger|sign|cone',
         'start|begin|cut|work|sweep while flagger|sign|cone',
         'want start|begin|work while|before flagger|sign|cone',
       ],

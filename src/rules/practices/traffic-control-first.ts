@@ -11,7 +11,7 @@ export default practice({
   cues: [
     'sign|cone|flagger|control after start|begin|cut|dig|sweep|lay',
     'skip|forget sign|cone|control -why',
-    'start|work|begin|unload|sweep|tack|measure before sign|control|flagger|cone',
+    'start|work|begin|unload|sweep|tack|measure before+sign|control|flagger|cone',
     'sign|control|flagger before start|work -speed @check',
     'traffic+control first',
     'without sign|control|cone @check',

@@ -9,11 +9,11 @@ export default quantity({
   because: 'All the trips over a stretch must be done before it is cold.',
   sources: [geometry],
   cues: [
-    'how-far ahead roller',
+    'how-far ahead|ahead-of roller',
     'how-far lay roller',
     'how-many lay before roll|roller|rolled',
     'hot+section',
-    'stay+ahead|run+ahead roller',
+    'stay+ahead|ahead-of roller', 'run+ahead|ahead-of roller',
   ],
   bare: false,
   plausible: { min: { number: 3, unit: 'ft' }, max: { number: 5, unit: 'mi' } },

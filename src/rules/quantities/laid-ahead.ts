@@ -8,8 +8,8 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'What lies unrolled is cooling.',
   sources: [commonPractice],
-  roles: { after: ['ahead'], before: ['ahead', 'laid'] },
-  setting: ['ahead'],
+  roles: { after: ['ahead', 'ahead-of'], before: ['ahead', 'ahead-of', 'laid'] },
+  setting: ['ahead', 'ahead-of'],
   bare: false,
   question: {
     text: 'How far is the lift laid ahead of the roller?',
