@@ -11,7 +11,11 @@ export default limit({
   breaks: 'caution',
   because: 'What lies unrolled is cooling; past a few hundred feet its near end is cold before the drum comes.',
   sources: [commonPractice],
-  cues: ['ahead|ahead-of roller #length @check', 'lay #length ahead|ahead-of|before roller|roll|rolled @check', 'check+far ahead|ahead-of roller'],
+  cues: [
+    'ahead|ahead-of roller #length @check',
+    'lay #length ahead|ahead-of|before roller|roll|rolled @check',
+    'check+far ahead|ahead-of roller',
+  ],
   text: {
     ok: '{on} ahead of the roller is within the {limit} that can be rolled hot, by the estimate.',
     caution: '{on} ahead of the roller is more than the {limit} that can be rolled hot, by the estimate.',
