@@ -1,6 +1,6 @@
 import { restsOn } from '../calc/solve.ts';
 import { choiceOf } from '../rules/knowledge.ts';
-import type { PracticeRecord } from '../rules/shapes.ts';
+import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
 import { withAdded } from './added.ts';
 import { isBesideThePoint } from './beside-the-point.ts';
 import { askFor, askNeed, askWhat } from './clarify.ts';
@@ -11,6 +11,7 @@ import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
 import { type Goal, goalText } from './goal.ts';
 import { ignoredIn } from './ignored.ts';
+import { readJob } from './job.ts';
 import { judgedBeside, unjudgedOn } from './judged-beside.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
 import { lookAlike } from './look-alike.ts';
@@ -91,6 +92,12 @@ const isNarrowed = ({ understood }: Scene, { when = [], cases = [] }: PracticeRe
     understood.fresh.some(({ quantity }) => quantity === choice.id),
   );
 
+/** "It's a banked curve though", after a rule was asked about: what it says there is told, whatever is still open. */
+const isToldMore = (scene: Scene, rule: LimitRecord | PracticeRecord): boolean =>
+  rule.kind === 'practice' &&
+  readJob(scene.request.job)?.goal === goalText({ kind: rule.kind, id: rule.id }) &&
+  isNarrowed(scene, rule);
+
 /** What has a reason of its own: a rule, or a quantity with its figure. */
 export const hasReason = ({ kind }: Goal): boolean => kind === 'limit' || kind === 'practice' || kind === 'quantity';
 
@@ -147,7 +154,7 @@ function verdictReply(scene: Scene, id: string): Reply {
   const rule = judgedBeside(scene, named) ?? named;
   const verdict = verdictOf(rule, scene.voice);
   const open =
-    verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check')
+    verdict.status === 'cannot-tell' && !scene.understood.sentence.places.has('@check') && !isToldMore(scene, rule)
       ? askNeed(scene, rule, verdict.needs)
       : undefined;
   const about =

@@ -4,6 +4,7 @@ import { type Engine, soughtBy } from './engine.ts';
 import { corrected, type Fact, factOf, merge } from './facts.ts';
 import type { Without } from './fitting.ts';
 import { type Goal, goalText } from './goal.ts';
+import { insteadOf } from './instead-of.ts';
 import type { Job, UnitSystem } from './reply.ts';
 import type { Context } from './role-context.ts';
 import { added, boundFor, meantBy } from './roles-taken.ts';
@@ -78,7 +79,10 @@ export function takerOf(engine: Engine, sentence: Sentence, { question, past, ke
   const takeFor = (goal: Goal | undefined, cue: Cue | undefined, on: string | undefined, without?: Without): Taken => {
     const { bound, unbound, weight } = boundFor(figured, inLightOf(goal, cue, on, without));
     const roles = bound.map(({ typed: figure, record, told }) => ({ figure, quantity: record.id, told }));
-    const typed = [...added(bound).map((each) => factOf(each, turn)), ...liftsSaid(sentence, lifts, turn)];
+    const typed = insteadOf(engine.knowledge, sentence, [
+      ...added(bound).map((each) => factOf(each, turn)),
+      ...liftsSaid(sentence, lifts, turn),
+    ]);
     if (isAssigned)
       return {
         told: new Set(typed.map(({ quantity }) => quantity)),

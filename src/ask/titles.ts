@@ -194,6 +194,8 @@ export function titleAsked({ tokens, places, small }: Sentence, titles: Titles):
   const from = places.get('what')?.at(-1);
   if (from === undefined) return undefined;
   const rest = tokens.slice(from + 1);
+  // "What's a lift" asks what it is.
+  if (rest[0]?.kind === 'word' && (rest[0].head === 'a' || rest[0].head === 'an')) return undefined;
   if (rest.some((token) => token.kind === 'word' && doers.has(token.head))) return undefined;
   const end = rest.findIndex(
     ({ kind }, at) => kind === 'mark' && rest.slice(at).every((token) => token.kind === 'mark'),

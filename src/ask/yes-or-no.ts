@@ -1,5 +1,5 @@
 import type { Token } from './token.ts';
-import { doingHeads, objectHeads } from './wording/asking.ts';
+import { doingHeads, leavingOut, objectHeads, peopleHeads, sayingHeads } from './wording/asking.ts';
 
 const opens = new Set([
   'is',
@@ -45,6 +45,7 @@ export function isYesOrNo(
       (places.get('check')![0] ?? 0) < (places.get('what') ?? places.get('how'))![0]!
     );
   if (isTagged(tokens) && !asking.some((word) => places.has(word))) return true;
+  if (isTold(places)) return true;
   if (asksToDo(tokens) || (turnsRound(tokens) && !asking.some((word) => places.has(word)))) return true;
   const [first] = tokens.filter((token) => token.kind === 'word').slice(isFiller && isOpening(tokens, places) ? 1 : 0);
   return first?.kind === 'word' && opens.has(first.head) && (small.has(first.head) || opens.has(first.head));
@@ -106,6 +107,15 @@ function isOpening(tokens: readonly Token[], places: ReadonlyMap<string, number[
     ) &&
     !tokens.some((token) => token.kind === 'mark' && token.text === '?')
   );
+}
+
+/** "Boss says forget the signs": what somebody else would have left out is put to be judged. */
+function isTold(places: ReadonlyMap<string, readonly number[]>): boolean {
+  if (asking.some((word) => places.has(word))) return false;
+  const first = (words: ReadonlySet<string>): number =>
+    Math.min(...[...words].flatMap((word) => places.get(word)?.[0] ?? []));
+  const [who, says, out] = [peopleHeads, sayingHeads, leavingOut].map(first) as [number, number, number];
+  return who < says && says < out && out < Number.POSITIVE_INFINITY;
 }
 
 /**

@@ -22,6 +22,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly summed?: readonly string[];
   /** What a figure of this kind is of when nothing tells: the patch itself. */
   readonly plain?: true;
+  /** What a figure is of instead, where words tell that it is no figure of the patch: "right lane closed, 12 ft". */
+  readonly insteadOf?: { readonly of: readonly QuantityRecord[]; readonly cues: readonly string[] };
   /** Words that stand for a figure: "no waste", "undiluted", "both wheel paths", "per ton". */
   readonly saidAs?: readonly (Figure<D> & { readonly cues: readonly string[] })[];
   /** How "1:1" and "6:1" are read: the first part's share in the whole (alike only: else which part is which must be asked), or so many to one. */

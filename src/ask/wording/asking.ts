@@ -53,3 +53,20 @@ export const objectHeads: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+
+/** Who has a say on the job, or is told what to do. */
+export const peopleHeads: ReadonlySet<string> = new Set(
+  'boss foreman super superintendent supervisor inspector engineer office operator driver kid guy guys crew buddy he she they contractor county'.split(
+    ' ',
+  ),
+);
+
+/** What they do who would have it so. */
+export const sayingHeads: ReadonlySet<string> = new Set(
+  'say says said want wants wanted told tells figures thinks claims swears insists'.split(' '),
+);
+
+/** What they would have left out. */
+export const leavingOut: ReadonlySet<string> = new Set(
+  "forget skip leave without dont don't never no not bother".split(' '),
+);

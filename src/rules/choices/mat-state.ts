@@ -14,6 +14,8 @@ export default choice({
       id: 'not-rolled',
       title: 'not rolled',
       cues: [
+        'forget|skip|without|no|leave roll|rolled|roller traffic|car|open|through',
+        'traffic|car pack|compact|roll it|in|down forget|skip|leave|no|not|without',
         'open|traffic|car|let not+rolled|roll',
         'open|traffic unrolled',
         'skip roll|rolled open|traffic',

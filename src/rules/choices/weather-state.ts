@@ -32,7 +32,7 @@ export default choice({
       title: 'raining',
       cues: [
         'raining -if -when -no -not',
-        'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -hit -got -wash -tack',
+        'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -hit -got -wash -tack -stand|stands|sit|sits|puddle|pond|drain|run|runs',
         'drizzle|sprinkle|pour',
         'in|through+rain',
         'rain fall',

@@ -1,4 +1,6 @@
 import { commonPractice, quantity } from '../shapes.ts';
+import patchLength from './patch-length.ts';
+import patchWidth from './patch-width.ts';
 
 export default quantity({
   id: 'offset',
@@ -15,6 +17,13 @@ export default quantity({
     before: ['offset', 'shift', 'shoulder', 'lane', 'width', 'taper'],
   },
   setting: ['l', 'taper', 'shoulder', 'closure', 'closed', 'shift', 'merge', 'offset'],
+  insteadOf: {
+    of: [patchWidth, patchLength],
+    cues: [
+      'closed|closure|close|shut lane|shoulder -patch -mix -ton -deep -thick -tack -lift -premix -#mass -#volume',
+      'close+off lane|shoulder -patch -mix -ton -deep -thick -tack -lift -premix -#mass -#volume',
+    ],
+  },
   bare: { us: 'ft', metric: 'm' },
   question: {
     text: 'How wide is the lane or the shoulder that is closed?',

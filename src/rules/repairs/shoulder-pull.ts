@@ -8,7 +8,13 @@ export default repair({
   title: 'pull the shoulder',
   because: 'A shoulder level with the edge holds the edge up, and lets a wheel that strayed come back.',
   sources: [safetyEdge('drop-offs'), manual('6H.26'), commonPractice],
-  cues: ['how|what pull shoulder', 'how|what shoulder+pull', 'blade shoulder up how'],
+  cues: [
+    'ditch+side|shoulder high|higher than|above road|mix|lane',
+    'shoulder|ditch|edge hold|trap|dam water|rain road|lane|mix',
+    'how|what pull shoulder',
+    'how|what shoulder+pull',
+    'blade shoulder up how',
+  ],
   named: ['pull+shoulder', 'shoulder+pull'],
   how: [
     'Blade shoulder material up to the edge; where there is none left, haul some in.',
