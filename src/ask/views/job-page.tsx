@@ -35,10 +35,14 @@ export function jobPage({ patches, version, dress }: Props): string {
         ) : (
           <>
             <p class="hint">{words.print}</p>
+            <Blanks named="head" blanks={words.head} />
             {told.map((patch) => (
               <PatchSheet patch={patch} several={told.length > 1} />
             ))}
-            <Record />
+            <section>
+              <h2>{words.record}</h2>
+              <Blanks named="record" blanks={words.blanks} />
+            </section>
             <p>
               <b>{words.agency}</b> {words.version(version)}
             </p>
@@ -58,13 +62,13 @@ function PatchSheet({ patch, several }: { readonly patch: SheetPatch; readonly s
       </p>
       <Figures patch={patch} />
       <Cautions cautions={patch.cautions} />
+      <Lines heading={words.assumed} lines={patch.assumed.map(({ text }) => ['', capital(text)])} />
       <Lines
         heading={words.rules}
         lines={patch.checks.map(({ status, text }) => [en.status[status], withoutOutcome(text, status)])}
       />
       <Layout places={patch.layout} load={patch.carried} name={`sheet-${patch.label}`} />
       <Steps patch={patch} />
-      <Lines heading={words.assumed} lines={patch.assumed.map(({ text }) => ['', capital(text)])} />
       <Lines heading={words.open} lines={patch.open.map((text) => ['', text])} />
       <section class="sources">
         <h3>{words.sources}</h3>
@@ -74,28 +78,27 @@ function PatchSheet({ patch, several }: { readonly patch: SheetPatch; readonly s
   );
 }
 
+/** What to order first, then what is laid, in the order of the work. */
 function Figures({ patch }: { readonly patch: SheetPatch }) {
   return (
-    <table class="rows figures">
-      <tbody>
-        {patch.parts.map(({ heading, values }) =>
-          values.map((value, at) => (
-            <tr>
-              {at === 0 && (
-                <th scope="rowgroup" rowspan={values.length}>
-                  {heading}
-                </th>
-              )}
-              <td>{capital(titleOf(value.quantity))}</td>
-              <td>
-                <b>{value.text}</b>
-                {rangeOf(value) && <span class="range"> ({rangeOf(value)})</span>}
-              </td>
-            </tr>
-          )),
-        )}
-      </tbody>
-    </table>
+    <div class="figures">
+      {patch.parts.map(({ heading, values }) => (
+        <table class="rows">
+          <caption>{heading}</caption>
+          <tbody>
+            {values.map((value) => (
+              <tr>
+                <th scope="row">{capital(titleOf(value.quantity))}</th>
+                <td>
+                  <b>{value.text}</b>
+                  {rangeOf(value) && <span class="range"> ({rangeOf(value)})</span>}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ))}
+    </div>
   );
 }
 
@@ -133,7 +136,13 @@ function Steps({ patch }: { readonly patch: SheetPatch }) {
             <label class="tick">
               <input type="checkbox" />
               <span>
-                <b>{title}.</b> {text} {checks.join(' ')}
+                <b>{title}.</b> {text}
+                {checks.map((check) => (
+                  <>
+                    {' '}
+                    <span class="check">{check}</span>
+                  </>
+                ))}
               </span>
             </label>
             <Cautions cautions={cautions} />
@@ -145,20 +154,17 @@ function Steps({ patch }: { readonly patch: SheetPatch }) {
 }
 
 /** Lines to be filled in with a pencil. */
-function Record() {
+function Blanks({ named, blanks }: { readonly named: string; readonly blanks: readonly string[] }) {
   return (
-    <section class="record">
-      <h2>{words.record}</h2>
-      <table class="rows">
-        <tbody>
-          {words.blanks.map((blank) => (
-            <tr>
-              <th scope="row">{blank}</th>
-              <td class="blank" />
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <table class={`rows blanks ${named}`}>
+      <tbody>
+        {blanks.map((blank) => (
+          <tr>
+            <th scope="row">{blank}</th>
+            <td class="blank" />
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }

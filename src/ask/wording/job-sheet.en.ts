@@ -23,11 +23,8 @@ export const jobSheet = {
   open: 'Not told yet, so not on this sheet',
   sources: 'Sources',
   record: 'For the record',
+  head: ['Job and road', 'Station or milepost', 'Date', 'Crew and lead hand'],
   blanks: [
-    'Job and road',
-    'Station or milepost',
-    'Date',
-    'Crew and lead hand',
     'Air and surface temperature',
     'Tickets and tons laid',
     'Tack used, stick before and after',

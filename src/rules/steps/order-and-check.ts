@@ -13,7 +13,7 @@ export default step({
     osha('601(b)(14), vehicles checked at the start of each shift'),
     navyBasic('ch. 11, rollers'),
   ],
-  text: 'Order [[{premix-order} of mix, {truck-count} loads|the mix]][[ and {tack-volume} of tack]], say hot or cold, and when the first truck is due. Look at the weather for the whole day. Go over every machine the day before, and again at the start of the shift.',
+  text: 'Order [[{premix-order} of mix, {order-loads} loads|the mix]][[ and {tack-volume} of tack]], say hot or cold, and when the first truck is due. Look at the weather for the whole day. Go over every machine the day before, and again at the start of the shift.',
   checks: [
     'Grader: edge straight and tight, tires equal, circle not slack, float, steering, brakes, lights, mirrors, backing alarm.',
     'Roller: belt, roll bar, brakes, backing alarm; drums clean, water full, spray and scrapers working.',
