@@ -2,6 +2,7 @@ import type { Dimension } from '../calc/dimension.ts';
 import type { Expression } from '../calc/expression.ts';
 import type { Rounding } from '../calc/rounding.ts';
 import type { Unit, UnitOf } from '../calc/units.ts';
+import { unset } from './quantity-fields.ts';
 import type { Base, Figure } from './shapes-base.ts';
 
 export type { Base, Figure } from './shapes-base.ts';
@@ -260,9 +261,11 @@ export interface ChoiceTable extends Base {
 }
 
 export type RuleRecord = QuantityRecord | ChoiceRecord | RelationRecord | LimitRecord | PracticeRecord | TableRecord;
+const everyField: Readonly<Record<keyof QuantityRecord, undefined>> = unset;
+
 /** A quantity: something with a figure. */
 export function quantity<const D extends Dimension>(record: Omit<QuantityRecord<D>, 'kind'>): QuantityRecord<D> {
-  return { kind: 'quantity', ...record };
+  return { ...everyField, kind: 'quantity', ...record } as QuantityRecord<D>;
 }
 /** A fact with a few possible words. */
 export const choice = (record: Omit<ChoiceRecord, 'kind'>): ChoiceRecord => ({ kind: 'choice', ...record });
