@@ -116,15 +116,17 @@ function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
 /** Options said by their own titles: alone, where the choice was asked for, or after the title of the choice. */
 function byTitle({ records }: Knowledge, question: string, asked: string | undefined): OptionsHeard['named'] {
   const text = question.trim().toLowerCase();
-  return records.choices.flatMap((choice) => {
-    if (choice.id !== asked && !text.includes(choice.title)) return [];
+  const named: { choice: ChoiceRecord; option: ChoiceOption }[] = [];
+  for (const choice of records.choices) {
+    if (choice.id !== asked && !text.includes(choice.title)) continue;
     const option = choice.options.find(
       ({ title }) =>
         (choice.id === asked && text === title.toLowerCase()) ||
         text.includes(`${choice.title} ${title}`.toLowerCase()),
     );
-    return option ? [{ choice, option }] : [];
-  });
+    if (option) named.push({ choice, option });
+  }
+  return named;
 }
 
 const settledByUnit = new WeakMap<Knowledge['choices'], readonly ChoiceRecord[]>();

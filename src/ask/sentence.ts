@@ -112,12 +112,13 @@ const isMany = /[^s]s$/;
 /** Words read into heads; an alias of several words becomes one token. */
 function joinPhrases(items: readonly Item[], vocabulary: Vocabulary): Token[] {
   const tokens: Token[] = [];
+  const words = items.map((item) => (item.kind === 'word' ? item.text : undefined));
   for (let i = 0; i < items.length; i++) {
     const item = items[i]!;
     if (item.kind === 'figure') tokens.push({ kind: 'figure', figure: item, at: item.at });
     else if (item.kind !== 'word') tokens.push({ kind: item.kind, text: item.text, at: item.at });
     else {
-      const phrase = vocabulary.phrase(run(items, i), 0);
+      const phrase = vocabulary.phrase(words, i);
       const last = items[i + (phrase?.length ?? 1) - 1]!;
       const own = isRightThere(items, i) ? 'right-there' : isAlso(items, i) ? 'also' : undefined;
       const head = phrase?.head ?? own ?? vocabulary.head(item.text);
@@ -144,17 +145,4 @@ function isAlso(items: readonly Item[], at: number): boolean {
     before?.kind === 'word' &&
     (next === undefined || (next.kind === 'mark' && next.text !== '?'))
   );
-}
-
-/** Longest alias, in words. */
-const longest = 4;
-
-function run(items: readonly Item[], from: number): string[] {
-  const words: string[] = [];
-  for (let i = from; i < items.length && i < from + longest; i++) {
-    const item = items[i]!;
-    if (item.kind !== 'word') break;
-    words.push(item.text);
-  }
-  return words;
 }

@@ -16,8 +16,6 @@ export interface Viewed {
   readonly step: Step;
   /** What must be so first and is not. */
   readonly unmet: readonly Need[];
-  /** Quantities whose figures stand in it. */
-  readonly figures: readonly string[];
 }
 
 /** Number of lifts of the job, while it is known and no more than a checklist is written out for. */
@@ -30,11 +28,10 @@ export function liftsOf({ solved }: Voice): number | undefined {
 export function viewStep(record: StepRecord, entry: Entry, voice: Voice): Viewed {
   const lifts = liftsOf(voice);
   const fill = filler(entry, voice);
-  const also = (record.also ?? []).filter(({ on }) => isOn(on, entry, lifts, voice)).map(({ text }) => text);
+  const also = alsoSaid(record, entry, voice);
   const needs = record.before ?? [];
   const unmet = needs.filter(({ met }) => holds(met, voice.solved) === false);
   const open = needs.filter(({ met }) => holds(met, voice.solved) === undefined);
-  const templates = [record.text, ...also, ...record.checks];
   const step: Step = {
     id: record.id,
     ...(entry.lift === undefined ? {} : { lift: entry.lift }),
@@ -45,11 +42,20 @@ export function viewStep(record: StepRecord, entry: Entry, voice: Voice): Viewed
     checks: [...[...unmet, ...open].map(({ text }) => text), ...record.checks.map(fill)].filter(Boolean),
     cautions: record.cautions,
   };
-  const figures = [...new Set(templates.flatMap(figuresIn))].filter(
+  return { entry, record, step, unmet };
+}
+
+/** The quantities whose figures stand in a step. */
+export function figuresShown({ record, entry }: Viewed, voice: Voice): string[] {
+  const templates = [record.text, ...alsoSaid(record, entry, voice), ...record.checks];
+  return [...new Set(templates.flatMap(figuresIn))].filter(
     (name) => voice.solved.has(name) && voice.knowledge.quantities.has(name),
   );
-  return { entry, record, step, unmet, figures };
 }
+
+/** What a step says besides on this occasion. */
+const alsoSaid = (record: StepRecord, entry: Entry, voice: Voice): string[] =>
+  (record.also ?? []).filter(({ on }) => isOn(on, entry, liftsOf(voice), voice)).map(({ text }) => text);
 
 /** Fills a template of the work from the job. */
 export function filler({ lift }: Entry, voice: Voice): (template: string) => string {

@@ -9,7 +9,7 @@ import type { Check, GivenFact, Reply, Span } from './reply.ts';
 import { rulesNamed } from './rules-named.ts';
 import type { Scene } from './scene.ts';
 import type { LiftSaid, Said } from './step-stage.ts';
-import { filler, type Viewed, viewStep } from './step-view.ts';
+import { figuresShown, filler, type Viewed, viewStep } from './step-view.ts';
 import { en } from './wording/en.ts';
 import { assumedBy } from './working.ts';
 
@@ -59,7 +59,7 @@ export function told(
 /** What every reply about steps has, its text aside. */
 export function body({ scene, said, lift }: Asked, views: readonly Viewed[], named?: readonly Check[]): Reply {
   const { voice, understood, engine } = scene;
-  const figures = [...new Set(views.flatMap((shown) => shown.figures))];
+  const figures = [...new Set(views.flatMap((shown) => figuresShown(shown, voice)))];
   const rests = restsOn(voice.solved, figures);
   const used: Span[] = lift ? [lift.from] : [];
   const stage: GivenFact[] = said ? [{ quantity: 'stage', choice: said.step }] : [];

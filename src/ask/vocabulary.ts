@@ -4,9 +4,9 @@ export interface Vocabulary {
   readonly head: (word: string) => string;
   /** True for a word that some record or list knows. */
   readonly isKnown: (word: string) => boolean;
-  /** The head that starts at `words[at]` and how many words it takes, for aliases of several words. */
+  /** The head that starts at `words[at]` and how many words it takes, for aliases of several words; what is no word parts them. */
   readonly phrase: (
-    words: readonly string[],
+    words: readonly (string | undefined)[],
     at: number,
   ) => { readonly head: string; readonly length: number } | undefined;
   /** What can be kept of it. Throws RangeError for a word that holds a sign of the text it is kept in. */
@@ -24,6 +24,8 @@ export function headOf(heads: Readonly<Record<string, readonly string[]>>): (wor
   return (word) => (Object.hasOwn(heads, word) ? word : ((known ?? learn()).get(word) ?? word));
 }
 
+/** Longest alias that is listened for, in words. */
+const longest = 4;
 /** Words this long may have one slip; shorter ones must be typed as they are. */
 const sure = 5;
 const endings = [/s$/, /es$/, /ing$/, /ed$/, /d$/];
@@ -59,7 +61,8 @@ export function vocabularyOf(
     isKnown: (word) => known.has(word),
     phrase: (words, at) => {
       for (const { words: wanted, head } of phrases(words[at]!)) {
-        if (wanted.every((word, i) => words[at + i] === word)) return { head, length: wanted.length };
+        if (wanted.length <= longest && wanted.every((word, i) => words[at + i] === word))
+          return { head, length: wanted.length };
       }
       return undefined;
     },

@@ -26,7 +26,10 @@ export function sayFigure(base: number, unit: Unit, options: WordingOptions = {}
   const number = fromBase(base, unit);
   const parts = options.feetInches && unit === 'ft' ? feetAndInches(number, options) : undefined;
   if (parts) return (number < 0 ? '-' : '') + sayFeetAndInches(parts, language);
-  return phrase([numeralOf(number, unit, options)], unit, language);
+  const { text, exact, about } = numeralOf(number, unit, options);
+  const figure = withUnit(local(text, language), unit, language);
+  const said = about ? language.about(figure) : figure;
+  return exact === undefined ? said : language.beside(said, withUnit(local(exact, language), unit, language));
 }
 
 /** A range in words: `42.0 to 48.0 tons`; ends that come out alike are said once. Throws RangeError when `low` is above `high`. */
@@ -37,15 +40,15 @@ export function sayRange(low: number, high: number, unit: Unit, options: Wording
     const [one, other] = [sayFigure(low, unit, options), sayFigure(high, unit, options)];
     return one === other ? one : language.range(one, other);
   }
-  return phrase(
+  return sayEnds(
     [low, high].map((base) => numeralOf(fromBase(base, unit), unit, options)),
     unit,
     language,
   );
 }
 
-/** One figure, or the two ends of a range, with unit and decimal beside it. */
-function phrase(numerals: readonly Numeral[], unit: Unit, language: FigureWords): string {
+/** The two ends of a range, with unit and decimals beside them. */
+function sayEnds(numerals: readonly Numeral[], unit: Unit, language: FigureWords): string {
   const join = (of: (numeral: Numeral) => string): string => {
     const texts = [...new Set(numerals.map((numeral) => local(of(numeral), language)))];
     return withUnit(texts.reduce(language.range), unit, language);

@@ -1,5 +1,5 @@
 import type { Figure } from '../../calc/read/reading.ts';
-import { type Cue, isHeard, readCue } from '../cue.ts';
+import { cueIndex, heardIn } from '../cue-index.ts';
 import type { Engine } from '../engine.ts';
 import type { Span } from '../reply.ts';
 import type { Sentence } from '../sentence.ts';
@@ -16,10 +16,8 @@ import {
 
 export type TalkCommand = keyof typeof talkCues;
 
-const cues: readonly (readonly [TalkCommand, readonly Cue[]])[] = Object.entries(talkCues).map(([command, lines]) => [
-  command as TalkCommand,
-  lines.map((line) => readCue(line)),
-]);
+const commands = Object.keys(talkCues) as TalkCommand[];
+const index = cueIndex(() => commands.flatMap((command) => talkCues[command].map((text) => ({ text, of: command }))));
 
 /** What a sentence says of the job book. */
 export interface HeardOfBook {
@@ -38,7 +36,8 @@ export interface HeardOfBook {
 export function heardOfBook(sentence: Sentence, engine: Engine): HeardOfBook {
   const [label, ...others] = labelsIn(sentence, engine);
   const places = label ? new Map([...sentence.places, ['#label', [-1]]]) : sentence.places;
-  const command = cues.find(([, lines]) => lines.some((cue) => isHeard(cue, { ...sentence, places })))?.[0];
+  const said = new Set(heardIn(index, { places, after: sentence.after }).map(({ of }) => of));
+  const command = commands.find((each) => said.has(each));
   const progress = progressIn(sentence);
   const daysBack = dayWords.find(([word]) => sentence.places.has(word))?.[1] ?? 0;
   return {

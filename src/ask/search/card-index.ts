@@ -21,11 +21,11 @@ export interface CardIndex {
   readonly nearest: (word: string) => string | undefined;
 }
 
-/** The words of a title or of a way of asking, each with its weight, and their weight together. */
+/** The words of a title or of a way of asking by their numbers, and their weight together. */
 interface Phrase {
   /** Less than 1 for a single word that many cards speak of: alone it asks for none of them, but for the card on the word. */
   readonly tells: number;
-  readonly words: readonly (readonly [word: string, weight: number])[];
+  readonly words: readonly number[];
   readonly weight: number;
 }
 
@@ -60,11 +60,21 @@ export function cardIndexOf(cards: readonly (readonly [string, readonly string[]
     processTerm: (term) => term,
   });
   search.addAll(cards.map(([id, [title, ...asks]]) => ({ id, title, asks: asks.join(' ') })));
-  const weight = weightsOf(cards.map(([, phrases]) => phrases.flatMap((phrase) => phrase.split(' '))));
+  const { numbers, weights } = wordsOf(cards.map(([, phrases]) => phrases.flatMap((phrase) => phrase.split(' '))));
+  const weight = (word: string): number => weights[numbers.get(word) ?? -1] ?? 0;
   const rarest = Math.log2(1 + cards.length);
   const unknown = (word: string): number => rarest * (isSpokenOf(word) ? strange.spokenOf : strange.foreign);
   const phrases = new Map(
-    cards.map(([id, lines]) => [id, lines.map((line) => phraseOf(line, weight, id.startsWith('term-')))]),
+    cards.map(([id, lines]) => [
+      id,
+      lines.map((line) =>
+        phraseOf(
+          line.split(' ').map((word) => numbers.get(word)!),
+          weights,
+          id.startsWith('term-'),
+        ),
+      ),
+    ]),
   );
 
   const find = (terms: readonly Term[]): Found[] => {
@@ -75,9 +85,15 @@ export function cardIndexOf(cards: readonly (readonly [string, readonly string[]
     const all = weigh(words);
     const results = search.search({ combineWith: 'OR', queries: [...words] }, { boost }).slice(0, close);
     const top = results[0]?.score ?? 1;
+    const isSaid = new Uint8Array(weights.length);
+    for (const word of words) {
+      const number = numbers.get(word);
+      if (number !== undefined) isSaid[number] = 1;
+    }
     return results
       .map(({ id, score, queryTerms }) => {
-        const alike = Math.max(...phrases.get(id)!.map((phrase) => likeness(phrase, words, all)));
+        let alike = 0;
+        for (const phrase of phrases.get(id)!) alike = Math.max(alike, likeness(phrase, isSaid, weights, all));
         const share = weigh(queryTerms) / all;
         const heard = terms.filter(({ head, typed }) => queryTerms.includes(head) || queryTerms.includes(typed));
         return {
@@ -96,23 +112,25 @@ export function cardIndexOf(cards: readonly (readonly [string, readonly string[]
   return { find, weight, nearest };
 }
 
-/** Rare words weigh more: one that few cards speak of says much. */
-function weightsOf(cards: readonly (readonly string[])[]): (word: string) => number {
+/** The words of all cards by number, with the weight of each. Rare ones weigh more: one that few cards speak of says much. */
+function wordsOf(cards: readonly (readonly string[])[]): {
+  readonly numbers: ReadonlyMap<string, number>;
+  readonly weights: readonly number[];
+} {
   const spoken = new Map<string, number>();
   for (const words of cards) for (const word of new Set(words)) spoken.set(word, (spoken.get(word) ?? 0) + 1);
-  const weights = new Map([...spoken].map(([word, times]) => [word, Math.log2(1 + cards.length / times)]));
-  return (word) => weights.get(word) ?? 0;
+  const numbers = new Map(Array.from(spoken.keys(), (word, at) => [word, at]));
+  return { numbers, weights: Array.from(spoken.values(), (times) => Math.log2(1 + cards.length / times)) };
 }
 
-function phraseOf(line: string, weight: (word: string) => number, isTerm: boolean): Phrase {
-  const words = line.split(' ').map((word) => [word, weight(word)] as const);
-  const all = words.reduce((sum, [, each]) => sum + each, 0);
+function phraseOf(words: readonly number[], weights: readonly number[], isTerm: boolean): Phrase {
+  const all = words.reduce((sum, word) => sum + weights[word]!, 0);
   return { words, weight: all, tells: isTerm || words.length > 1 ? 1 : Math.min(1, all / telling) };
 }
 
 /** How much of two phrases, by weight, is in both. */
-function likeness(phrase: Phrase, words: ReadonlySet<string>, all: number): number {
+function likeness(phrase: Phrase, isSaid: Uint8Array, weights: readonly number[], all: number): number {
   let both = 0;
-  for (const [word, weight] of phrase.words) if (words.has(word)) both += weight;
+  for (const word of phrase.words) if (isSaid[word] === 1) both += weights[word]!;
   return (phrase.tells * 2 * both) / (phrase.weight + all);
 }
