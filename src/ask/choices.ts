@@ -114,11 +114,10 @@ function isWithin({ within }: ChoiceOption, facts: readonly Fact[]): boolean {
 }
 
 /** Options said by their own titles: alone, where the choice was asked for, or after the title of the choice. */
-function byTitle({ records }: Knowledge, question: string, asked: string | undefined): OptionsHeard['named'] {
+function byTitle(knowledge: Knowledge, question: string, asked: string | undefined): OptionsHeard['named'] {
   const text = question.trim().toLowerCase();
   const named: { choice: ChoiceRecord; option: ChoiceOption }[] = [];
-  for (const choice of records.choices) {
-    if (choice.id !== asked && !text.includes(choice.title)) continue;
+  for (const choice of titledIn(knowledge, text, asked)) {
     const option = choice.options.find(
       ({ title }) =>
         (choice.id === asked && text === title.toLowerCase()) ||
@@ -127,6 +126,32 @@ function byTitle({ records }: Knowledge, question: string, asked: string | undef
     if (option) named.push({ choice, option });
   }
   return named;
+}
+
+/** Letters by which titles are looked for in a text, so that it need not be held against all of them. */
+const opening = 3;
+
+const openingsOf = new WeakMap<readonly ChoiceRecord[], ReadonlyMap<string, readonly ChoiceRecord[]>>();
+
+function byOpening(choices: readonly ChoiceRecord[]): ReadonlyMap<string, readonly ChoiceRecord[]> {
+  const openings = new Map<string, ChoiceRecord[]>();
+  for (const choice of choices) {
+    const letters = choice.title.slice(0, opening);
+    openings.set(letters, [...(openings.get(letters) ?? []), choice]);
+  }
+  return openings;
+}
+
+/** The choices whose title stands in a text, and the one that was asked for, in the order of the records. */
+function titledIn({ records: { choices } }: Knowledge, text: string, asked: string | undefined): ChoiceRecord[] {
+  const openings = openingsOf.get(choices) ?? byOpening(choices);
+  openingsOf.set(choices, openings);
+  const found = new Set<ChoiceRecord>();
+  for (let at = 0; at < text.length; at++)
+    for (const choice of openings.get(text.slice(at, at + opening)) ?? [])
+      if (text.startsWith(choice.title, at)) found.add(choice);
+  if (found.size === 0 && asked === undefined) return [];
+  return choices.filter((choice) => choice.id === asked || found.has(choice));
 }
 
 const settledByUnit = new WeakMap<Knowledge['choices'], readonly ChoiceRecord[]>();

@@ -39,15 +39,22 @@ export function corrected(old: readonly Fact[], fresh: readonly Fact[]): Fact[] 
   );
 }
 
-/** Facts as the solver takes them, in base units. */
-export function knownFrom(facts: readonly Fact[]): Known[] {
-  return facts.map((fact) => {
+/** Facts as the solver takes them, in base units; the same ones for the same facts. */
+export function knownFrom(facts: readonly Fact[]): readonly Known[] {
+  const known = taken.get(facts) ?? inBase(facts);
+  taken.set(facts, known);
+  return known;
+}
+
+const taken = new WeakMap<readonly Fact[], readonly Known[]>();
+
+const inBase = (facts: readonly Fact[]): Known[] =>
+  facts.map((fact) => {
     if ('choice' in fact) return { id: optionFact(fact.quantity, fact.choice), value: 1 };
     const base = (number: number) => toBase(number, fact.unit);
     const { number, low = number, high = number } = fact;
     return { id: fact.quantity, value: base(number), low: base(low), high: base(high) };
   });
-}
 
 /** Facts of the job that an earlier reply sent back; one that no record knows, or of another dimension, is left out. */
 export function factsOfJob({ facts }: Job, { quantities, choices }: Knowledge): Fact[] {

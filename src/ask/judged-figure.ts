@@ -57,10 +57,12 @@ function givenForBound(knowledge: Knowledge, rule: LimitRecord, { fresh, facts }
  * asked: where what is sought rests on the bound that a limit works out, and not on what it judges, the figure is of the bound.
  */
 function withBound({ knowledge, near }: Engine, goal: Goal, taken: Taken): Taken {
-  const { limits, quantities } = knowledge;
+  const { quantities, records } = knowledge;
   const steps = near(goal);
   let now = taken;
-  for (const rule of limits.values()) {
+  const given = new Set(taken.fresh.map(({ quantity }) => quantity));
+  for (const rule of records.limits) {
+    if (!given.has(rule.on.id)) continue;
     const fact = now.fresh.find(({ quantity }) => quantity === rule.on.id);
     if (!fact || steps.has(rule.on.id)) continue;
     const [bound, ...others] = boundsOf(rule).filter(
@@ -68,6 +70,7 @@ function withBound({ knowledge, near }: Engine, goal: Goal, taken: Taken): Taken
     );
     if (bound === undefined || others.length > 0 || now.facts.some(({ quantity }) => quantity === bound)) continue;
     now = moved(now, fact, bound);
+    given.add(bound);
   }
   return now;
 }

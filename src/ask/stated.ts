@@ -53,13 +53,14 @@ export function statedLimit(
   if (goal?.kind !== 'quantity' || sentence.figures.length === 0) return undefined;
   if (!isStatement(sentence) && !sentence.places.has('@check')) return undefined;
   const { quantities, records } = engine.knowledge;
+  const sought = new Set(quantities.get(goal.id)?.standsIn ? soughtBy(engine.knowledge, goal) : [goal.id]);
   const isMeant = (id: string): boolean =>
-    id === goal.id ||
-    (quantities.get(goal.id)?.standsIn === true && soughtBy(engine.knowledge, goal).includes(id)) ||
+    sought.has(id) ||
     (quantities.get(id)?.standsIn === true && soughtBy(engine.knowledge, { kind: 'quantity', id }).includes(goal.id));
   const meant = records.limits.find((rule) => {
+    if (!rule.cues) return false;
     const bounds = boundsOf(rule);
-    if (!rule.cues || ![rule.on.id, ...bounds].some(isMeant)) return false;
+    if (!isMeant(rule.on.id) && !bounds.some(isMeant)) return false;
     const meant: Goal = { kind: 'limit', id: rule.id };
     const taken = take(meant);
     const { told } = taken;

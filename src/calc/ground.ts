@@ -1,9 +1,6 @@
 import type { Known, Solution, Solved } from './fact.ts';
-import { atHand, cost, type Network, Queue, type Reached } from './spread.ts';
+import { atHand, cost, type Network, nowhere, Queue, type Reached } from './spread.ts';
 import { fromKnown, work } from './work.ts';
-
-/** In place of a method: where nothing leads. */
-const nowhere = -3;
 
 /** Facts with all that follows from them, and how each was come by: more facts can be laid over it. */
 export class Ground implements Solution {

@@ -1,5 +1,5 @@
 import type { Known } from './fact.ts';
-import { asked, atHand, cost, type Network, type Reached, spread } from './spread.ts';
+import { asked, atHand, cost, type Network, type Reached, waysTo } from './spread.ts';
 
 /**
  * The figures that would settle `goal` with the least trouble, given what is known, `ease` being the trouble of each
@@ -43,19 +43,16 @@ function source(net: Network, id: string, price: number, method: number): Reache
 
 /** What the cheapest way to `goal` asks for. Undefined when none leads there. */
 function askedFor(net: Network, sources: readonly Reached[], goal: string): string[] | undefined {
-  const way = new Map<string, Reached>();
-  spread(net, sources, (reached) => {
-    way.set(net.ids[reached.place]!, reached);
-    return true;
-  });
-  if (!way.has(goal)) return undefined;
-  const seen = new Set<string>();
-  const walk = (id: string): string[] => {
-    if (seen.has(id)) return [];
-    seen.add(id);
-    const { method } = way.get(id)!;
-    if (method === asked) return [id];
-    return method === atHand ? [] : net.methods[method]!.needs.flatMap(walk);
+  const place = net.places.get(goal);
+  const ways = place === undefined ? undefined : waysTo(net, sources, place);
+  if (place === undefined || !ways) return undefined;
+  const seen = new Set<number>();
+  const walk = (at: number): string[] => {
+    if (seen.has(at)) return [];
+    seen.add(at);
+    const method = ways[at]!;
+    if (method === asked) return [net.ids[at]!];
+    return method === atHand ? [] : net.needs[method]!.flatMap(walk);
   };
-  return walk(goal);
+  return walk(place);
 }

@@ -15,6 +15,8 @@ export interface Network {
   /** Place of the quantity that each method finds, and of those it needs. */
   readonly finds: readonly number[];
   readonly needs: readonly (readonly number[])[];
+  /** How many each method needs. */
+  readonly counts: Uint8Array;
   /** What the step of each method costs, its needs aside; one that needs nothing is never taken. */
   readonly steps: readonly number[];
 }
@@ -45,7 +47,8 @@ export function network(methods: readonly Method[], counted: Iterable<string> = 
     if (needs.length === 0) return Number.POSITIVE_INFINITY;
     return relation.second ? cost.step + cost.secondChoice : cost.step;
   });
-  return { methods, finding, counted: new Set(counted), places, ids, usedBy, finds, needs, steps };
+  const counts = Uint8Array.from(needs, ({ length }) => length);
+  return { methods, finding, counted: new Set(counted), places, ids, usedBy, finds, needs, counts, steps };
 }
 
 /** A way a quantity can be had. */
@@ -61,29 +64,32 @@ export interface Reached {
 export const atHand = -1;
 /** In place of a method: what somebody would have to be asked. */
 export const asked = -2;
+/** In place of a method: where nothing leads. */
+export const nowhere = -3;
 
 /** What a fact costs: figures to ask for, then defaults to assume, then steps. Compared in that order. */
 export const cost = { asking: 1e8, lastResort: 1e6, assuming: 1e4, secondChoice: 50, step: 1 };
 
 /**
- * Spreads outward from what is there, cheapest first, and calls `settle` once for each quantity reached; a way whose
- * `settle` answers false has led nowhere (over the end of a table) and another may still reach the quantity. A method
- * costs what its needs cost together, a step, and more when it is of second choice.
+ * Spreads outward from what is there, cheapest first, as far as the place of a goal: the way that each quantity is reached
+ * by, by its place. Undefined when nothing leads to the goal. A method costs what its needs cost together, a step, and more
+ * when it is of second choice.
  */
-export function spread(net: Network, sources: readonly Reached[], settle: (reached: Reached) => boolean): void {
-  const waiting = Uint8Array.from(net.needs, (needs) => needs.length);
+export function waysTo(net: Network, sources: readonly Reached[], goal: number): Int32Array | undefined {
+  const waiting = net.counts.slice();
   const spent = new Float64Array(net.methods.length);
-  const done = new Uint8Array(net.ids.length);
+  const ways = new Int32Array(net.ids.length).fill(nowhere);
   const queue = new Queue(sources);
   for (let next = queue.take(); next; next = queue.take()) {
-    if (done[next.place] || !settle(next)) continue;
-    done[next.place] = 1;
+    if (ways[next.place] !== nowhere) continue;
+    ways[next.place] = next.method;
+    if (next.place === goal) return ways;
     for (const at of net.usedBy[next.place]!) {
       spent[at]! += next.cost;
-      if (--waiting[at]! > 0 || done[net.finds[at]!]) continue;
-      queue.put({ place: net.finds[at]!, cost: spent[at]! + net.steps[at]!, method: at });
+      if (--waiting[at]! === 0) queue.put({ place: net.finds[at]!, cost: spent[at]! + net.steps[at]!, method: at });
     }
   }
+  return undefined;
 }
 
 /** Cheapest first; then the earlier method, then the earlier quantity: never the order in which facts were given. */

@@ -3,7 +3,22 @@ import { choiceOf, type Knowledge, knownOf, optionFact, saidFact } from './knowl
 import type { QuantityRecord } from './shapes.ts';
 
 /** Facts given, with all that follows from them and from the defaults, but for choices settled otherwise and those `left` open. */
-export function whatFollows(knowledge: Knowledge, facts: readonly Known[], left?: ReadonlySet<string>): Solution {
+export function whatFollows(
+  knowledge: Knowledge,
+  facts: readonly Known[],
+  left: ReadonlySet<string> = nothing,
+): Solution {
+  const before = left.size === 0 ? followed.get(facts) : undefined;
+  if (before?.knowledge === knowledge) return before.solution;
+  const solution = followedAfresh(knowledge, facts, left);
+  if (left.size === 0) followed.set(facts, { knowledge, solution });
+  return solution;
+}
+
+/** What followed from facts before: to find out what a question means the same ones are worked out again and again. */
+const followed = new WeakMap<readonly Known[], { readonly knowledge: Knowledge; readonly solution: Solution }>();
+
+function followedAfresh(knowledge: Knowledge, facts: readonly Known[], left: ReadonlySet<string>): Solution {
   const shifted = shiftedBy(knowledge, facts, left);
   return overlaid(usualOf(knowledge).ground, {
     facts: [...withMarks(facts), ...present(shifted)],
@@ -12,7 +27,7 @@ export function whatFollows(knowledge: Knowledge, facts: readonly Known[], left?
 }
 
 /** What the solver starts from: the facts given, the mark on each that was said, and the defaults but for choices settled otherwise and those `left` open. */
-export function startOf(knowledge: Knowledge, facts: readonly Known[], left?: ReadonlySet<string>): Known[] {
+export function startOf(knowledge: Knowledge, facts: readonly Known[], left = nothing): Known[] {
   const shifted = shiftedBy(knowledge, facts, left);
   const usual = [...usualOf(knowledge).defaults.values()].filter(({ id }) => !shifted.has(id));
   return [...withMarks(facts), ...usual, ...present(shifted)];
@@ -28,7 +43,7 @@ type Shifted = ReadonlyMap<string, Known | undefined>;
 
 const present = (shifted: Shifted): Known[] => [...shifted.values()].filter((fact) => fact !== undefined);
 
-function shiftedBy(knowledge: Knowledge, facts: readonly Known[], left: ReadonlySet<string> = nothing): Shifted {
+function shiftedBy(knowledge: Knowledge, facts: readonly Known[], left: ReadonlySet<string>): Shifted {
   const { defaults, hanging } = usualOf(knowledge);
   const shifted = new Map<string, Known | undefined>();
   for (const id of left) shifted.set(id, undefined);
