@@ -19,6 +19,8 @@ export const unset = {
   summed: undefined,
   plain: undefined,
   saidAs: undefined,
+  saidLike: undefined,
+  insteadOf: undefined,
   parts: undefined,
   shareOf: undefined,
   inGroup: undefined,
