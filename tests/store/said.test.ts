@@ -68,6 +68,12 @@ overBothEngines((_engine, place) => {
     await post(job, { ...formOn(await page(job), 'tell'), text: '8 hours' });
     const html = await page(job);
     // 131.96 + 2 × 120.74 an hour.
+    // 6 × 131.96, by the schedule of the job; an accident comes first here too.
+    const say = async (text: string): Promise<string> =>
+      (await post(job, { ...formOn(await page(job), 'tell'), text })).text();
+    expect(await say('what does a grader 8331 cost for 6 hours')).toContain('$792');
+    expect(await say('Joe is burned by hot asphalt')).toContain('911');
+    expect(await say('tell me a joke')).toContain('Nothing of that is known here');
     for (const said of ['code 8331, $131.96/h', '2 × dump truck', 'Rates of 2025 from FEMA'])
       expect(html).toContain(said);
     const copy = (await post('/job', { text: await page(`${job}/export.csv`) })).headers.get('Content-Location')!;

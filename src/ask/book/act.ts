@@ -1,10 +1,12 @@
 import { jsonIn } from '../../rules/json.ts';
 import { lineOf } from '../../rules/line-of.ts';
+import { emergencyIn } from '../emergency.ts';
 import type { Engine } from '../engine.ts';
 import { emptyJob } from '../job.ts';
 import { longestQuestion } from '../longest.ts';
 import { ratesIn } from '../rates/answer.ts';
 import type { UnitSystem } from '../reply.ts';
+import { isStatement } from '../stated.ts';
 import { understand } from '../understand.ts';
 import { act as words } from '../wording/book-act.en.ts';
 import type { Actor, Done, Field, Refused } from './acting.ts';
@@ -63,8 +65,12 @@ function doing(field: Field, actor: Actor): Done | Refused {
 
 /** Facts of the job where all of it is such; else what is said or asked of its patches. */
 function tellOrAsk(field: Field, actor: Actor): Done | Refused {
+  // Somebody is hurt: that comes before all.
+  const emergency = emergencyIn(field('text').slice(0, longestQuestion), actor.engine, emptyJob);
+  if (emergency) return { changes: [], said: emergency.text.split('\n') };
   const facts = told(field('text'), actor);
-  return 'fault' in facts || facts.said.length > 0 ? (said(field, actor) ?? facts) : facts;
+  if (!('fault' in facts) && facts.said.length === 0) return facts;
+  return said(field, actor) ?? facts;
 }
 
 /** What is said of the job's patches, as it would be said where one asks: "we laid 42 tons on patch 3", "what's left". */
@@ -72,12 +78,12 @@ function said(field: Field, { role, changes, seen, stamp, by, day }: Actor): Don
   const last = field('change').split(' ').filter(Boolean);
   const question = field('text').trim();
   if (question === '' || question.length > longestQuestion) return undefined;
-  const done = saidOnJob({ question }, { role, changes, seen, stamp, by, day, last });
+  const done = saidOnJob({ question }, { role, changes, seen, stamp, by, day, last, any: true });
   if (!done) return undefined;
   const { reply } = done;
-  return reply.kind === 'unknown' || reply.kind === 'clarify'
-    ? { fault: reply.text }
-    : { changes: done.changes, said: reply.text.split('\n') };
+  // What is no question of the job at all is told what may be said here.
+  if (reply.kind === 'unknown' || (reply.kind === 'clarify' && reply.reason === 'no-goal')) return undefined;
+  return reply.kind === 'clarify' ? { fault: reply.text } : { changes: done.changes, said: reply.text.split('\n') };
 }
 
 /**
@@ -106,7 +112,9 @@ function told(text: string, actor: Actor): Done | Refused {
 
 function readPart(part: string, engine: Engine): Record<string, Cell> | undefined {
   const readings = ['', words.costAsked].map((before) => {
-    const { fresh, unbound } = understand(engine, { question: before + part }, emptyJob);
+    const { fresh, unbound, sentence } = understand(engine, { question: before + part }, emptyJob);
+    // What is asked is not told.
+    if (!isStatement(sentence)) return { facts: [], over: 1 };
     const facts = fresh.filter(({ quantity }) => !isOfPatch(engine.knowledge, quantity));
     // A figure without a unit is no price for having been said where a cost is asked.
     const guessed = before === '' ? 0 : facts.filter(({ unitAssumed }) => unitAssumed).length;

@@ -13,6 +13,7 @@ import {
   progressWords,
   talkCues,
 } from '../wording/book-talk.en.ts';
+import { isWhole, type PaceHeard, paceIn } from './pace.ts';
 
 export type TalkCommand = keyof typeof talkCues;
 
@@ -28,6 +29,8 @@ export interface HeardOfBook {
   readonly others: readonly { readonly text: string; readonly at: Span }[];
   /** How many days ago it was, where that is said: "yesterday". */
   readonly daysBack: number;
+  /** Loads against how far they reached, or against what is to go. */
+  readonly pace?: PaceHeard;
   /** "140 ft of 300": how far along a patch it has come. */
   readonly progress?: { readonly to: Figure; readonly of: Figure };
 }
@@ -39,12 +42,14 @@ export function heardOfBook(sentence: Sentence, engine: Engine): HeardOfBook {
   const said = new Set(heardIn(index, { places, after: sentence.after }).map(({ of }) => of));
   const command = commands.find((each) => said.has(each));
   const progress = progressIn(sentence);
+  const pace = paceIn(sentence);
   const daysBack = dayWords.find(([word]) => sentence.places.has(word))?.[1] ?? 0;
   return {
     ...(command ? { command } : {}),
     ...(label ? { label } : {}),
     others,
     daysBack,
+    ...(pace ? { pace } : {}),
     ...(progress ? { progress } : {}),
   };
 }
@@ -121,5 +126,5 @@ const unitOf = (own: Figure, other: Figure): { unit?: NonNullable<Figure['unit']
 };
 
 /** True for a sentence that is about a job book or a patch of it. */
-export const speaksOfJob = ({ command, label, progress }: HeardOfBook): boolean =>
-  command !== undefined || label !== undefined || progress !== undefined;
+export const speaksOfJob = ({ command, label, progress, pace }: HeardOfBook): boolean =>
+  command !== undefined || label !== undefined || progress !== undefined || (pace !== undefined && isWhole(pace));

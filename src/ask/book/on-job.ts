@@ -12,6 +12,7 @@ import { type Book, fold, undoingAll } from './book.ts';
 import { booked, laidOn } from './booked.ts';
 import { type Change, stampAfter } from './change.ts';
 import { heardOfBook, speaksOfJob } from './hear.ts';
+import { ratesOf } from './machine-rates.ts';
 import { engineFor, FileFault } from './reckon.ts';
 import { mayMake, type Role } from './roles.ts';
 import { type Sheet, sheetOf } from './sheet.ts';
@@ -28,6 +29,8 @@ export interface OnJob {
   readonly by?: string | undefined;
   /** The day that lies so many days back: what went down is written under it. */
   readonly day?: ((back: number) => string) | undefined;
+  /** Set where any question is answered, by the rules and the rates of the job. */
+  readonly any?: true;
   /** What was written down last by saying it, for "undo". */
   readonly last?: readonly string[] | undefined;
 }
@@ -59,18 +62,17 @@ export function saidOnJob(request: Request, on: OnJob): SaidOnJob | undefined {
   const talk = jobKnownTo(engine, request.job) ?? emptyJob;
   const { sentence } = understand(engine, request, emptyJob);
   const heard = heardOfBook(sentence, engine);
-  if (!speaksOfJob(heard)) return undefined;
+  if (!on.any && !speaksOfJob(heard)) return undefined;
   const { last = [] } = on;
   const now = fold(on.changes);
   const sheet = sheetOf(now, engine.knowledge);
   const name = [sheet.name ?? words.unnamed, sheet.road].filter(Boolean).join(', ');
-  const say = (text: string, more: Partial<Reply> = {}): Reply => ({
+  const say = (text: string): Reply => ({
     ...blank,
     kind: 'card',
     topic: 'job',
     rules: { version: engine.knowledge.version },
     job: talk,
-    ...more,
     text: `${words.on(name)} ${text}`,
   });
   if (heard.command === 'undo') return takenBack(on, say);
@@ -84,7 +86,11 @@ export function saidOnJob(request: Request, on: OnJob): SaidOnJob | undefined {
   const own = engineFor(engine, sheet.rules);
   const reply = askIn(
     engine,
-    { ...request, ...(own instanceof FileFault || request.agency ? {} : sheet.rules ? { agency: sheet.rules } : {}) },
+    {
+      ...request,
+      ...(own instanceof FileFault || request.agency || !sheet.rules ? {} : { agency: sheet.rules }),
+      ...(request.rates || !ratesOf(sheet) ? {} : { rates: sheet.rates }),
+    },
     { quiz: noQuiz, readings: readingsPart, book: { reply: bookReply } },
     {
       facts: jobFacts(facts),
@@ -93,19 +99,15 @@ export function saidOnJob(request: Request, on: OnJob): SaidOnJob | undefined {
         book === before ? sheet : sheetOf(fold([...on.changes, ...write(book, unstamped(now))]), engine.knowledge),
     },
   );
-  if (reply.topic.startsWith('emergency-')) return undefined;
+  if (reply.topic.startsWith('emergency-')) return on.any ? { reply, changes: [], last } : undefined;
   const next = reply.job.book ?? before;
   const kept = { ...reply, job: ownAgain(reply.job, talk, sheet) };
   // A check of how far the mix reaches asks; the loads are written down by themselves.
   const changes = next === before || heard.progress ? [] : write(next);
   if (!changes.every((change) => mayMake(on.role, change)))
-    return {
-      reply: say(words.mayNot(on.role), { kind: 'unknown', topic: 'out-of-scope', reason: 'out-of-scope' }),
-      changes: [],
-      last,
-    };
+    return { reply: say(words.mayNot(on.role)), changes: [], last };
   const day = changes.find(({ set }) => typeof set.day === 'string')?.set.day;
-  const lines = [`${words.on(name)} ${reply.text}`];
+  const lines = [speaksOfJob(heard) ? `${words.on(name)} ${reply.text}` : reply.text];
   if (typeof day === 'string') lines.push(words.under(day));
   if (changes.length > 0) lines.push(words.takesBack);
   else if (heard.progress && next !== before) lines.push(words.notWritten);

@@ -3,6 +3,7 @@ import type { Job, Reply, Request } from '../reply.ts';
 import type { Understanding } from '../understand.ts';
 import type { BookScene } from './book-scene.ts';
 import { heardOfBook } from './hear.ts';
+import { paceReply } from './pace-reply.ts';
 import { added, cleared, finished, laid, noPatch, removed, takenBack } from './talk-acts.ts';
 import { isOfPatch, patchOf } from './talk-book.ts';
 import { listed, listedOf, whatIsLeft, wholeJob } from './talk-sums.ts';
@@ -24,9 +25,11 @@ export function bookReply(
   sheetOf?: SheetOfBook,
 ): Reply | undefined {
   const heard = heardOfBook(understood.sentence, engine);
-  const { command, label, others, progress } = heard;
+  const { command, label, others, progress, pace } = heard;
   const scene: BookScene = { engine, request, understood, heard, job, tell: telling(engine, understood), sheetOf };
-  if (progress) return yieldReply(scene, progress);
+  if (progress) return yieldReply(scene, progress, pace?.loads);
+  const paced = pace && paceReply(scene, pace);
+  if (paced) return paced;
   const { book } = job;
   const labels = [label, ...others].filter((each) => each !== undefined);
   const named = labels.map(({ text }) => patchOf(book, text)).filter((patch) => patch !== undefined);

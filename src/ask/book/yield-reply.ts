@@ -3,10 +3,11 @@ import { whatFollows } from '../../rules/start.ts';
 import { type Fact, knownFrom, merge } from '../facts.ts';
 import type { Reply, TalkPatch } from '../reply.ts';
 import { understand } from '../understand.ts';
-import { talk as words } from '../wording/book-talk.en.ts';
+import { pace as paceSaid, talk as words } from '../wording/book-talk.en.ts';
 import { assumedBy, workingOf } from '../working.ts';
 import { type BookScene, bookAnswer } from './book-scene.ts';
 import type { HeardOfBook } from './hear.ts';
+import type { LoadsHeard } from './pace.ts';
 import { isOfPatch, patchFacts, patchOf, withPatch } from './talk-book.ts';
 import { yieldCheck } from './yield.ts';
 
@@ -14,13 +15,17 @@ import { yieldCheck } from './yield.ts';
  * "3 loads down at 140 ft of 300, will we run short?": what the part laid tells of the rest. With width and depth it is
  * held against what was meant; without, it still says what the rest takes. Undefined when no tons are told.
  */
-export function yieldReply(scene: BookScene, progress: NonNullable<HeardOfBook['progress']>): Reply | undefined {
+export function yieldReply(
+  scene: BookScene,
+  progress: NonNullable<HeardOfBook['progress']>,
+  loads?: LoadsHeard,
+): Reply | undefined {
   const { engine, request, job, tell } = scene;
   const { knowledge } = engine;
   const [to, whole] = [progress.to, progress.of];
   if (!to.unit || !whole.unit) return undefined;
   const patch = meant(scene, toBase(whole.number, whole.unit));
-  const spans = [scene.heard.label?.at, to.at, whole.at].filter((span) => span !== undefined);
+  const spans = [scene.heard.label?.at, to.at, whole.at, ...(loads?.at ?? [])].filter((span) => span !== undefined);
   const question = spans.reduce(
     (text, [start, end]) => text.slice(0, start) + ' '.repeat(end - start) + text.slice(end),
     request.question,
@@ -29,6 +34,9 @@ export function yieldReply(scene: BookScene, progress: NonNullable<HeardOfBook['
   const turn = rest.turn;
   const told: Fact[] = [
     { quantity: 'placed-length', number: to.number, unit: to.unit, turn, fresh: true, from: to.at },
+    ...(loads?.down && !loads.isShare
+      ? [{ quantity: 'loads-placed', number: loads.down, unit: '1', turn, fresh: true } as const]
+      : []),
     { quantity: 'patch-length', number: whole.number, unit: whole.unit, turn, fresh: true, from: whole.at },
   ];
   const fresh = [...rest.fresh.map(asPlaced), ...told];
@@ -51,7 +59,7 @@ export function yieldReply(scene: BookScene, progress: NonNullable<HeardOfBook['
   };
   const check = yieldCheck(solved);
   const [payload, short] = [solved.get('truck-payload'), check?.short];
-  const loads = payload && leftAtYield.value > 0 ? roundUp(leftAtYield.value / payload.value) : undefined;
+  const moreLoads = payload && leftAtYield.value > 0 ? roundUp(leftAtYield.value / payload.value) : undefined;
   const figured = solved.get('premix-mass');
   const shown = ['placed-mass', 'mass-at-yield', 'placed-depth', 'premix-mass'].filter(
     (id) => solved.has(id) && (id !== 'premix-mass' || check),
@@ -79,9 +87,14 @@ export function yieldReply(scene: BookScene, progress: NonNullable<HeardOfBook['
           tell.words('mass-at-yield', atYield.value),
           tell.words('left-at-yield', Math.max(0, leftAtYield.value)),
         ),
-        loads === undefined
+        moreLoads === undefined
           ? ''
-          : words.moreLoads(`${loads} ${loads === 1 ? 'load' : 'loads'}`, tell.words('truck-payload', payload!.value)),
+          : words.moreLoads(paceSaid.count(String(moreLoads)), tell.words('truck-payload', payload!.value)),
+        loads?.left === undefined || moreLoads === undefined || loads.isShare
+          ? ''
+          : moreLoads > loads.left
+            ? paceSaid.leftShort(paceSaid.count(String(loads.left)), paceSaid.count(String(moreLoads - loads.left)))
+            : paceSaid.leftEnough(paceSaid.count(String(loads.left))),
         check
           ? `${words.laidAt(tell.words('placed-depth', check.depth), tell.words('patch-depth', check.meant))} ${{ over: words.thick, under: words.thin, right: words.right }[check.judged]}`
           : words.giveDepth,

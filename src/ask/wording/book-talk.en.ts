@@ -121,6 +121,49 @@ export const talk = {
   },
 } as const;
 
+/** Words of a report of loads against how far they reached. */
+export const paceWords = {
+  /** Words that stand between and mean nothing here. */
+  skipped: ['the', 'a', 'our', 'are', 'is', 'out', 'only', 'with'],
+  load: ['load', 'truck'],
+  of: ['of', 'de'],
+  left: ['left', 'remaining', 'remain', 'coming', 'come'],
+  /** What makes the figure after "of" no count of loads: "3 loads of 14 tons". */
+  measured: ['ton', 'tonne', 'feet', 'foot'],
+  halfway: ['halfway'],
+  /** What a share is of when it is the patch's. */
+  patch: ['patch', 'way', 'through', 'done', 'job', 'finished', 'length', 'there', 'along'],
+  more: ['more', 'still'],
+  go: ['go', 'lay', 'place'],
+  toGoUnits: ['ton', 't', 'lb', 'kg', 'ft', 'm', 'yd'] as readonly string[],
+  massUnits: ['ton', 't', 'lb', 'kg'] as readonly string[],
+  parts: { half: 1 / 2, halfway: 1 / 2, third: 1 / 3, quarter: 1 / 4, fourth: 1 / 4, mitad: 1 / 2 } as Readonly<
+    Record<string, number>
+  >,
+};
+
+/** What is answered to it. */
+export const pace = {
+  count: (number: string) => `${number} ${number === '1' ? 'load' : 'loads'}`,
+  used: (down: string, all: string, share: string, need: string) =>
+    `${down} of ${all} for ${share} of the patch: at this yield the whole patch takes ${need}.`,
+  checkDepth:
+    'Either it is going down too thick or the loads are light: check the depth behind the blade now, and order what is lacking.',
+  loadsShort: (more: string) => `You run short: ${more} more than you have.`,
+  loadsOver: (over: string) => `You do not run short: ${over} of what you have stays over.`,
+  shareUsed: (down: string, share: string, need: string) =>
+    `${down} of the loads for ${share} of the patch: at this yield the whole patch takes ${need} of the mix you have.`,
+  shareShort: (by: string) => `You run short by ${by} of the mix you have.`,
+  shareOver: (by: string) => `You do not run short: ${by} of the mix you have stays over.`,
+  leftShort: (left: string, more: string) => `You have ${left} to come: ${more} short at this yield.`,
+  leftEnough: (left: string) => `You have ${left} to come: enough at this yield.`,
+  justEnough: 'It comes out just even: nothing to spare, so watch the depth.',
+  massShort: (by: string, loads: string) => `You run short by ${by}: ${loads} more to order.`,
+  massOver: (by: string) => `You do not run short: ${by} to spare.`,
+  have: (loads: string, payload: string, have: string, need: string) =>
+    `${loads} at ${payload} are ${have}; ${need} are still to go.`,
+} as const;
+
 /** What is said where a talk is held on a job book. */
 export const onJob = {
   unnamed: 'a job without a name',
