@@ -1,6 +1,7 @@
 import { askIn, jobKnownTo } from '../answering.ts';
 import { engine } from '../engine.ts';
 import { jobFacts, merge } from '../facts.ts';
+import { filesPart } from '../files-part.ts';
 import { emptyJob } from '../job.ts';
 import { blank } from '../refusal.ts';
 import type { Job, JobFact, Reply, Request, TalkBook, TalkPatch } from '../reply.ts';
@@ -91,7 +92,7 @@ export function saidOnJob(request: Request, on: OnJob): SaidOnJob | undefined {
       ...(own instanceof FileFault || request.agency || !sheet.rules ? {} : { agency: sheet.rules }),
       ...(request.rates || !ratesOf(sheet) ? {} : { rates: sheet.rates }),
     },
-    { quiz: noQuiz, readings: readingsPart, book: { reply: bookReply } },
+    { quiz: noQuiz, readings: readingsPart, book: { reply: bookReply }, files: filesPart },
     {
       facts: jobFacts(facts),
       book: before,

@@ -70,11 +70,9 @@ export async function keep(
   changes: readonly Change[],
   at: string,
 ): Promise<Receipt | undefined> {
-  if ((await store.length(log)) + changes.length > mostChanges) return undefined;
-  return store.append(
-    log,
-    changes.map((change) => entryOf(change, at)),
-  );
+  const entries = changes.map((change) => entryOf(change, at));
+  const receipt = await store.append(log, entries, mostChanges);
+  return receipt.full ? undefined : receipt;
 }
 
 const entryOf = (change: Change, at: string) => ({ id: change.id, body: change, at });

@@ -1,14 +1,15 @@
-import type { Kysely, Transaction } from 'kysely';
+import type { Kysely } from 'kysely';
+import { appendAll, held } from './append.ts';
 import { dump, fill } from './dump.ts';
 import { faultFrom, StoreFault } from './fault.ts';
 import { linkFrom } from './rows.ts';
-import type { Entry, KeptEntry, LogListed, Receipt, Store } from './store.ts';
+import type { KeptEntry, LogListed, Store } from './store.ts';
 import type { EngineName, Tables } from './tables.ts';
 import { groupWriter } from './writer.ts';
 
 /** The store over one set of tables; both engines share every line of it. */
 export function kyselyStore(db: Kysely<Tables>, engine: EngineName, where: string): Store {
-  const write = groupWriter(db);
+  const { write, append } = groupWriter(db, (trx, all) => appendAll(trx, engine, all));
   /** Runs a piece of work, its errors worded. */
   const worded = async <T>(work: () => Promise<T>): Promise<T> => {
     try {
@@ -21,11 +22,8 @@ export function kyselyStore(db: Kysely<Tables>, engine: EngineName, where: strin
     (await db.selectFrom('log').select('key').where('name', '=', name).executeTakeFirst())?.key;
 
   return {
-    append: (log, entries) =>
-      worded(() => {
-        kindOf(log);
-        return write(log, (trx) => append(trx, engine, log, entries));
-      }),
+    append: (log, entries, most = Number.POSITIVE_INFINITY) =>
+      worded(() => append({ log, kind: kindOf(log), entries, most })),
     read: (log, after, most) =>
       worded(async () => {
         const rows = await db
@@ -64,7 +62,8 @@ export function kyselyStore(db: Kysely<Tables>, engine: EngineName, where: strin
     addLink: (link) =>
       worded(() =>
         write(link.log, async (trx) => {
-          const { key } = await held(trx, engine, link.log, link.madeAt);
+          const { log, madeAt: at } = link;
+          const { key } = (await held(trx, engine, [{ log, kind: kindOf(log), at }])).get(log)!;
           const { hash, id, role, madeAt, revokedAt = null } = link;
           await trx
             .insertInto('link')
@@ -123,74 +122,4 @@ function linkRows(db: Kysely<Tables>) {
     .selectFrom('link')
     .innerJoin('log', 'log.key', 'link.log')
     .select(['link.hash', 'link.id', 'log.name as log', 'link.role', 'link.made_at', 'link.revoked_at']);
-}
-
-/** A log's row, started where there is none, and held against other servers until the transaction ends. */
-async function held(
-  trx: Transaction<Tables>,
-  engine: EngineName,
-  name: string,
-  at: string,
-): Promise<{ key: number; length: number }> {
-  const select = trx.selectFrom('log').select(['key', 'length']).where('name', '=', name);
-  const locking = engine === 'postgres' ? select.forUpdate() : select;
-  const row = await locking.executeTakeFirst();
-  if (row) return row;
-  await trx
-    .insertInto('log')
-    .values({ name, kind: kindOf(name), length: 0, started_at: at })
-    .onConflict((conflict) => conflict.column('name').doNothing())
-    .execute();
-  return locking.executeTakeFirstOrThrow();
-}
-
-/** Rows that go into one statement: SQLite takes 32,766 parameters. */
-const rowsAtOnce = 1000;
-
-async function append(
-  trx: Transaction<Tables>,
-  engine: EngineName,
-  log: string,
-  entries: readonly Entry[],
-): Promise<Receipt> {
-  const now = entries[0]?.at;
-  if (now === undefined) {
-    const row = await trx.selectFrom('log').select('length').where('name', '=', log).executeTakeFirst();
-    return { length: row?.length ?? 0, added: 0, differing: [] };
-  }
-  const { key, length } = await held(trx, engine, log, now);
-  const there = new Map<string, string>();
-  for (let at = 0; at < entries.length; at += rowsAtOnce) {
-    const ids = entries.slice(at, at + rowsAtOnce).map(({ id }) => id);
-    const rows = await trx
-      .selectFrom('entry')
-      .select(['id', 'body'])
-      .where('log', '=', key)
-      .where('id', 'in', ids)
-      .execute();
-    for (const { id, body } of rows) there.set(id, body);
-  }
-  const fresh: { id: string; body: string; at: string }[] = [];
-  const differing: string[] = [];
-  for (const { id, body, at } of entries) {
-    const text = JSON.stringify(body);
-    const before = there.get(id);
-    if (before === undefined) {
-      there.set(id, text);
-      fresh.push({ id, body: text, at });
-    } else if (before !== text) differing.push(id);
-  }
-  const rows = fresh.map((each, at) => ({ log: key, place: length + at + 1, ...each }));
-  for (let at = 0; at < rows.length; at += rowsAtOnce)
-    await trx
-      .insertInto('entry')
-      .values(rows.slice(at, at + rowsAtOnce))
-      .execute();
-  if (rows.length > 0)
-    await trx
-      .updateTable('log')
-      .set({ length: length + rows.length })
-      .where('key', '=', key)
-      .execute();
-  return { length: length + rows.length, added: rows.length, differing };
 }

@@ -8,9 +8,9 @@
 export interface Store {
   /**
    * Adds entries, in order, to the end of a log and starts the log if there is none. An entry whose id is there already
-   * is not added again, so that sending twice does no harm.
+   * is not added again, so that sending twice does no harm. Where the log would have more than `most`, none is added.
    */
-  append(log: string, entries: readonly Entry[]): Promise<Receipt>;
+  append(log: string, entries: readonly Entry[], most?: number): Promise<Receipt>;
   /** Entries after a place, in order, `most` at a time. A log that was never started is empty. */
   read(log: string, after: number, most: number): Promise<KeptEntry[]>;
   /** Number of entries of a log. */
@@ -57,6 +57,8 @@ export interface Receipt {
   readonly added: number;
   /** Ids of those that are there already with another body: what was there stands. */
   readonly differing: readonly string[];
+  /** The log would have had too many: nothing was added. */
+  readonly full?: true;
 }
 
 export interface LogListed {
