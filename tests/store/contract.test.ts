@@ -48,6 +48,57 @@ overBothEngines((_engine, place) => {
       ]);
     });
 
+    test('asked for at the same time are given as if asked for one by one', async () => {
+      for (const log of ['job/a', 'job/b']) await store.append(log, many(1, 60));
+      const asked = Array.from({ length: 90 }, (_, i) => ({
+        log: ['job/a', 'job/b', 'job/none'][i % 3]!,
+        after: (i * 7) % 64,
+        most: 1 + ((i * 5) % 25),
+      }));
+      const answers = await Promise.all(asked.map(({ log, after, most }) => store.read(log, after, most)));
+      for (const [i, { log, after, most }] of asked.entries()) {
+        const last = log === 'job/none' ? 0 : Math.min(60, after + most);
+        const places = Array.from({ length: Math.max(0, last - after) }, (_, each) => after + each + 1);
+        expect(
+          answers[i]!.map(({ place }) => place),
+          JSON.stringify(asked[i]),
+        ).toEqual(places);
+      }
+    });
+
+    test('what is acknowledged is there for every question that comes after, however many are under way', async () => {
+      const lengths: number[] = [];
+      await Promise.all(
+        Array.from({ length: 100 }, async (_, i) => {
+          const { length } = await store.append(`job/${i % 4}`, [entry(`e${i}`)]);
+          const entries = await store.read(`job/${i % 4}`, 0, 1000);
+          lengths.push(entries.length - length);
+          expect(entries.map(({ id }) => id)).toContain(`e${i}`);
+          expect(await store.link(`hash-of-l${i}`)).toBeUndefined();
+          await store.addLink(link(`l${i}`, `job/${i % 4}`));
+          expect((await store.link(`hash-of-l${i}`))?.id).toBe(`l${i}`);
+          expect(await store.revoke(`job/${i % 4}`, `l${i}`, at)).toBe(true);
+          expect((await store.link(`hash-of-l${i}`))?.revokedAt).toBe(at);
+        }),
+      );
+      expect(Math.min(...lengths)).toBeGreaterThanOrEqual(0);
+    });
+
+    test('beyond the most of a log are not added, none of those sent, and the others beside them are', async () => {
+      await store.append('job/a', many(1, 8), 10);
+      const [over, twice, other, under] = await Promise.all([
+        store.append('job/a', many(20, 22), 10),
+        store.append('job/a', many(1, 8), 8),
+        store.append('job/b', many(20, 22), 10),
+        store.append('job/a', many(30, 31), 10),
+      ]);
+      expect(over).toEqual({ length: 8, added: 0, differing: [], full: true });
+      // What is there already takes no room.
+      expect(twice).toEqual({ length: 8, added: 0, differing: [] });
+      expect([other.length, under.length]).toEqual([3, 10]);
+      expect((await store.read('job/a', 0, 100)).map(({ place }) => place)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+    });
+
     test('sent twice are kept once; one with a known id and another body is named and changes nothing', async () => {
       await store.append('job/a', [entry('x', 1)]);
       expect(await store.append('job/a', [entry('x', 1), entry('y', 2), entry('x', 3)])).toEqual({

@@ -2,14 +2,24 @@ import type { Kysely } from 'kysely';
 import { appendAll, held } from './append.ts';
 import { dump, fill } from './dump.ts';
 import { faultFrom, StoreFault } from './fault.ts';
+import { gathered } from './gathered.ts';
+import { type Reading, readLogs } from './read-logs.ts';
 import { linkFrom } from './rows.ts';
-import type { KeptEntry, LogListed, Store } from './store.ts';
+import type { LogListed, Store } from './store.ts';
 import type { EngineName, Tables } from './tables.ts';
 import { groupWriter } from './writer.ts';
 
 /** The store over one set of tables; both engines share every line of it. */
 export function kyselyStore(db: Kysely<Tables>, engine: EngineName, where: string): Store {
   const { write, append } = groupWriter(db, (trx, all) => appendAll(trx, engine, all));
+  const read = gathered((readings: readonly Reading[]) => readLogs(db, readings));
+  const link = gathered(async (hashes: readonly string[]) => {
+    const rows = await linkRows(db)
+      .where('link.hash', 'in', [...new Set(hashes)])
+      .execute();
+    const byHash = new Map(rows.map((row) => [row.hash, linkFrom(row)]));
+    return hashes.map((hash) => byHash.get(hash));
+  });
   /** Runs a piece of work, its errors worded. */
   const worded = async <T>(work: () => Promise<T>): Promise<T> => {
     try {
@@ -24,19 +34,7 @@ export function kyselyStore(db: Kysely<Tables>, engine: EngineName, where: strin
   return {
     append: (log, entries, most = Number.POSITIVE_INFINITY) =>
       worded(() => append({ log, kind: kindOf(log), entries, most })),
-    read: (log, after, most) =>
-      worded(async () => {
-        const rows = await db
-          .selectFrom('entry')
-          .innerJoin('log', 'log.key', 'entry.log')
-          .select(['entry.place', 'entry.id', 'entry.body', 'entry.at'])
-          .where('log.name', '=', log)
-          .where('entry.place', '>', after)
-          .orderBy('entry.place')
-          .limit(most)
-          .execute();
-        return rows.map(({ body, ...row }): KeptEntry => ({ ...row, body: JSON.parse(body) }));
-      }),
+    read: (log, after, most) => worded(() => read({ log, after, most })),
     length: (log) =>
       worded(
         async () =>
@@ -71,11 +69,7 @@ export function kyselyStore(db: Kysely<Tables>, engine: EngineName, where: strin
             .execute();
         }),
       ),
-    link: (hash) =>
-      worded(async () => {
-        const [row] = await linkRows(db).where('link.hash', '=', hash).execute();
-        return row && linkFrom(row);
-      }),
+    link: (hash) => worded(() => link(hash)),
     links: (log) =>
       worded(async () =>
         (await linkRows(db).where('log.name', '=', log).orderBy('link.made_at').orderBy('link.id').execute()).map(
