@@ -24,15 +24,22 @@ export function withoutOutcome(text: string, status: keyof typeof en.status): st
 export const isSource = (line: string): boolean => line.startsWith(`${label(en.sources(['']))}:`);
 
 /** Lines that stand before a list of their own. */
-const labels = [en.assumed([]), en.fault.causes, en.steps.check(['x']).replace('x', ''), en.steps.watch('')].map(label);
+const labels = [
+  en.assumed([]),
+  en.fault.causes,
+  en.steps.check(['x']).replace('x', ''),
+  en.steps.watch(''),
+  en.zone.load([]),
+].map(label);
 
-function shownElsewhere({ values, assumed, checks, verdict, clarify, cautions, causes, steps }: Reply): string[] {
+function shownElsewhere({ values, assumed, checks, verdict, clarify, cautions, causes, steps, load }: Reply): string[] {
   return [
     ...values.flatMap((value) => [value.text, titleOf(value.quantity), rangeOf(value) ?? '']),
     ...[...checks, ...(verdict ? [verdict] : []), ...assumed].map(({ text }) => text),
     ...causes.flatMap(({ text, remedy }) => [text, remedy]),
     ...steps.flatMap((step) => [step.title, ...step.checks, ...step.cautions]),
     ...cautions,
+    ...load.map(({ count, what, withRoom }) => en.zone.need(count, what, withRoom)),
     clarify?.text ?? '',
     ...labels,
   ]

@@ -54,10 +54,10 @@ export function Sheet({ entry, latest, ticks, draw: Draw }: Props) {
         <Causes causes={reply.causes} />
         <Assumed assumed={reply.assumed} />
         <NotUsed ignored={reply.ignored} />
-        <OtherRules reply={reply} />
         {Draw && <Draw reply={reply} name={`drawing-${number}`} />}
         <Cautions cautions={reply.cautions.filter((caution) => !standing.includes(caution))} />
         {latest && <Next next={reply.next} />}
+        <OtherRules reply={reply} />
         {!stepsAsked && checklist}
         {reply.quiz && <QuizSheet quiz={reply.quiz} />}
         <div class="folds">
