@@ -16,7 +16,6 @@ import { judgedBeside, unjudgedOn } from './judged-beside.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
 import { lookAlike } from './look-alike.ts';
 import { needOf } from './need.ts';
-import { blank } from './refusal.ts';
 import { repairReply } from './repairs.ts';
 import type { AssumedFact, Check, Reply, Value, Verdict, Working } from './reply.ts';
 import { capital, say, sayEnds } from './say.ts';
@@ -180,23 +179,18 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
   const working = workingOf(ids, voice);
   const shown = verdict ? checks.filter((check) => check.rule !== verdict.rule) : checks;
   return {
-    ...blank,
-    text: [
-      textOf(scene, values, assumed, shown, verdict),
-      ...(verdict ? [] : notesOn(ids.slice(0, 1), voice)),
-      ...(understood.commands.has('how') ? workingLines(working) : []),
-    ].join('\n'),
     values,
     checks,
+    steps: stepsFor(
+      scene,
+      [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2),
+    ),
     given: givenOf(understood.fresh),
     kept: keptOf(understood.facts, rests),
     ignored: ignoredIn(scene),
     assumed,
     working,
-    steps: stepsFor(
-      scene,
-      [...new Set(ids.slice(0, 1).flatMap((id) => knowledge.quantities.get(id)?.usedAt ?? []))].slice(0, 2),
-    ),
+    causes: [],
     cards:
       scene.parts.cards?.linked(
         [
@@ -205,11 +199,18 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
         ],
         voice,
       ) ?? [],
+    layout: [],
+    load: [],
     cautions: [...cautions, en.agencyFirst],
     next: ids
       .flatMap((id) => knowledge.quantities.get(id)?.beside ?? [])
       .flatMap((id) => knowledge.quantities.get(id)?.asks ?? [])
       .slice(0, 4),
+    text: [
+      textOf(scene, values, assumed, shown, verdict),
+      ...(verdict ? [] : notesOn(ids.slice(0, 1), voice)),
+      ...(understood.commands.has('how') ? workingLines(working) : []),
+    ].join('\n'),
     rules: { version: knowledge.version },
     job: scene.job,
   };

@@ -73,6 +73,8 @@ export const usualRounding: Readonly<Record<Unit, Rounding>> = {
 const dust = 1e-6;
 /** Digits that hold after a chain of steps in floating point; what is past them is dust. */
 const surely = 14;
+/** Farther than this from a half, dust does not decide which way a figure below `plainly` is rounded. */
+const nearHalf = 1e-3;
 /** Whole numbers below this are exact with any decimals a figure is worded with. */
 const plainly = 1e9;
 
@@ -84,15 +86,20 @@ export function roundTo(x: number, decimals: number): string {
   if (!Number.isFinite(x)) throw new RangeError(`${x} is not a figure that can be put into words`);
   // A whole number is written out as it stands: half of all figures are, and the way round by text takes ten times as long.
   if (Number.isInteger(x) && Math.abs(x) < plainly) return (x + 0).toFixed(decimals);
-  const [digits, exponent] = Math.abs(x)
-    .toExponential(surely - 1)
-    .split('e') as [string, string];
-  const units = Math.round(Number(`${digits}e${Number(exponent) + decimals}`));
+  const units = wholeUnits(Math.abs(x), decimals);
   // So large a figure has no decimals that are sure.
   if (units >= 1e20 && decimals > 0) return roundTo(x, 0);
   if (units >= 1e20) throw new RangeError(`${x} is too large a figure to put into words`);
   const text = (units / 10 ** decimals).toFixed(decimals);
   return x < 0 && units > 0 ? `-${text}` : text;
+}
+
+/** How many units of the last decimal a figure comes to, by its decimal digits where they decide: near a half. */
+function wholeUnits(x: number, decimals: number): number {
+  const scaled = x * 10 ** decimals;
+  if (scaled < plainly && Math.abs((scaled % 1) - 0.5) > nearHalf) return Math.round(scaled);
+  const [digits, exponent] = x.toExponential(surely - 1).split('e') as [string, string];
+  return Math.round(Number(`${digits}e${Number(exponent) + decimals}`));
 }
 
 /**
