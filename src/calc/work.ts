@@ -29,9 +29,9 @@ export function work(method: Method, factOf: Facts, counted: boolean): Solved | 
     soft ||= fact.soft;
     assumed = union(assumed, fact.assumed);
   }
-  let [low, high, saidLow, saidHigh] = [value, value, value, value];
-  if (ranged) [low, high] = endsOf(method, (id) => rangeOf(factOf(id)!), value);
-  if (said) [saidLow, saidHigh] = endsOf(method, (id) => saidRangeOf(factOf(id)!), value);
+  const one: Ends = [value, value];
+  const [low, high] = ranged ? endsOf(method, (id) => rangeOf(factOf(id)!), one) : one;
+  const [saidLow, saidHigh] = said ? endsOf(method, (id) => saidRangeOf(factOf(id)!), one) : one;
   return {
     id: method.finds,
     value: counted ? saidHigh : value,
@@ -48,9 +48,9 @@ export function work(method: Method, factOf: Facts, counted: boolean): Solved | 
 const rangeOf = ({ low, high }: Solved): Ends => [low, high];
 const saidRangeOf = ({ saidLow, saidHigh }: Solved): Ends => [saidLow, saidHigh];
 
-function endsOf(method: Method, fact: (id: string) => Ends, otherwise: number): Ends {
+function endsOf(method: Method, fact: (id: string) => Ends, otherwise: Ends): Ends {
   const found = ends(method.by, fact);
-  return Number.isFinite(found[0]) && Number.isFinite(found[1]) ? found : [otherwise, otherwise];
+  return Number.isFinite(found[0]) && Number.isFinite(found[1]) ? found : otherwise;
 }
 
 /** Both lists, each name once, in order. */
