@@ -59,15 +59,20 @@ function next(asked: Asked, isDone: boolean): Reply {
     if (!entry) return noSuchLift(asked);
     return said.done ? after(asked, entry, true) : told(moved(asked, entry), entry, en.steps.one);
   }
-  if (at) return wasReported(scene) && !isDone ? told(asked, at, en.steps.next) : after(asked, at, isDone);
+  const report = reported(scene);
+  if (at && report && !isDone) return told(withGoal(asked, report), at, en.steps.next);
+  if (at) return after(asked, at, isDone);
   const shown = shownBefore(scene);
   if (shown) return after(asked, shown, isDone);
   const choices = en.steps.whereChoices.map(([text, send]) => ({ text, send }));
   return clarifying(scene, 'stage', 'missing-fact', { quantity: 'stage', text: en.steps.where, choices }, 'stage');
 }
 
-/** True where the turn before only told what is done: what comes next is then what was told in answer. */
-const wasReported = ({ request }: Scene): boolean => /^step\/done-/.test(readJob(request.job)?.goal ?? '');
+/** The report that the turn before was, where it only told what is done: what comes next is then what was told in answer, however often it is asked. */
+function reported({ request }: Scene): string | undefined {
+  const goal = readJob(request.job)?.goal;
+  return goal?.startsWith('step/done-') ? goal : undefined;
+}
 
 /** The one step that the turn before told of: "what's first", and then "done". */
 function shownBefore({ request }: Scene): Entry | undefined {
@@ -175,8 +180,11 @@ function moved(asked: Asked, stage: Entry): Asked {
 
 /** The scene with its job held at what was done, until what is missing is said. */
 function waiting(asked: Asked, done: Entry): Asked {
-  const { scene } = moved(asked, done);
-  return { ...asked, scene: { ...scene, job: { ...scene.job, goal: `step/done-${done.id}` } } };
+  return withGoal(moved(asked, done), `step/done-${done.id}`);
+}
+
+function withGoal(asked: Asked, goal: string): Asked {
+  return { ...asked, scene: { ...asked.scene, job: { ...asked.scene.job, goal } } };
 }
 
 function noSuchLift({ scene, lift, lifts = 0 }: Asked): Reply {
