@@ -10,6 +10,7 @@ import { type Outcome, syncJob } from './book-sync.ts';
 import { dayHere } from './day.ts';
 import { dressOfPage } from './dress.ts';
 import { jobInHand, takeInHand } from './in-hand.ts';
+import { trouble } from './kept.ts';
 import { fieldsOf } from './quiz-show.ts';
 
 /** How often a page in sight asks for what others wrote. */
@@ -170,14 +171,16 @@ export class ScreenOfJob {
     const { status } = words;
     const count = this.waiting.length;
     const state = this.outcome?.state;
+    // What could not be put on the disk is not said to be kept.
+    const noRoom = state === 'no-room' || (count > 0 && trouble());
     const parts = [
       this.job || state === 'revoked' || state === 'unknown' ? '' : status.notYet,
       state === 'revoked' || this.job?.revoked ? status.revoked : '',
       state === 'unknown' ? status.unknown : '',
-      state === 'no-room' ? status.full : '',
-      state === 'no-signal' ? status.offline : '',
+      noRoom ? status.full : '',
+      state === 'no-signal' && !noRoom ? status.offline : '',
       this.outcome?.state === 'refused' ? status.refused(this.outcome.why) : '',
-      count > 0 ? `${status.kept}${status.waiting(count)}` : state === 'whole' ? status.all : '',
+      count > 0 ? `${noRoom ? '' : status.kept}${status.waiting(count)}` : state === 'whole' ? status.all : '',
     ];
     const text = parts.filter(Boolean).join(' ');
     if (place.textContent !== text) place.textContent = text;

@@ -51,13 +51,34 @@ const nameOf = (job: KeptJob, waiting: readonly Change[]): string => {
   return [sheet.name ?? bookPage.unnamed, sheet.road].filter(Boolean).join(', ');
 };
 
+/** How often what waits is tried again while the page is in sight. */
+const every = 15_000;
+let watching = false;
+
+/** Sends what waits when the signal comes back. */
+function watch(): void {
+  if (watching) return;
+  watching = true;
+  const again = async (): Promise<void> => {
+    const hand = await jobInHand();
+    if (!hand || (await unsentOf(hand.key)).length === 0) return;
+    await syncJob(hand.key);
+    await showJob();
+  };
+  addEventListener('online', () => void again());
+  setInterval(() => document.visibilityState === 'visible' && void again(), every);
+}
+
 /** Shows at the question box which job is in hand, what was written in it last from here, and what of it waits for signal. */
 export async function showJob(): Promise<void> {
   const label = document.querySelector('form#ask label[for=question]');
   const hand = await jobInHand();
   const job = hand && (await keptJob(hand.key));
-  document.getElementById('on-job')?.remove();
-  if (!label || !hand || !job) return;
+  if (!label || !hand || !job) {
+    document.getElementById('on-job')?.remove();
+    return;
+  }
+  watch();
   const waiting = await unsentOf(job.key);
   const changes = withUnsent(job, waiting);
   const line = Object.assign(document.createElement('p'), { id: 'on-job', className: 'on-job' });
@@ -80,5 +101,7 @@ export async function showJob(): Promise<void> {
   const text = document.createElement('span');
   text.append(`${en.onJob} `, link, `. ${told.filter(Boolean).join(' ')}`);
   line.append(text, leave);
+  // Taken away only now: two of these may be under way.
+  document.getElementById('on-job')?.remove();
   (label.closest('.top') ?? label).before(line);
 }

@@ -64,6 +64,22 @@ describe('totals of a job', () => {
     expect(totals.days).toMatchObject([{ day: undefined, loads: 3 }]);
   });
 
+  test('worked examples that are published come to their printed sums, as patches of one job', () => {
+    const published: Line[] = [
+      ['job', { 'end-spread': is(0, 'ft'), waste: is(10, '%') }],
+      // US Army subcourse EN5459, plant mix: 650 × 110 ft, 2 in, 147 lb/ft3 come to 875.9 tons.
+      ['patch/a', { label: 'A', ...size(650, 110, 2), 'unit-weight': is(110.25, 'lb/yd2/in') }],
+      // VDOT, ch. 9, p. 9-2: 132,940 lb over 26 ft at 170 lb/yd2 reach 270.69 ft.
+      ['patch/b', { label: 'B', ...size(270.69, 26, 1), 'unit-weight': is(170, 'lb/yd2/in') }],
+    ];
+    const { patches, sums } = totalsOf(engine, sheet(published));
+    expect(tons(patches[0]!.figures['premix-mass']!.value)).toBeCloseTo(875.875, 3);
+    expect(patches[1]!.figures['premix-mass']!.value / 132_940).toBeCloseTo(1, 4);
+    expect(tons(sums['premix-mass']!.value)).toBeCloseTo(875.875 + 66.47, 2);
+    // 10 % for waste (Navy advanced manual, p. 8-31).
+    expect(tons(sums['premix-order']!.value)).toBeCloseTo(1.1 * (875.875 + 66.47), 2);
+  });
+
   test('run along the road the way the crew goes', () => {
     const labels = (more: Line[]): string[] => sheet([...job, ...more]).patches.map(({ label }) => label);
     expect(labels([])).toEqual(['2', '1', '3']);
