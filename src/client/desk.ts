@@ -5,6 +5,7 @@ import { talkOf } from '../ask/views/talk.ts';
 import { page as wording } from '../ask/wording/page.en.ts';
 import { engine, whyNone } from './engine.ts';
 import { jobInHand, takeInHand } from './in-hand.ts';
+import { trouble } from './kept.ts';
 import * as sheets from './sheets.ts';
 import { say } from './status.ts';
 import { type KeptTalk, keepTalk, lastTalk, newTalk } from './talks.ts';
@@ -106,8 +107,8 @@ export class Desk {
     } else if (!action) {
       event.preventDefault();
       void this.take(button?.name === 'send' ? button.value : this.box.value, button);
-    } else if (action === '/sheet' && navigator.serviceWorker?.controller) {
-      // The sheet is made here, signal or not.
+    } else if (action === '/sheet' && navigator.serviceWorker?.controller && !(trouble() && navigator.onLine)) {
+      // The sheet is made here, signal or not, from what is kept; where nothing is, the server makes it from the form.
       event.preventDefault();
       void this.save().then(() => location.assign('/sheet'));
     }

@@ -1,13 +1,11 @@
 import { readChange } from '../ask/book/read-change.ts';
 import { knowledge } from '../rules/knowledge.ts';
 import { isJob } from './book-kept.ts';
+import { copyMark as mark, saveCopy, copyVersion as version } from './copy.ts';
 import * as kept from './kept.ts';
 import { say } from './status.ts';
 import { isTalk } from './talks.ts';
 import { en } from './wording/en.ts';
-
-const mark = 'bladehand kept';
-const version = 1;
 
 /** What is kept on this phone: saved to a file, taken in from one, cleared. Saving works where the browser keeps nothing. */
 export function startKeeping(): void {
@@ -22,19 +20,8 @@ export function startKeeping(): void {
   const status = document.createElement('div');
   Object.assign(status, { id: 'status', className: 'status' });
   status.setAttribute('role', 'status');
-  section.append(heading, text, button(en.export, save), fileField(), button(en.clear, askToClear), status);
+  section.append(heading, text, button(en.export, saveCopy), fileField(), button(en.clear, askToClear), status);
   main.append(section);
-}
-
-async function save(): Promise<void> {
-  const records = await kept.all();
-  const text = JSON.stringify({ is: mark, v: version, rules: document.documentElement.dataset.rules, kept: records });
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = en.exportName(new Date().toISOString().slice(0, 10));
-  link.click();
-  URL.revokeObjectURL(link.href);
-  say(en.exported(records.length));
 }
 
 async function takeIn(file: File): Promise<void> {

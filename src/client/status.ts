@@ -26,8 +26,9 @@ function button(text: string, act: () => void): HTMLButtonElement {
   return made;
 }
 
-/** Says at the foot of the page how it stands with signal and rules. */
-export function tellFoot(text: string): void {
+/** Says at the foot of the page how it stands with signal and rules, and offers buttons with it. */
+export function tellFoot(text: string, ...actions: readonly Action[]): void {
   const place = document.getElementById('phone');
-  if (place && place.textContent !== text) place.textContent = text;
+  if (place && place.textContent !== text + actions.map(({ text: label }) => label).join(''))
+    place.replaceChildren(text, ...actions.map(({ text: label, act }) => button(label, act)));
 }

@@ -1,13 +1,16 @@
+import { saveCopy } from './copy.ts';
 import * as kept from './kept.ts';
 import { say, tellFoot } from './status.ts';
 import { en } from './wording/en.ts';
 
 const day = 86_400_000;
+/** Works where the browser keeps nothing, as long as the page stands. */
+const copy = { text: en.export, act: () => void saveCopy() };
 
 /** Has the browser keep the page for the road, offers a newer one when there is one, and says how things stand. */
 export async function startUpkeep(): Promise<void> {
   kept.onTrouble(() => {
-    say(en.notKept);
+    say(en.notKept, copy);
     void stand();
   });
   for (const event of ['online', 'offline']) addEventListener(event, () => void stand());
@@ -60,7 +63,7 @@ async function stand(): Promise<void> {
     'serviceWorker' in navigator ? (navigator.serviceWorker.controller ? en.ready : en.getting) : '',
     built ? `${en.age0(rules)} ${ageOf(built)}.` : '',
   ];
-  tellFoot(parts.filter(Boolean).join(' '));
+  tellFoot(parts.filter(Boolean).join(' '), ...(kept.trouble() ? [copy] : []));
 }
 
 function ageOf(built: string): string {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { serve } from '@hono/node-server';
@@ -91,8 +92,14 @@ test('where there is no room left, answers go on, it is said, and a copy can sti
   await expect.poll(() => page.locator('#phone').innerText()).toMatch(/no room left/);
   await send(page, 'what about 14 feet wide?');
   expect(await figure(page)).toBe('51.3 tons');
-  await page.goto(`${address}/sheet`);
   const waiting = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save a copy to a file' }).click();
-  expect((await waiting).suggestedFilename()).toMatch(/^bladehand-.*\.json$/);
+  await page.locator('#phone').getByRole('button', { name: 'Save a copy to a file' }).click();
+  const file = await waiting;
+  expect(file.suggestedFilename()).toMatch(/^bladehand-.*\.json$/);
+  // Nothing is on the disk, and yet all of it is in the copy and on the sheet.
+  const { kept } = JSON.parse(readFileSync(await file.path(), 'utf8'));
+  expect(kept.flatMap(({ value }: { value: { turns?: unknown[] } }) => value.turns ?? [])).toHaveLength(2);
+  await page.getByRole('button', { name: 'Job sheet to print' }).click();
+  await page.locator('.jobsheet').waitFor();
+  expect(await page.locator('.jobsheet').innerText()).toContain('51.3 tons');
 });

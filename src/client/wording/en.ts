@@ -13,7 +13,7 @@ export const en = {
   restored: 'Your last questions on this phone are back.',
   otherTab: 'Another window went on with this job. What you ask here is kept beside it, as a job of its own.',
   notKept:
-    'This phone keeps nothing for this page (a private window, or no room left). Answers still work; save a copy under Job.',
+    'This phone keeps nothing for this page (a private window, or no room left). Answers still work, and are gone with the page: save a copy of what must last.',
   onJob: 'On the job',
   leaveJob: 'Leave it',
   lastWritten: (what: string) => `Written last: ${what}.`,
