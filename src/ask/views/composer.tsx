@@ -54,7 +54,7 @@ export function Composer({ draft, error, carried }: Props) {
 }
 
 /** Signs that a phone's keyboard hides, and the units; only where there is script to put them in. */
-const symbols = ["'", '"', '½', '¼', '¾', 'x', '/', 'ft', 'in', 'sq yd', 'ton', 'gal'];
+const symbols = ["'", '"', '½', '¼', '¾', 'x', '/', '+', 'ft', 'in', 'sq yd', 'gal'];
 
 function Symbols() {
   return (
