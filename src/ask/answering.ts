@@ -122,7 +122,7 @@ function answered(engine: Engine, asked: Asked): Reply {
   const patch = job.book && aboutPatch(engine, request, job, heard);
   if (patch) return ofPatch(engine, patch, parts, !onto || isStatement(heard.sentence));
   const inForce = readings && parts.readings?.with(readings, heard);
-  const understood = upToDate(engine, inForce?.understood ?? heard);
+  const understood = upToDate(engine, inForce?.understood ?? heard, job.checked);
   const { goal, facts, turn, stage, units, commands } = understood;
   const next: Job = {
     v: 1,
@@ -130,6 +130,7 @@ function answered(engine: Engine, asked: Asked): Reply {
     facts: jobFacts(withoutSupposed(engine, goal, facts)),
     ...(goal ? { goal: goalText(goal) } : {}),
     ...(stage ? { stage } : {}),
+    ...(goal && goal.id === job.checked ? { checked: goal.id } : {}),
     ...(units ? { units } : {}),
     ...(job.book ? { book: job.book } : {}),
     ...(inForce && !commands.has('start-over') ? { survey: inForce.heard.survey } : {}),
@@ -200,11 +201,12 @@ function withoutSupposed({ knowledge }: Engine, goal: Goal | undefined, facts: r
 }
 
 /** What was said before gives way to what is said now, where the two cannot both be so: a new area takes the place of the old length and width. */
-function upToDate({ knowledge }: Engine, understood: Understanding): Understanding {
+function upToDate({ knowledge }: Engine, understood: Understanding, checked: string | undefined): Understanding {
   const { goal, sentence } = understood;
   let { facts } = understood;
-  // "Is 14 tons enough" is held against what was said before.
-  const asked = sentence.places.has('@check') && facts.some(({ quantity, fresh }) => fresh && quantity === goal?.id);
+  // "Is 14 tons enough" is held against what was said before, and so is one more: "what about 15".
+  const isChecked = sentence.places.has('@check') || goal?.id === checked;
+  const asked = isChecked && facts.some(({ quantity, fresh }) => fresh && quantity === goal?.id);
   if (asked) return understood;
   for (let tries = 0; tries < 3 && facts.some(({ fresh }) => !fresh) && facts.some(({ fresh }) => fresh); tries++) {
     const solved = whatFollows(knowledge, knownFrom(facts));

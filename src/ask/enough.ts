@@ -29,12 +29,19 @@ export interface Comparison {
  */
 export function compared(scene: Scene, id: string): Comparison | undefined {
   const { understood, engine, voice } = scene;
-  const own = understood.fresh.find(
-    (fact): fact is Fact & { number: number } => fact.quantity === id && 'unit' in fact,
-  );
-  const record = engine.knowledge.quantities.get(id);
+  const { quantities } = engine.knowledge;
+  const isChecked = understood.sentence.places.has('@check');
+  const figures = understood.fresh.filter((fact): fact is Fact & { number: number } => 'unit' in fact);
+  const own =
+    figures.find(({ quantity }) => quantity === id) ??
+    (isChecked ? figures.find(({ quantity }) => quantities.get(quantity)?.heldAgainst?.id === id) : undefined);
+  const record = quantities.get(id);
   if (!own || !('unit' in own) || !record) return undefined;
-  const found = needOf(engine, understood.facts, id);
+  const found = needOf(
+    engine,
+    understood.facts.filter((fact) => fact !== own && fact.quantity !== own.quantity),
+    id,
+  );
   if (!found) return undefined;
   const { need, solved, others: facts } = found;
   const has = toBase(own.number, own.unit);
@@ -48,9 +55,13 @@ export function compared(scene: Scene, id: string): Comparison | undefined {
     scene: {
       ...scene,
       understood: { ...understood, facts },
-      voice: { ...voice, solved, isGiven: (each) => each !== id && voice.isGiven(each) },
+      voice: { ...voice, solved, isGiven: (each) => each !== id && each !== own.quantity && voice.isGiven(each) },
       // It was asked about, not stated: what is asked next must not rest on it, nor be at odds with it.
-      job: { ...scene.job, facts: scene.job.facts.filter(({ quantity }) => quantity !== id) },
+      job: {
+        ...scene.job,
+        checked: id,
+        facts: scene.job.facts.filter(({ quantity }) => quantity !== id && quantity !== own.quantity),
+      },
     },
     verdict: { rule: id, status: good.has(way) ? 'ok' : 'caution', text },
   };

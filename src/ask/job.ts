@@ -15,10 +15,10 @@ const mostFacts = 120;
 export function readJob(sent: unknown): Job | undefined {
   if (sent === undefined || sent === null) return emptyJob;
   if (typeof sent !== 'object' || Array.isArray(sent)) return undefined;
-  const { v, turn, facts, goal, asked, stage, units, book, survey } = sent as Record<string, unknown>;
+  const { v, turn, facts, goal, asked, checked, stage, units, book, survey } = sent as Record<string, unknown>;
   if (v !== 1 || !isTurn(turn) || !Array.isArray(facts) || facts.length > mostFacts || !facts.every(isFact))
     return undefined;
-  if (![goal, asked, stage].every((id) => id === undefined || isId(id))) return undefined;
+  if (![goal, asked, checked, stage].every((id) => id === undefined || isId(id))) return undefined;
   if (units !== undefined && units !== 'us' && units !== 'metric') return undefined;
   if (isNestedDeep(sent) || JSON.stringify(sent).length > most) return undefined;
   const patches = book === undefined ? undefined : readTalkBook(book, isFact, cleaned);
@@ -31,6 +31,7 @@ export function readJob(sent: unknown): Job | undefined {
     facts: facts.map(cleaned),
     ...(goal === undefined ? {} : { goal: goal as string }),
     ...(asked === undefined ? {} : { asked: asked as string }),
+    ...(checked === undefined ? {} : { checked: checked as string }),
     ...(stage === undefined ? {} : { stage: stage as string }),
     ...(units === undefined ? {} : { units }),
     ...(patches ? { book: patches } : {}),

@@ -212,6 +212,8 @@ export interface Job {
   readonly units?: UnitSystem;
   /** The quantity the last reply asked for. */
   readonly asked?: string;
+  /** The quantity of which the last reply held the asker's own figure against the need. */
+  readonly checked?: string;
   readonly stage?: string;
   /** The patches put on the job. */
   readonly book?: TalkBook;

@@ -33,6 +33,7 @@ export interface Option {
 const enough = 2;
 const kept = 4;
 const nearEnough = 3;
+const farOff = 9;
 
 /** The roles that the figure at a place of a sentence could have, best first. */
 export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[], context: Context): Option[] {
@@ -143,7 +144,10 @@ function optionOf(
   const told =
     word > 0 || group > 0 || (figure.trend !== undefined && record.dimension === 'temperature' && near !== undefined);
   if (!told && !asked && figure.form !== 'ratio' && context.inWords?.has(record.id)) return undefined;
-  const led = record.roles?.before?.some((each) => words.before.includes(each)) ?? false;
+  const { before: labels = [], after: behind = [] } = record.roles ?? {};
+  // A label that stands on either side: "empty 6", "6 empty".
+  const isLabel = (word: string): boolean => labels.includes(word) && behind.includes(word);
+  const led = labels.some((each) => words.before.includes(each)) || (words.next !== undefined && isLabel(words.next));
   const unit = unitFor(figure, record, { system: context.system, told, led, counts, asked, all, had: had?.unit });
   if (
     !unit ||
@@ -157,7 +161,11 @@ function optionOf(
     !asked &&
     !(
       plausible &&
-      (figure.unit || had !== undefined || figure.form === 'ratio' || mayBeBare(record, near, weak, context.aimed))
+      (figure.unit ||
+        had !== undefined ||
+        figure.form === 'ratio' ||
+        mayBeBare(record, near, weak, context.aimed) ||
+        (led && weak > 0 && record.bareTold && (near ?? farOff) < nearEnough))
     )
   )
     return undefined;

@@ -1,3 +1,4 @@
+import { unitRow } from '../calc/units.ts';
 import { choicesIn, optionsHeard } from './choices.ts';
 import { type Cue, placesOf } from './cue.ts';
 import { type Engine, soughtBy } from './engine.ts';
@@ -76,8 +77,19 @@ export function takerOf(engine: Engine, sentence: Sentence, { question, past, ke
     inWords,
     system,
   });
+  // "How much at 60", of the gallons at 60 degrees: a number in the name of what is asked for is no fact.
+  const figuredFor = (goal: Goal | undefined): Sentence => {
+    const title = goal?.kind === 'quantity' ? knowledge.quantities.get(goal.id)?.title : undefined;
+    const numbers = title?.match(/\d+/g);
+    return numbers
+      ? withoutFigures(
+          figured,
+          figured.figures.filter((at) => isNameOf(sentence, at, numbers)),
+        )
+      : figured;
+  };
   const takeFor = (goal: Goal | undefined, cue: Cue | undefined, on: string | undefined, without?: Without): Taken => {
-    const { bound, unbound, weight } = boundFor(figured, inLightOf(goal, cue, on, without));
+    const { bound, unbound, weight } = boundFor(figuredFor(goal), inLightOf(goal, cue, on, without));
     const roles = bound.map(({ typed: figure, record, told }) => ({ figure, quantity: record.id, told }));
     const typed = insteadOf(engine.knowledge, sentence, [
       ...added(bound).map((each) => factOf(each, turn)),
@@ -131,6 +143,14 @@ const withoutFigures = (sentence: Sentence, places: readonly (number | undefined
   places.some((at) => at !== undefined)
     ? { ...sentence, figures: sentence.figures.filter((at) => !places.includes(at)) }
     : sentence;
+
+/** True for one of these numbers right after "at" or "to". */
+function isNameOf({ tokens }: Sentence, at: number, numbers: readonly string[]): boolean {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (token?.kind !== 'figure' || before?.kind !== 'word' || !['at', 'to'].includes(before.head)) return false;
+  const { unit, number } = token.figure;
+  return (unit === undefined || unitRow(unit).dimension === 'temperature') && numbers.includes(String(number));
+}
 
 /** "Lift 2 of 3" says how many lifts there are. */
 function liftsSaid({ tokens }: Sentence, at: number | undefined, turn: number): Fact[] {

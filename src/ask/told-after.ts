@@ -15,6 +15,8 @@ import { figureAsks, havingHeads, ruleHeads } from './wording/asking.ts';
 interface Before {
   readonly goal: Goal | undefined;
   readonly kept: Taken['facts'];
+  /** The quantity of which a figure was held against the need. */
+  readonly checked?: string | undefined;
 }
 
 /** A goal, and the quantity that the figure is for. */
@@ -34,7 +36,7 @@ type Take = (goal: Goal | undefined, on?: string) => Taken;
 export function toldAfter(
   engine: Engine,
   sentence: Sentence,
-  { goal, kept }: Before,
+  { goal, kept, checked }: Before,
   take: Take,
 ): ToldAfter | undefined {
   const { places, figures } = sentence;
@@ -43,7 +45,7 @@ export function toldAfter(
   if (places.has('instead') && !places.has('@check')) return undefined;
   return (
     boundOf(engine, sentence, goal, take) ??
-    againstAsked(engine, sentence, goal, kept, take) ??
+    againstAsked(engine, sentence, goal, kept, take, checked) ??
     ofItsOwn(engine, goal, kept, take)
   );
 }
@@ -70,6 +72,7 @@ function againstAsked(
   goal: Goal,
   kept: Taken['facts'],
   take: Take,
+  checked: string | undefined,
 ): ToldAfter | undefined {
   if (goal.kind !== 'quantity') return undefined;
   const { limits, quantities } = engine.knowledge;
@@ -87,12 +90,24 @@ function againstAsked(
     if (isMeant && isFor(on, taken) && isSettled(engine, rule, taken)) return { goal: meant, on };
   }
   const taken = take(goal, goal.id);
+  // "What about 50 tons", after 40 were held against the need.
+  if (checked === goal.id && isFor(goal.id, taken) && isAgain(engine, goal.id, taken, kept))
+    return { goal, on: goal.id };
   return tellsWhatIs(sentence) && isFor(goal.id, taken) && isLikest(engine, goal.id, goal.id, taken, kept)
     ? { goal, on: goal.id }
     : undefined;
 }
 
 const isFor = (id: string, { fresh }: Taken): boolean => fresh.some(({ quantity }) => quantity === id);
+
+/** True for a figure in a unit that none of the job's has, or likest in size to what it would be held against. */
+function isAgain(engine: Engine, id: string, taken: Taken, kept: Taken['facts']): boolean {
+  const own = taken.fresh.find(({ quantity }) => quantity === id);
+  if (!own || !('unit' in own)) return false;
+  const { dimension } = unitRow(own.unit);
+  const isOnly = !kept.some((fact) => 'unit' in fact && unitRow(fact.unit).dimension === dimension);
+  return (isOnly && !own.unitAssumed) || isLikest(engine, id, id, taken, kept);
+}
 
 /** "We only have …", "they set …": what there is, and nothing to work it out anew with. */
 const tellsWhatIs = ({ places }: Sentence): boolean => havingHeads.some((word) => places.has(word));

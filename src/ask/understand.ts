@@ -4,6 +4,7 @@ import type { Figure, Item } from '../calc/read/reading.ts';
 import { systemOf, type Unit } from '../calc/units.ts';
 import { inAskedUnit } from './asked-unit.ts';
 import { type Command, commandsIn } from './commands.ts';
+import { countedGoal } from './counted-goal.ts';
 import type { Cue } from './cue.ts';
 import { heardIn } from './cue-index.ts';
 import type { Engine } from './engine.ts';
@@ -103,11 +104,12 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
   const after =
     only || sought || why
       ? undefined
-      : toldAfter(engine, sentence, { goal: old, kept }, (of, on) => take(of, undefined, on));
+      : toldAfter(engine, sentence, { goal: old, kept, checked: past.checked }, (of, on) => take(of, undefined, on));
   const goal = only
     ? old
     : ((titled && ({ kind: 'quantity', id: titled.id } as const)) ??
       why ??
+      (sought?.kind === 'limit' || sought === undefined ? countedGoal(engine, sentence, take) : undefined) ??
       judged ??
       stated ??
       sought ??

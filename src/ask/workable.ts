@@ -23,12 +23,20 @@ export function workable(
   const others = heard.filter(
     ({ kind, id, score }) => kind === 'quantity' && id !== best.id && score >= best.score - nearly,
   );
-  if (others.length === 0 || ledTo(best) !== undefined) return best;
+  if (others.length === 0) return best;
+  const own = ledTo(best);
+  if (own !== undefined) return dearer(own) ?? best;
   const led = others
     .map((goal) => ({ goal, used: ledTo(goal) ?? 0 }))
     .filter(({ used }) => used > 1)
     .sort((a, b) => b.used - a.used);
   return led[0]?.goal ?? best;
+
+  /** "300 tons at 62 a ton and 5 men at 28 an hour, cost" is of all that was given a price, not of the mix alone. */
+  function dearer(own: number): Scored | undefined {
+    const isMoney = ({ id }: Goal): boolean => knowledge.quantities.get(id)?.dimension === 'money';
+    return isMoney(best!) ? others.find((goal) => isMoney(goal) && (ledTo(goal) ?? 0) > own) : undefined;
+  }
 
   /** How many of the figures given a goal is worked out from; undefined where it cannot be. */
   function ledTo(goal: Scored): number | undefined {

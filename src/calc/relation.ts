@@ -11,6 +11,8 @@ export interface RelationShape {
   readonly bothWays?: boolean;
   /** A way of second choice: taken only where no other is as sure. */
   readonly second?: boolean;
+  /** Of ways of second choice the one after the others. */
+  readonly third?: boolean;
 }
 
 /** One way of working a relation: `finds` from all of `needs`. */

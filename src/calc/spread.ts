@@ -45,7 +45,8 @@ export function network(methods: readonly Method[], counted: Iterable<string> = 
   });
   const steps = methods.map(({ needs, relation }) => {
     if (needs.length === 0) return Number.POSITIVE_INFINITY;
-    return relation.second ? cost.step + cost.secondChoice : cost.step;
+    const choices = relation.third ? 2 : relation.second ? 1 : 0;
+    return cost.step + choices * cost.secondChoice;
   });
   const counts = Uint8Array.from(needs, ({ length }) => length);
   return { methods, finding, counted: new Set(counted), places, ids, usedBy, finds, needs, counts, steps };

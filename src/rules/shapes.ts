@@ -64,6 +64,8 @@ export interface QuantityRecord<D extends Dimension = Dimension> extends Base {
   readonly saidLike?: QuantityRecord<D>;
   /** Which figure asked about is good: one no smaller (where none is named), no larger, as a tank covers so many feet, or only the same, as a setting. */
   readonly enough?: 'no-larger' | 'the-same';
+  /** What is needed of what there is: trucks on the job are held against the trucks needed. */
+  readonly heldAgainst?: QuantityRecord;
   /** What a foreman wants to see beside it. */
   readonly beside?: readonly string[];
   /** Stages of the job where the figure is used (ids of steps). */
@@ -107,6 +109,7 @@ export interface RelationRecord extends Base {
   readonly by: Expression;
   readonly bothWays?: boolean;
   readonly second?: boolean;
+  readonly third?: boolean;
   /** Members it is never solved for: a count, a setting. */
   readonly keeps?: readonly QuantityRecord[];
   /** Members that must have been said, not worked out: what was figured from the deepest spot must not come back as the average. */

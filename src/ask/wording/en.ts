@@ -40,10 +40,10 @@ export const en = {
   ) =>
     ({
       right: `Yes: ${has} is right for the ${title}; I make it ${need}.`,
-      over: `Yes: ${has} is enough; the ${title} comes to ${need}, so ${gap} over.`,
-      short: `No: ${has} is short; the ${title} comes to ${need}, ${gap} more.`,
-      within: `Yes: ${has} can be done; the ${title} comes to ${need}, so ${gap} to spare.`,
-      beyond: `No: ${has} is too much; the ${title} comes to ${need}, ${gap} less.`,
+      over: `Yes: ${has} is enough; the ${title} ${comes(title)} to ${need}, so ${gap} over.`,
+      short: `No: ${has} is short; the ${title} ${comes(title)} to ${need}, ${gap} more.`,
+      within: `Yes: ${has} can be done; the ${title} ${comes(title)} to ${need}, so ${gap} to spare.`,
+      beyond: `No: ${has} is too much; the ${title} ${comes(title)} to ${need}, ${gap} less.`,
     })[how],
   working: (formula: string, figures: string, result: string) => `${formula} = ${figures} = ${result}.`,
   didYouMean: (figure: string) => `Did you mean ${figure}?`,
@@ -169,3 +169,7 @@ function capitalOf(text: string): string {
 /** "a, b and c". */
 const joined = (parts: readonly string[], last: string): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')}${last}${parts.at(-1)}`;
+
+/** "The lifts come", "the roller trips, each lift, come", but "the mix comes". */
+const comes = (title: string): string =>
+  /^(?:\w+ )*?\w+[^s]s(?:,| needed| to | across| of |$)/.test(title) ? 'come' : 'comes';

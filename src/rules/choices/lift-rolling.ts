@@ -13,7 +13,8 @@ export default choice({
       cues: [
         'second|next|another|2nd|third|top lift before roller|drum|roll|rolled touch|hit|get|go|run|been|reach',
         'stack|lay|put lift before roller|drum|roll|rolled',
-        'roll|rolled both|two|all|three+lift',
+        'roll|rolled both+lift',
+        'roll|rolled+two|all|three+lift',
         'roll|rolled both|all together|once',
         'roll|rolled once+end|finish|top',
         'without roll|rolled lift',

@@ -1,4 +1,5 @@
 import { commonPractice, quantity } from '../shapes.ts';
+import rollersNeeded from './rollers-needed.ts';
 
 export default quantity({
   id: 'rollers-on-job',
@@ -9,6 +10,7 @@ export default quantity({
   because: 'Rollers that really follow the blade, each with its own lanes.',
   sources: [commonPractice],
   roles: { after: ['roller'] },
+  heldAgainst: rollersNeeded,
   plausible: { min: { number: 1, unit: '1' }, max: { number: 12, unit: '1' } },
   question: {
     text: 'How many rollers are at work?',

@@ -15,7 +15,10 @@ export default quantity({
     'how-many tack|gallon|tank left|remain tank|distributor|stick',
     'tack|gallon left|remain tank|distributor -roller',
   ],
-  roles: { after: ['after', 'left', 'end'], before: ['end', 'after', 'to', 'now', 'down', 'finish', 'finished'] },
+  roles: {
+    after: ['after', 'left', 'end'],
+    before: ['end', 'after', 'then', 'to', 'now', 'down', 'finish', 'finished'],
+  },
   setting: ['stick', 'start', 'end', 'strapped', 'dip', 'gauge', 'tank', 'distributor', 'went'],
   bare: { us: 'gal', metric: 'L' },
   beside: ['tack-used'],

@@ -11,8 +11,9 @@ export default quantity({
     'Warm tack is thin enough to fan out of the nozzles and takes more room in the tank than it will at 60 degF.',
   sources: [ufcFlexible('table 3-2: SS and CSS 70 to 160 degF, RS-1 70 to 140, CRS-1 125 to 185')],
   roles: { after: ['tank'], before: ['temperature', 'tack', 'at'] },
-  setting: ['tack', 'tank', 'gallon', 'correct', 'net', 'stick'],
+  setting: ['tack', 'tank', 'gallon', '#volume', 'correct', 'net', 'stick'],
   bare: false,
+  bareTold: { us: 'degF', metric: 'degC' },
   plausible: { min: { number: 32, unit: 'degF' }, max: { number: 400, unit: 'degF' } },
   question: {
     text: 'How hot is the tack in the tank?',

@@ -9,7 +9,12 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'What went out of the tank is on the road: it checks the rate that was set.',
   sources: [virginia('ch. 8, HMA-8, problems 1 to 3')],
-  cues: ['how-many used|sprayed ?tack -ton -mix -#mass', 'gallon used', 'stick used'],
+  cues: [
+    'how-many used|sprayed ?tack -ton -mix -#mass',
+    'gallon used',
+    'stick used',
+    'stick then|to #number|#volume -rate -drum -roller -tire -shoe',
+  ],
   roles: { after: ['used', 'out', 'gone'], before: ['used', 'shot', 'sprayed', 'put'] },
   setting: ['used', 'out', 'gone'],
   bare: false,

@@ -18,6 +18,8 @@ export default quantity({
     'volume correct|net|base|temperature',
     'gallon #temperature how-many',
     'gallon #temperature at',
+    '#volume how-many|what at+#number -#rate -#length -#money -price -cost -#area -shoot -rate',
+    'net|correct gallon at+#number -rate',
     'correct temperature tack|gallon',
     'tack #temperature how-many',
     'what at+#number #temperature tack|gallon|tank',

@@ -1,4 +1,5 @@
 import { commonPractice, quantity } from '../shapes.ts';
+import trucksNeeded from './trucks-needed.ts';
 
 export default quantity({
   id: 'trucks-on-job',
@@ -10,6 +11,7 @@ export default quantity({
   sources: [commonPractice],
   roles: { after: ['truck'], before: [] },
   setting: ['truck'],
+  heldAgainst: trucksNeeded,
   plausible: { min: { number: 1, unit: '1' }, max: { number: 60, unit: '1' } },
   question: {
     text: 'How many trucks are hauling?',

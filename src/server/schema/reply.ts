@@ -113,6 +113,7 @@ const job = z
     facts: z.array(fact({ ...quantity, ...turn, ...ends })),
     goal: z.exactOptional(text),
     asked: z.exactOptional(text),
+    checked: z.exactOptional(text),
     stage: z.exactOptional(text),
     units: z.exactOptional(z.enum(['us', 'metric'])),
     book: z.exactOptional(talkBook),
