@@ -362,6 +362,7 @@ import relationHalfDrum from './relations/half-drum.ts';
 import relationHotSectionLength from './relations/hot-section-length.ts';
 import relationImpactsPerFoot from './relations/impacts-per-foot.ts';
 import relationJobCost from './relations/job-cost.ts';
+import relationJobCostMixLabor from './relations/job-cost-mix-labor.ts';
 import relationJobCostNoTack from './relations/job-cost-no-tack.ts';
 import relationLaborCost from './relations/labor-cost.ts';
 import relationLaborHours from './relations/labor-hours.ts';
@@ -1046,6 +1047,7 @@ export const relations: readonly RelationRecord[] = [
   relationHotSectionLength,
   relationImpactsPerFoot,
   relationJobCost,
+  relationJobCostMixLabor,
   relationJobCostNoTack,
   relationLaborCost,
   relationLaborHours,
