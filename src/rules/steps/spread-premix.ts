@@ -48,13 +48,8 @@ export default step({
     'mix+down|out -not -how-many',
     'mix ground -not',
     'dump -not -how -where -before',
-<<<<<<< HEAD
     'mix+on+road|tack -not -how-many -before -than+mix',
-    'load|truck down|empty|gone -late -how-many -break|broke',
-=======
-    'mix on+road|tack -not -how-many -before',
     'load|truck down|empty|gone -late -how-many -break|broke -gross -tare',
->>>>>>> c586723 (Counts that are asked about are held against the need; two sticks in a row; the crew's wage with the mix; gallons at 60 degrees; one more figure after a comparison is compared)
   ],
   cues: [
     'how|where dump|tailgate|unload -far -apart -often -spacing',
