@@ -170,6 +170,8 @@ function capitalOf(text: string): string {
 const joined = (parts: readonly string[], last: string): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')}${last}${parts.at(-1)}`;
 
+/** What ends the name of the thing in a title, before what it is for. */
+const afterName = /,| needed| to | across| of /;
+
 /** "The lifts come", "the roller trips, each lift, come", but "the mix comes". */
-const comes = (title: string): string =>
-  /^(?:\w+ )*?\w+[^s]s(?:,| needed| to | across| of |$)/.test(title) ? 'come' : 'comes';
+const comes = (title: string): string => (/[^s]s$/.test(title.split(afterName)[0]!) ? 'come' : 'comes');

@@ -14,8 +14,8 @@ export default quantity({
     'how-many carry|haul truck bridge|post|posted',
     'what payload limit',
     'check truck carry how-many|what',
-    'empty|tare gross|legal|post|posted ?carry ?load ?haul ?truck',
-    'how-many|what haul|carry|load|put gross|legal|tare',
+    'empty|tare gross|post|posted ?carry ?load ?haul ?truck',
+    'how-many|what haul|carry|load|put gross|tare',
     'how-many|what haul|carry|load|put|hold truck empty #mass|#number -left',
   ],
   roles: {
