@@ -37,6 +37,7 @@ export const unset = {
   standsIn: undefined,
   answersFor: undefined,
   enough: undefined,
+  heldAgainst: undefined,
   beside: undefined,
   usedAt: undefined,
   note: undefined,

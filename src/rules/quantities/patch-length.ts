@@ -9,7 +9,13 @@ export default quantity({
   because:
     'A patch is paid out along the road: what it takes grows with the length that lies at full depth, and a feather holds only half.',
   sources: [commonPractice],
-  cues: ['how+long patch', 'patch+length', 'how-many road|lane|feet cover|do|patch -load -truck'],
+  cues: [
+    'how+long patch',
+    'patch+length',
+    'what length patch|fill #mass',
+    'length #mass fill|cover|do|make|get',
+    'how-many road|lane|feet cover|do|patch -load -truck',
+  ],
   roles: {
     of: ['patch', 'spot', 'hole', 'stretch', 'lane', 'road', 'street', 'pavement', 'highway'],
     after: ['long', 'length', 'run', 'stretch', 'patch', 'spot', 'hole'],

@@ -29,7 +29,7 @@ export default quantity({
     'what need #number -tack -gallon -taper -sign -cone -flagger -order -buffer -roller -truck -blade',
   ],
   alsoCalled: ['tonnage', 'tons in place', 'premix', 'hot mix', 'cold mix', 'blacktop', 'plant mix'],
-  roles: { after: ['mix', 'left', 'need'], before: ['mix', 'need', 'total'] },
+  roles: { after: ['mix', 'left', 'need', 'fill'], before: ['mix', 'need', 'total'] },
   plain: true,
   adds: waste,
   bare: false,
