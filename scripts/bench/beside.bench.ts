@@ -115,7 +115,7 @@ async function multiplying(): Promise<Figures> {
       multiply(multiply(multiply(unit(300, 'ft'), unit(12, 'ft')), unit(2, 'in')), unit('110 lb / (yd^2 in)')).toNumber(
         'ton',
       ),
-    ours: () => whatFollows(knowledge, patch).get('premix-mass')!.value,
+    ours: () => whatFollows(knowledge, [...patch]).get('premix-mass')!.value,
     // A thousand at once: one alone is shorter than the clock can tell.
     floor: () => {
       let sum = 0;
