@@ -2,11 +2,13 @@ import { compare, toBase } from '../calc/quantity.ts';
 import { systemOf } from '../calc/units.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { ChoiceOption, ChoiceRecord, Figure } from '../rules/shapes.ts';
+import { denial } from '../rules/words-kin.ts';
 import { type Cue, placesOf } from './cue.ts';
 import { type CueIndex, type CueTable, cueIndex, type HeardCue, heardIn } from './cue-index.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
 import { namesIn, type Titles } from './titles.ts';
+import { isSmall } from './token.ts';
 
 /** An option of a choice; `within` for a cue that chooses it only while a figure lies within its ends. */
 export interface OptionHeard {
@@ -55,9 +57,42 @@ export const optionsHeard = (
   { knowledge, options, titles }: Heard,
   { sentence, question, asked }: Said,
 ): OptionsHeard => ({
-  inWords: withoutNames(heardIn(options, sentence), sentence, titles),
+  inWords: withoutNames(
+    Array.from(heardIn(options, sentence)).filter(({ cue }) => !isTurnedRound(cue, sentence)),
+    sentence,
+    titles,
+  ),
   named: byTitle(knowledge, question, asked),
 });
+
+/**
+ * "Never buckles up": what a cue hears is not so where a word that denies stands right before it, unless the cue itself
+ * speaks of one.
+ */
+function isTurnedRound({ needs }: Cue, { places, tokens, small }: Sentence): boolean {
+  const words = needs.flat(2);
+  if (words.some((word) => denials.has(word))) return false;
+  return words.some((word) =>
+    (places.get(word) ?? []).some((at) => {
+      let before = at - 1;
+      while (isSmall(tokens[before], small)) before--;
+      const [token, next] = [tokens[before], tokens[before + 1]];
+      // "Can't we skip it" asks.
+      const isAsked = next?.kind === 'word' && doers.has(next.head);
+      return token?.kind === 'word' && denials.has(token.head) && !isAsked;
+    }),
+  );
+}
+
+const doers: ReadonlySet<string> = new Set(['we', 'i', 'you', 'they', 'he', 'she']);
+const denials: ReadonlySet<string> = new Set([
+  ...denial.split(' '),
+  'hardly',
+  'rarely',
+  'refuse',
+  'refuses',
+  'forgets',
+]);
 
 /** What options are heard by. */
 interface Heard {

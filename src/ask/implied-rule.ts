@@ -75,7 +75,10 @@ export function judgedInstead(
     return impliedPractice(knowledge, sentence, take(found));
   if (!isChecked && !isTold) return undefined;
   const figured = found.kind === 'limit' && sentence.figures.length > 0 ? knowledge.limits.get(found.id) : undefined;
-  if (figured) return isSettled(engine, figured, take(found)) ? undefined : settledInstead(engine, sentence, take);
+  if (figured)
+    return isSettled(engine, figured, take(found))
+      ? undefined
+      : (settledInstead(engine, sentence, take) ?? impliedPractice(knowledge, sentence, take(found)));
   if (found.kind === 'limit' || found.kind === 'practice') {
     const taken = take(found);
     const on = knowledge.practices.get(found.id)?.on.id;

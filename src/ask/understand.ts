@@ -159,7 +159,8 @@ function notYetSaid(
 ): Scored | undefined {
   const goesOn = old !== undefined;
   const [best] = found;
-  const judged = best?.kind === 'fault' ? found.find((goal) => isGivenTo(engine, goal, take)) : undefined;
+  const isJudgeable = best?.kind === 'fault' || (best?.kind === 'defect' && sentence.places.has('@check'));
+  const judged = isJudgeable ? found.find((goal) => isGivenTo(engine, goal, take)) : undefined;
   if (judged) return judged;
   if (
     best?.kind !== 'quantity' ||

@@ -94,6 +94,7 @@ export const spanish: Readonly<Record<string, readonly string[]>> = {
   soft: ['blando', 'blanda', 'suave', 'aguado', 'aguada'],
   speed: ['velocidad'],
   spray: ['regar', 'riego', 'regamos', 'rociar', 'rociamos', 'echamos tack'],
+  drive: ['pisar', 'pisan', 'pisa', 'pisarlo'],
   still: ['todavía', 'todavia', 'aún', 'aun', 'sigue estando'],
   start: ['empezar', 'empezamos', 'comenzar', 'iniciar', 'empiezo', 'empieza', 'comienzo', 'comienza'],
   step: ['paso', 'pasos'],

@@ -29,6 +29,8 @@ export const stepAsks = {
     'then+what',
     'what then -how -if',
     'what after that|this',
+    '@after after that|this|it -#number -#length',
+    '@after and+then',
     'what do+now',
     'what need now',
     'last+thing',

@@ -47,7 +47,7 @@ export default choice({
       id: 'open-tack',
       title: 'tack not covered',
       cues: [
-        'spray|tack|oil never|no|not|without mix|mat car|traffic|open|through|wave|drive -mixer -dump|spread+mix',
+        'spray|tack|oil never|no|not|without mix|mat car|traffic|open|through|wave|drive -dump|spread+mix',
         'open|traffic|car|let tack bare|open|exposed|uncovered|wet',
         'traffic|car|drive on+tack',
         'car|traffic|let on tack',

@@ -12,7 +12,16 @@ export default choice({
     {
       id: 'off',
       title: 'off',
-      cues: ['no|without belt', 'belt off', 'not belt', 'skip belt', 'need belt roller', 'unbelted'],
+      cues: [
+        'not|never|hardly|rarely|forget buckle|belt',
+        'no|without buckle',
+        'no|without belt',
+        'belt off',
+        'not belt',
+        'skip belt',
+        'need belt roller',
+        'unbelted',
+      ],
     },
     { id: 'on', title: 'on', cues: ['belt+on', 'wear belt -need', 'buckle'] },
   ],

@@ -12,6 +12,7 @@ export default choice({
       id: 'rained-on',
       title: 'rained on before it broke',
       cues: [
+        'rain spray|sprayed|shot|shoot after|on|hit|got -if|when',
         'rain tack -come -coming -forecast -due -if -chance -later -soon -hour -in -#time -@check',
         'rain before broke|break|broken',
         'rain hit|got tack',
@@ -35,6 +36,7 @@ export default choice({
       id: 'brown',
       title: 'still brown',
       cues: [
+        'chocolate|coffee|caramel|brown color|yet|look|looks',
         'tack brown -black -turn',
         'still+brown',
         "tack not|hasn't|ain't|isn't|didn't|wont|won't broke|broken|break|set|cure|black|tacky|dry|ready",

@@ -12,6 +12,7 @@ export default choice({
       id: 'falling',
       title: 'falling',
       cues: [
+        '@after falling|dropping|colder|cool -#number',
         'temperature|degree|#temperature fall|drop|dropping|falling',
         'get|getting cold|colder|cool|cooler -hot+mix -cold+mix -hot+cold -cold+hot',
         'cool+down|off #temperature',
@@ -26,6 +27,7 @@ export default choice({
       id: 'rising',
       title: 'rising',
       cues: [
+        '@after climb|rising|rise|warmer -#number',
         'temperature|degree|#temperature rise|rising|climb',
         'warm+up',
         'get|getting warm|warmer',

@@ -33,7 +33,7 @@ export default choice({
       cues: [
         'raining -if -when -no -not',
         'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -hit -got -wash -tack -stand|stands|sit|sits|puddle|pond|drain|run|runs',
-        'drizzle|sprinkle|pour',
+        'drizzle|sprinkle|pour -stop|stopped|quit|over|done|dried|night|yesterday|earlier',
         'in|through+rain',
         'rain fall',
       ],
@@ -42,6 +42,9 @@ export default choice({
       id: 'dry',
       title: 'no rain',
       cues: [
+        'rain|storm|shower|drizzle quit|stopped|over|pass|gone|done|moved -@check -will -due',
+        'dried+out',
+
         'no+rain -if',
         'weather dry|clear|fair',
         'clear+sky',

@@ -11,7 +11,7 @@ export default fault({
   cues: [
     'puddle remain|stand|sit|stay|left|form|formed|collect patch|mat|section|lane|road|it -tack -spray -base -before -ditch',
     'shallow puddle',
-    'puddle after|since|following rain|shower|storm -tack -before -ditch',
+    'puddle after|since|follow rain|shower|storm -tack -before -ditch',
     'birdbath',
     'pond',
     'puddle|water stand|stands|sit|sits|stay|hold|collect|puddle patch|mat|low -base -ditch -tack -before -spray -shoot -shot',

@@ -10,6 +10,7 @@ export default fault({
   because: 'Without bond the lift is a loose skin: braking wheels drag it, and it opens behind them.',
   sources: [taught, ufcFlexible('ch. 3: no tack also slips')],
   cues: [
+    'patch|mat|lift slid|slide|slip stop|sign|light|bar|intersection|hill|downhill',
     'slip crack|patch|mat|lift|road -hill -spill',
     'slippage',
     'half-moon',

@@ -9,7 +9,7 @@ export default fault({
   sources: [bladeSpreading('tire tracks show as ridges unless each layer is rolled')],
   cues: [
     'tire ran|went|roll|rolled|pass stripe|high|ridge|line|mark|stand -tack -roller+tire',
-    'stripe high|stand|proud|raised -paint -tack -bar',
+    'stripe high|stand|proud|raise -paint -tack -bar',
     'tire|wheel track|ridge|mark|line grader|show|through|finish|mat|patch|lift -tack -roller',
     'grader+track|tire|wheel show|through|mark|ridge',
     'track|ridge show|come|coming|telegraph through -tack',

@@ -16,6 +16,7 @@ export default quantity({
       seen: 'read',
     },
   ],
+  roles: { after: ['straightedge', 'board', 'edge'], before: ['straightedge', 'board'] },
   bare: { us: 'ft', metric: 'm' },
   plausible: { min: { number: 3, unit: 'ft' }, max: { number: 20, unit: 'ft' } },
   note: 'Note the length of straightedge the readings were taken under: a longer one finds more.',
