@@ -11,6 +11,7 @@ import { givenOf, keptOf } from './facts.ts';
 import { faultReply } from './faults.ts';
 import { type Goal, goalText } from './goal.ts';
 import { ignoredIn } from './ignored.ts';
+import { brokenPractice } from './implied-rule.ts';
 import { readJob } from './job.ts';
 import { judgedBeside, unjudgedOn } from './judged-beside.ts';
 import { checksOn, type Voice, verdictOf } from './judging.ts';
@@ -36,6 +37,8 @@ export function answer(scene: Scene): Reply {
   if (cards && card) return cards.reply(scene, card);
   if (!goal || scene.understood.isFaint || isBesideThePoint(scene)) {
     const near = lookAlike(scene);
+    const broken = near || goal ? undefined : toldBroken(scene);
+    if (broken) return verdictReply(scene, broken);
     return near ? workReply({ ...scene, job: { ...scene.job, goal: goalText(near) } }, near) : askWhat(scene);
   }
   if (goal.kind === 'step') return stepsReply(scene, goal.id);
@@ -77,6 +80,10 @@ export function answer(scene: Scene): Reply {
 
 const workReply = (scene: Scene, { kind, id }: Goal): Reply =>
   kind === 'fault' ? faultReply(scene, id) : repairReply(scene, { kind: kind === 'defect' ? 'defect' : 'repair', id });
+
+/** The practice that what is told breaks, where nothing is asked and nothing else answers. */
+const toldBroken = ({ understood, engine }: Scene): string | undefined =>
+  isStatement(understood.sentence) ? brokenPractice(engine.knowledge, understood)?.id : undefined;
 
 /** The card about a record, where one tells more than a question back would. */
 function toldAbout(scene: Scene, record: string): Reply | undefined {

@@ -69,19 +69,27 @@ export const optionsHeard = (
  * "Never buckles up": what a cue hears is not so where a word that denies stands right before it, unless the cue itself
  * speaks of one.
  */
-function isTurnedRound({ needs }: Cue, { places, tokens, small }: Sentence): boolean {
+function isTurnedRound({ needs }: Cue, sentence: Sentence): boolean {
+  const { places } = sentence;
   const words = needs.flat(2);
   if (words.some((word) => denials.has(word))) return false;
-  return words.some((word) =>
-    (places.get(word) ?? []).some((at) => {
-      let before = at - 1;
-      while (isSmall(tokens[before], small)) before--;
-      const [token, next] = [tokens[before], tokens[before + 1]];
-      // "Can't we skip it" asks.
-      const isAsked = next?.kind === 'word' && doers.has(next.head);
-      return token?.kind === 'word' && denials.has(token.head) && !isAsked;
-    }),
-  );
+  return words.some((word) => (places.get(word) ?? []).some((at) => isDenied(sentence, at)));
+}
+
+/** How far back a word that denies may stand, small words aside. */
+const reach = 2;
+
+function isDenied({ tokens, small }: Sentence, at: number): boolean {
+  let seen = 0;
+  for (let before = at - 1; seen < reach; before--) {
+    const [token, next] = [tokens[before], tokens[before + 1]];
+    if (token?.kind !== 'word') return false;
+    if (isSmall(token, small)) continue;
+    seen++;
+    // "Can't we skip it" asks.
+    if (denials.has(token.head)) return !(next?.kind === 'word' && doers.has(next.head));
+  }
+  return false;
 }
 
 const doers: ReadonlySet<string> = new Set(['we', 'i', 'you', 'they', 'he', 'she']);

@@ -341,6 +341,7 @@ export const emergencies: readonly Card[] = [
       "rank": 1,
       "first": "Everyone well back; the operator stays in, and nobody touches the machine, the load or the ground near it.",
       "cues": [
+        "line+down across|on|sparking|over truck|machine|road|lane|person|hood -paint|center|centerline|yellow|white|string|edge|cone|chalk|fog|stop|stripe",
         "live+wire|line|power",
         "wire+down|across|sparking|arcing|fell",
         "wire+is|are|came|come+down|sparking|arcing",

@@ -5,6 +5,7 @@ import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { type Fact, knownFrom } from './facts.ts';
 import type { Goal, Scored } from './goal.ts';
+import { light } from './same-again.ts';
 import type { Sentence } from './sentence.ts';
 import { isSettled, isStatement } from './stated.ts';
 import { asksNext } from './step-stage.ts';
@@ -29,6 +30,24 @@ export function impliedPractice(
     .filter((rule) => rule.cues && said.has(rule.on.id) && applies(knowledge, rule, facts))
     .sort((a, b) => rank(a) - rank(b));
   return gravestOne && { kind: 'practice', id: gravestOne.id };
+}
+
+/**
+ * "Tack hasn't turned black, lay on it" asks nothing: it is put to be judged all the same where what it tells breaks a
+ * practice. Undefined where nothing does.
+ */
+export function brokenPractice(
+  knowledge: Knowledge,
+  { fresh, facts }: Pick<Taken, 'fresh' | 'facts'>,
+): Goal | undefined {
+  const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
+  if (said.size === 0) return undefined;
+  const solved = whatFollows(knowledge, knownFrom(facts));
+  const rank = (rule: PracticeRecord): number => gravest.indexOf(judgePractice(rule, solved).status);
+  const [worst] = [...knowledge.practices.values()]
+    .filter((rule) => rule.cues && said.has(rule.on.id) && (rank(rule) === 0 || rank(rule) === 1))
+    .sort((a, b) => rank(a) - rank(b));
+  return worst && { kind: 'practice', id: worst.id };
 }
 
 /** False for a rule whose conditions are settled otherwise: no water in cutback, where the tack is emulsion. */
@@ -67,8 +86,18 @@ export function judgedInstead(
 ): Goal | undefined {
   const isChecked = sentence.places.has('@check');
   const isTold = !goesOn && !isChecked && found?.kind === 'quantity' && isStatement(sentence);
-  if (!found || !(isTold || asks(sentence)) || asksNext(sentence)) return undefined;
+  if (!found || asksNext(sentence)) return undefined;
   const { knowledge } = engine;
+  const isStep = found.kind === 'step' && !/^(?:next|rest|done|whole|before|after|between)/.test(found.id);
+  if (!asks(sentence) && isStatement(sentence) && (isStep || isNamed(found, sentence))) {
+    const broken = brokenPractice(knowledge, take(undefined));
+    if (broken) return broken;
+  }
+  if (!(isTold || asks(sentence))) return undefined;
+  if (isTold && found.score < light) {
+    const told = settledInstead(engine, sentence, take);
+    if (told) return told;
+  }
   if (found.kind === 'step' || (found.kind === 'fault' && isChecked))
     return impliedPractice(knowledge, sentence, take(undefined));
   if (found.kind === 'quantity' && sentence.figures.length === 0 && !isTold)
@@ -78,7 +107,7 @@ export function judgedInstead(
   if (figured)
     return isSettled(engine, figured, take(found))
       ? undefined
-      : (settledInstead(engine, sentence, take) ?? impliedPractice(knowledge, sentence, take(found)));
+      : (settledInstead(engine, sentence, take) ?? brokenPractice(knowledge, take(found)));
   if (found.kind === 'limit' || found.kind === 'practice') {
     const taken = take(found);
     const on = knowledge.practices.get(found.id)?.on.id;
@@ -95,6 +124,10 @@ export function judgedInstead(
   const rule = meant && knowledge.limits.get(meant.id);
   return rule && isTold && !isSettled(engine, rule, take(meant)) ? undefined : meant;
 }
+
+/** A quantity that no more is heard of than its name, where no figure is given. */
+const isNamed = ({ kind, score }: Scored, { figures }: Sentence): boolean =>
+  kind === 'quantity' && score < light && figures.length === 0;
 
 /** "Is the tank too hot, tack at 120 degrees": the limit on the figure just given, where that settles it. */
 function settledInstead(engine: Engine, sentence: Sentence, take: (goal: Goal | undefined) => Taken): Goal | undefined {

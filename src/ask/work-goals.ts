@@ -100,7 +100,7 @@ export function suits(
       (tellHow.some((word) => places.has(word)) && !asksNext(sentence)))
   )
     return false;
-  if (id === 'next' && isHeard(whatFigure, sentence)) return false;
+  if (id === 'next' && (isHeard(whatFigure, sentence) || (places.has('if') && !stageSaid(sentence)))) return false;
   if (id.startsWith('between-') && stepsNamed(sentence).length < 2) return false;
   return !(
     framed &&

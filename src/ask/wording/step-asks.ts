@@ -76,6 +76,7 @@ export const stepFrames = {
   skip: [
     'skip|without+NAME',
     'leave+out+NAME',
+    'NAME need|necessary|optional|matter @check -before -after -again -more -another -#length -#mass -#volume -#rate -#number',
     'not|never|forget|forgot|missed+NAME @check -#length -#temperature',
     'need|must|have+NAME @check -between -lift -again -more -another -#length -#mass -#volume -#rate -#number',
   ],

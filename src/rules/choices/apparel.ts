@@ -11,6 +11,7 @@ export default choice({
       id: 'none',
       title: 'none',
       cues: [
+        'not|no|without wear|bright|vest flagger|crew|worker|operator',
         'no+vest',
         'without vest',
         'vest off',

@@ -18,6 +18,8 @@ export default choice({
       id: 'no-spotter',
       title: 'backing with no spotter',
       cues: [
+        'nobody|no|without|not alarm truck|back',
+        'never|not spotter behind|back|truck|use|put',
         'no+spotter',
         'without spotter',
         'truck back alone',

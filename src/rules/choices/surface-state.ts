@@ -25,6 +25,7 @@ export default choice({
       id: 'dusty',
       title: 'dust',
       cues: [
+        'nobody|never|without|no swept|sweep|broom tack|spray|shoot|shot|it',
         'dusty|dust|dirty tack|spray|surface|shoot|shot -driven',
         'not+swept|sweep tack|spray|shoot|shot',
         'without+sweep',

@@ -27,6 +27,7 @@ export default choice({
       id: 'rising',
       title: 'rising',
       cues: [
+        '@after go|going|come|coming+up -#number',
         '@after climb|rising|rise|warmer -#number',
         'temperature|degree|#temperature rise|rising|climb',
         'warm+up',

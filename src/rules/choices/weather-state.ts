@@ -31,7 +31,7 @@ export default choice({
       id: 'raining',
       title: 'raining',
       cues: [
-        'raining -if -when -no -not',
+        'raining -if -when -no -not -quit|stop|stopped|over',
         'rain -come -forecast -due -chance -later -soon -if -when -tomorrow -tonight -no -expect -before -after -call -way -hour -hit -got -wash -tack -stand|stands|sit|sits|puddle|pond|drain|run|runs',
         'drizzle|sprinkle|pour -stop|stopped|quit|over|done|dried|night|yesterday|earlier',
         'in|through+rain',
@@ -42,7 +42,7 @@ export default choice({
       id: 'dry',
       title: 'no rain',
       cues: [
-        'rain|storm|shower|drizzle quit|stopped|over|pass|gone|done|moved -@check -will -due',
+        'rain|raining|storm|shower|drizzle quit|stopped|over|pass|gone|done|moved -@check -will -due',
         'dried+out',
 
         'no+rain -if',

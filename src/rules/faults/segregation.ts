@@ -11,7 +11,7 @@ export default fault({
   because: 'Every pass lets the big stones roll out and the fines stay; traffic throws what lies loose.',
   sources: [ufcRepair('3.3, p. 10: overworking'), commonPractice],
   cues: [
-    'coarse|stone|rock|boney|bony fine|fines side|other|edge|half',
+    'coarse|stone|boney|bony fines side|other|edge|half',
     'rocky|coarse|boney|bony side|streak|strip mat|patch|lane',
     'segregate|segregation',
     'stone|rocky|coarse|bony|boney streak|strip|band|line|pocket|spot|patch -all+over -size',

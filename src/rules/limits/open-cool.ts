@@ -13,6 +13,8 @@ export default limit({
   because: 'A warm mat still moves under a wheel and picks up on tires.',
   sources: [fromMemory('about 140 to 150 degF, as commonly held')],
   cues: [
+    'open at+#temperature|#number -air -road',
+    'open|traffic mat|mix|patch #temperature -air',
     'cool|cooled|cold traffic|open|car @enough check -base',
     'check+hot|warm|soft traffic|open|car -air -tank',
     'open|traffic #temperature @check',

@@ -11,6 +11,8 @@ export default limit({
   because: 'A fast drum shoves the mat ahead of it, stays on each spot too short to pack it, and skids when it stops.',
   sources: [navyBasic('ch. 11: steel wheel at most 3 mph'), armyPaving('lesson 3'), countyRolling('clauses E to J')],
   cues: [
+    'roller|drum+at+#number -hour -cost -ton',
+    'roller|drum run|go|going+#number -pass -length -hour -cost -ton',
     'roller|roll|drum check+fast|quick',
     'roller|drum go|move|travel fast|quick @check -@enough',
     'roller|roll|drum|rolled #speed @check',

@@ -12,6 +12,7 @@ export default practice({
     ufcFlexible('ch. 3, tack coats: fully cured before the mix'),
   ],
   cues: [
+    'how+long tack till|until|before|wait truck|mix|dump|lay -roll -gallon',
     'tack brown|black|wet|tacky|broke|broken|break|set @check',
     'tack brown|wet dump|mix|lay|truck',
     'dump|lay|drive|truck tack @check',
