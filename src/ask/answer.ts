@@ -72,6 +72,8 @@ export function answer(scene: Scene): Reply {
   const unjudged = scene.voice.solved.get(laidOut)?.by ? undefined : unjudgedOn(scene, goal.id);
   if (unjudged) return verdictReply(scene, unjudged);
   if (scene.voice.solved.has(laidOut) && !own) return valueReply(scene, laidOut);
+  const broken = scene.understood.sentence.figures.length > 0 ? undefined : toldBroken(scene);
+  if (broken) return verdictReply(scene, broken);
   return (
     (isStatement(scene.understood.sentence) ? toldAbout(scene, `quantity/${goal.id}`) : undefined) ??
     askFor(scene, laidOut)

@@ -88,8 +88,18 @@ export function judgedInstead(
   const isTold = !goesOn && !isChecked && found?.kind === 'quantity' && isStatement(sentence);
   if (!found || asksNext(sentence)) return undefined;
   const { knowledge } = engine;
+  if (found.kind === 'practice') {
+    // What holds is not said to hold where something else that was told is broken.
+    const taken = take(found);
+    const practice = knowledge.practices.get(found.id);
+    const option = taken.fresh.find((fact) => fact.quantity === practice?.on.id);
+    if (option && 'choice' in option && practice?.judged[option.choice]?.status === 'ok') {
+      const broken = brokenPractice(knowledge, taken);
+      if (broken) return broken;
+    }
+  }
   const isStep = found.kind === 'step' && !/^(?:next|rest|done|whole|before|after|between)/.test(found.id);
-  if (!asks(sentence) && isStatement(sentence) && (isStep || isNamed(found, sentence))) {
+  if (!asks(sentence) && isStatement(sentence) && isStep) {
     const broken = brokenPractice(knowledge, take(undefined));
     if (broken) return broken;
   }
@@ -124,10 +134,6 @@ export function judgedInstead(
   const rule = meant && knowledge.limits.get(meant.id);
   return rule && isTold && !isSettled(engine, rule, take(meant)) ? undefined : meant;
 }
-
-/** A quantity that no more is heard of than its name, where no figure is given. */
-const isNamed = ({ kind, score }: Scored, { figures }: Sentence): boolean =>
-  kind === 'quantity' && score < light && figures.length === 0;
 
 /** "Is the tank too hot, tack at 120 degrees": the limit on the figure just given, where that settles it. */
 function settledInstead(engine: Engine, sentence: Sentence, take: (goal: Goal | undefined) => Taken): Goal | undefined {

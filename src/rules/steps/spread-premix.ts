@@ -48,7 +48,7 @@ export default step({
     'mix+down|out -not -how-many',
     'mix ground -not',
     'dump -not -how -where -before',
-    'mix+on+road|tack -not -how-many -before -than+mix',
+    'mix+road|tack on -not -how-many -before -than+mix',
     'load|truck down|empty|gone -late -how-many -break|broke -gross -tare',
   ],
   cues: [
