@@ -88,16 +88,6 @@ export function judgedInstead(
   const isTold = !goesOn && !isChecked && found?.kind === 'quantity' && isStatement(sentence);
   if (!found || asksNext(sentence)) return undefined;
   const { knowledge } = engine;
-  if (found.kind === 'practice') {
-    // What holds is not said to hold where something else that was told is broken.
-    const taken = take(found);
-    const practice = knowledge.practices.get(found.id);
-    const option = taken.fresh.find((fact) => fact.quantity === practice?.on.id);
-    if (option && 'choice' in option && practice?.judged[option.choice]?.status === 'ok') {
-      const broken = brokenPractice(knowledge, taken);
-      if (broken) return broken;
-    }
-  }
   const isStep = found.kind === 'step' && !/^(?:next|rest|done|whole|before|after|between)/.test(found.id);
   if (!asks(sentence) && isStatement(sentence) && isStep) {
     const broken = brokenPractice(knowledge, take(undefined));

@@ -42,7 +42,7 @@ export default choice({
       id: 'dry',
       title: 'no rain',
       cues: [
-        'rain|raining|storm|shower|drizzle quit|stopped|over|pass|gone|done|moved -@check -will -due',
+        'rain|raining|storm|shower|drizzle quit|stopped|over|pass|gone|done|moved -@check -will -due -wet|damp|puddle|standing',
         'dried+out',
 
         'no+rain -if',
