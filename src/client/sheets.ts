@@ -16,6 +16,8 @@ export function add(answers: Answers, entry: Entry, before: Entry | undefined): 
   const region = log();
   region.setAttribute('aria-busy', 'true');
   if (before) notLatest(region);
+  // Those that have stood as they are for a turn keep their size, and cost nothing while they are out of sight.
+  for (const each of [...list().children].slice(0, -1)) each.className = 'seen';
   list().append(item(answers.sheetHtml(entry, true, ticks)));
   region.setAttribute('aria-busy', 'false');
   showKnown(answers, entry);

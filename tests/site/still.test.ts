@@ -76,6 +76,23 @@ test.each([
   },
 );
 
+test('answers out of sight are not laid out anew, and have their size when they come back', async () => {
+  const page = await open({ viewport: phone });
+  const height = () => page.evaluate<number>(`document.querySelector('.entries > li').getBoundingClientRect().height`);
+  for (const question of [tons, 'what about 14 feet wide?']) await send(page, question);
+  await page.waitForTimeout(200);
+  const before = await height();
+  await send(page, 'can we lay a 2 in lift');
+  expect(await page.evaluate("getComputedStyle(document.querySelector('.entries > li')).contentVisibility")).toBe(
+    'auto',
+  );
+  expect(await height()).toBeCloseTo(before, 0);
+  await page.evaluate('scrollTo(0, 0)');
+  await page.waitForTimeout(300);
+  expect(await height()).toBeCloseTo(before, 0);
+  expect(await moved(page)).toEqual([]);
+});
+
 test('what is read stays where it is while somebody types, and the answer comes to the top', async () => {
   const page = await open({ viewport: phone, hasTouch: true, isMobile: true });
   await send(page, tons);
