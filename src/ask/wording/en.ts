@@ -40,10 +40,10 @@ export const en = {
   ) =>
     ({
       right: `Yes: ${has} is right for the ${title}; I make it ${need}.`,
-      over: `Yes: ${has} is enough; the ${title} ${comes(title)} to ${need}, so ${gap} over.`,
-      short: `No: ${has} is short; the ${title} ${comes(title)} to ${need}, ${gap} more.`,
-      within: `Yes: ${has} can be done; the ${title} ${comes(title)} to ${need}, so ${gap} to spare.`,
-      beyond: `No: ${has} is too much; the ${title} ${comes(title)} to ${need}, ${gap} less.`,
+      over: `Yes: ${has} is enough; ${the(title)} ${comes(title)} to ${need}, so ${gap} over.`,
+      short: `No: ${has} is short; ${the(title)} ${comes(title)} to ${need}, ${gap} more.`,
+      within: `Yes: ${has} can be done; ${the(title)} ${comes(title)} to ${need}, so ${gap} to spare.`,
+      beyond: `No: ${has} is too much; ${the(title)} ${comes(title)} to ${need}, ${gap} less.`,
     })[how],
   working: (formula: string, figures: string, result: string) => `${formula} = ${figures} = ${result}.`,
   didYouMean: (figure: string) => `Did you mean ${figure}?`,
@@ -170,8 +170,12 @@ function capitalOf(text: string): string {
 const joined = (parts: readonly string[], last: string): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')}${last}${parts.at(-1)}`;
 
+/** "The tack needed", but "how far a load goes". */
+const the = (title: string): string => (title.startsWith('how ') ? title : `the ${title}`);
+
 /** What ends the name of the thing in a title, before what it is for. */
 const afterName = /,| needed| to | across| of /;
 
 /** "The lifts come", "the roller trips, each lift, come", but "the mix comes". */
-const comes = (title: string): string => (/[^s]s$/.test(title.split(afterName)[0]!) ? 'come' : 'comes');
+const comes = (title: string): string =>
+  !title.startsWith('how ') && /[^s]s$/.test(title.split(afterName)[0]!) ? 'come' : 'comes';

@@ -1,4 +1,5 @@
 import { commonPractice, quantity } from '../shapes.ts';
+import loadLength from './load-length.ts';
 
 export default quantity({
   id: 'patch-length',
@@ -23,6 +24,7 @@ export default quantity({
   },
   saidAs: [{ cues: ['per+mile', 'ton mile each|every'], number: 1, unit: 'mi' }],
   inGroup: 'longest',
+  heldAgainst: loadLength,
   plain: true,
   bare: { us: 'ft', metric: 'm' },
   question: {
