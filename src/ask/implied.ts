@@ -5,7 +5,7 @@ import type { QuantityRecord } from '../rules/shapes.ts';
 import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { knownFrom } from './facts.ts';
-import type { Goal } from './goal.ts';
+import type { Goal, Scored } from './goal.ts';
 import { needOf } from './need.ts';
 import type { Sentence } from './sentence.ts';
 import type { Taken } from './taken.ts';
@@ -44,6 +44,25 @@ export function checkedGoal(engine: Engine, sentence: Sentence, take: Take): Goa
   });
   const meant = could.find(({ plain }) => plain) ?? led;
   return meant && goalOf(meant);
+}
+
+/** What a crew has so much of that it may be enough. */
+const supplies: ReadonlySet<string> = new Set(['mass', 'volume']);
+
+/**
+ * "60 gal on the trailer, patch 500 x 12 at .08, enough tack?" is after the need for what there is so much of, whatever else
+ * is heard: of what was heard, the best that is measured so, else the patch's own quantity.
+ */
+export function supplyGoal({ knowledge }: Engine, sentence: Sentence, found: readonly Scored[]): Goal | undefined {
+  if (!sentence.places.has('@supply') || sentence.figures.length < 2 || found[0]?.kind === 'quantity') return undefined;
+  const token = sentence.tokens[checkedFigure(sentence)];
+  const dimension = token?.kind === 'figure' && token.figure.unit ? unitRow(token.figure.unit).dimension : undefined;
+  if (dimension === undefined || !supplies.has(dimension)) return undefined;
+  const heard = found.find(
+    ({ kind, id }) => kind === 'quantity' && knowledge.quantities.get(id)?.dimension === dimension,
+  );
+  const plain = [...knowledge.quantities.values()].find((record) => record.plain && record.dimension === dimension);
+  return heard ?? (plain && goalOf(plain));
 }
 
 /**

@@ -59,13 +59,14 @@ export function sentenceOf(
   if (isYesOrNo(tokens, places, small, isFiller)) put('@check', -1);
   if (places.has('why')) put('@why', -1);
   if (enoughWords.some((word) => typed(items, word))) put('@enough', -1);
+  if (supplyWords.some((word) => typed(items, word))) put('@supply', -1);
   if (before) {
     put('@after', -1);
     if (standIns.some((word) => places.has(word))) for (const head of before.of) if (!places.has(head)) put(head, -1);
   }
   const after = (position: number): number => {
     let at = position + 1;
-    while (isSmall(tokens[at], small)) at++;
+    while (isSmall(tokens[at], small) || isSlash(tokens[at])) at++;
     return at;
   };
   return { tokens, figures, small, places, after };
@@ -82,6 +83,9 @@ function isLate(text: string): boolean {
   return of24 >= 20 || of24 < 5;
 }
 
+/** "Ft/ton": what a stroke joins stands side by side. */
+const isSlash = (token: Token | undefined): boolean => token?.kind === 'mark' && token.text === '/';
+
 /** Words that people begin with and ask nothing by. */
 const fillers = new Set(['ok', 'okay', 'alright', 'okey', 'good', 'right']);
 
@@ -91,7 +95,8 @@ const isThin = ({ unit, number, form }: Figure): boolean =>
   (unit === 'in' || unit === 'mm' || unit === 'cm' || (unit === undefined && number < 4 && !Number.isInteger(number)));
 
 /** Words that ask whether it will do for the need. */
-const enoughWords = ['enough', 'enuf', 'enuff', 'short', 'cover', 'reach'];
+const supplyWords = ['enough', 'enuf', 'enuff', 'sufficient', 'plenty', 'adequate', 'suffice'];
+const enoughWords = [...supplyWords, 'short', 'cover', 'reach'];
 
 const typed = (items: readonly Item[], word: string): boolean =>
   items.some((item) => item.kind === 'word' && item.text === word);

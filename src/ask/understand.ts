@@ -12,7 +12,7 @@ import { type Fact, factsOfJob } from './facts.ts';
 import { fitsInSize } from './fits-size.ts';
 import { fitting } from './fitting.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
-import { checkedGoal, impliedGoal } from './implied.ts';
+import { checkedGoal, impliedGoal, supplyGoal } from './implied.ts';
 import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts';
 import { emptyJob } from './job.ts';
 import { judgedAfter } from './judged-after.ts';
@@ -110,6 +110,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
     : ((titled && ({ kind: 'quantity', id: titled.id } as const)) ??
       why ??
       (sought?.kind === 'limit' || sought === undefined ? countedGoal(engine, sentence, take) : undefined) ??
+      supplyGoal(engine, sentence, found) ??
       judged ??
       stated ??
       sought ??

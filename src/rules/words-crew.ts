@@ -2,6 +2,7 @@
 export const crewTalk: Readonly<Record<string, readonly string[]>> = {
   through: ['thru'],
   'ahead-of': ['ahead of'],
+  'of-them': ['of em', 'of them', 'of these', 'of those', 'just like it', 'like that one', 'like this one'],
   see: ['can see', 'could see', 'you can see', 'can spot'],
   feel: ['can feel', 'could feel'],
   hear: ['can hear'],

@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'whole' },
   because: 'Patches of one size take the same mix each, and each has two ends of its own past which mix is dumped.',
   sources: [commonPractice],
-  roles: { after: ['hole', 'patch', 'spot'] },
+  roles: { after: ['hole', 'patch', 'spot', 'of-them'] },
   default: { number: 1, unit: '1' },
   plausible: { min: { number: 1, unit: '1' }, max: { number: 500, unit: '1' } },
   counted: true,

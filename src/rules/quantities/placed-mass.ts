@@ -14,6 +14,7 @@ export default quantity({
     before: ['went', 'put', 'down', 'place', 'laid', 'lay', 'use', 'dump', 'used'],
   },
   setting: ['went', 'put', 'place', 'laid', 'lay', 'use', 'dump', 'down', 'yield'],
+  summed: ['dump', 'put', 'laid', 'drop', 'spread'],
   bare: false,
   question: {
     text: 'How many tons have gone down so far?',

@@ -11,7 +11,7 @@ export default quantity({
   cues: [
     'how-many+water',
     'how-many water -spray|shoot|shot -residual -rate -set -bar',
-    'water add|dilute|need|cut|thin -residual -rate -set -bar -spray|shoot|shot',
+    'water add|dilute|need|cut|thin -ton -line -pipe -main -residual -rate -set -bar -spray|shoot|shot',
     'gallon water -residual -rate -set -bar',
   ],
   roles: { after: ['water'] },
