@@ -54,7 +54,7 @@ const supplies: ReadonlySet<string> = new Set(['mass', 'volume']);
  * is heard: of what was heard, the best that is measured so, else the patch's own quantity.
  */
 export function supplyGoal({ knowledge }: Engine, sentence: Sentence, found: readonly Scored[]): Goal | undefined {
-  if (!sentence.places.has('@supply') || sentence.figures.length < 2 || found[0]?.kind === 'quantity') return undefined;
+  if (!sentence.places.has('@supply') || sentence.figures.length < 2) return undefined;
   const token = sentence.tokens[checkedFigure(sentence)];
   const dimension = token?.kind === 'figure' && token.figure.unit ? unitRow(token.figure.unit).dimension : undefined;
   if (dimension === undefined || !supplies.has(dimension)) return undefined;

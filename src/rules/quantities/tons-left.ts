@@ -10,7 +10,7 @@ export default quantity({
   sources: [commonPractice],
   cues: [
     'how-many+more #mass',
-    'how-many+more come|coming|haul|need|needed -load -truck',
+    'how-many+more come|haul|need -load -truck',
     'how-many more ton|mix',
     'how-many+ton more|left|still',
     'how-many ton|mix left|still',
