@@ -55,9 +55,11 @@ const supplies: ReadonlySet<string> = new Set(['mass', 'volume']);
  */
 export function supplyGoal({ knowledge }: Engine, sentence: Sentence, found: readonly Scored[]): Goal | undefined {
   if (!sentence.places.has('@supply') || sentence.figures.length < 2) return undefined;
-  const token = sentence.tokens[checkedFigure(sentence)];
-  const dimension = token?.kind === 'figure' && token.figure.unit ? unitRow(token.figure.unit).dimension : undefined;
-  if (dimension === undefined || !supplies.has(dimension)) return undefined;
+  const dimension = sentence.figures
+    .map((at) => sentence.tokens[at])
+    .map((token) => (token?.kind === 'figure' && token.figure.unit ? unitRow(token.figure.unit).dimension : ''))
+    .find((each) => supplies.has(each));
+  if (dimension === undefined) return undefined;
   const heard = found.find(
     ({ kind, id }) => kind === 'quantity' && knowledge.quantities.get(id)?.dimension === dimension,
   );

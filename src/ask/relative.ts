@@ -37,7 +37,7 @@ export function relativeTo({ byWord }: Engine, sentence: Sentence, kept: readonl
   tokens.forEach((token, at) => {
     const by = timesOf(token);
     // "Half a drum" is a measure of its own.
-    const isOne = articles.has(headOf(tokens[at + 1]) ?? '');
+    const isOne = token.kind === 'figure' && token.at[1] - token.at[0] > 'half'.length;
     const of = by === undefined || isOne ? undefined : spokenOf(headOf(tokens[after(at)]));
     if (by !== undefined && of) {
       tell(of, of.number * by);
@@ -62,7 +62,5 @@ function timesOf(token: Token): number | undefined {
   const { number, unit, form } = token.figure;
   return number === 0.5 && form === 'spelled' && unit === undefined ? number : undefined;
 }
-
-const articles: ReadonlySet<string> = new Set(['a', 'an']);
 
 const headOf = (token: Token | undefined): string | undefined => (token?.kind === 'word' ? token.head : undefined);

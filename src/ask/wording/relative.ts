@@ -1,7 +1,6 @@
 /** Head words that make a figure of the job so many times what it was: "double the length". */
 export const times: ReadonlyMap<string, number> = new Map([
   ['double', 2],
-  ['doubled', 2],
   ['twice', 2],
   ['triple', 3],
   ['half', 0.5],
