@@ -59,7 +59,10 @@ export function supplyGoal({ knowledge }: Engine, sentence: Sentence, found: rea
     .map((at) => sentence.tokens[at])
     .map((token) => (token?.kind === 'figure' && token.figure.unit ? unitRow(token.figure.unit).dimension : ''))
     .find((each) => supplies.has(each));
-  if (dimension === undefined) return undefined;
+  const [best] = found;
+  // "Are 2 loads enough, 15 ton trucks" counts the loads.
+  const counts = best?.kind === 'quantity' && knowledge.quantities.get(best.id)?.dimension === 'count';
+  if (dimension === undefined || counts) return undefined;
   const heard = found.find(
     ({ kind, id }) => kind === 'quantity' && knowledge.quantities.get(id)?.dimension === dimension,
   );
