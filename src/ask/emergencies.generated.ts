@@ -391,7 +391,7 @@ export const emergencies: readonly Card[] = [
         "machine rolled+over -joint -mat -patch -lift -twice -again -surface -times",
         "machine|truck went+off|over edge|bank|bridge|embankment|cliff -patch -mat -lift",
         "machine|truck slid|slipped edge|drain|bank|embankment",
-        "machine|truck in|into+water",
+        "machine|truck in|into+water -tack -emulsion -leak -spill -leaking -diesel -fuel -oil",
         "machine rolled person",
         "volcado",
         "machine|truck went+over+sideways|side",

@@ -46,6 +46,15 @@ export function checkedGoal(engine: Engine, sentence: Sentence, take: Take): Goa
   return meant && goalOf(meant);
 }
 
+/** "How long will that take": of what is told beside the answer of before, the time it takes. */
+export function timeOfThat({ knowledge }: Engine, { places }: Sentence, old: Goal | undefined): Goal | undefined {
+  const asks = places.has('how-far') || (places.has('how') && places.has('long'));
+  if (old?.kind !== 'quantity' || !asks || !places.has('need') || !places.has('that')) return undefined;
+  const beside = (knowledge.quantities.get(old.id)?.beside ?? []).map((id) => knowledge.quantities.get(id)!);
+  const time = beside.find(({ dimension }) => dimension === 'time');
+  return time && goalOf(time);
+}
+
 /** What a crew has so much of that it may be enough. */
 const supplies: ReadonlySet<string> = new Set(['mass', 'volume']);
 

@@ -16,6 +16,8 @@ interface Circumstances {
   readonly asked: boolean;
   /** The unit of the figure the job has of it. */
   readonly had: Unit | undefined;
+  /** Units of the figures the job has. */
+  readonly kept?: readonly Unit[];
   /** All figures of the sentence. */
   readonly all: readonly Figure[];
 }
@@ -45,17 +47,18 @@ export function unitFor(figure: Figure, record: QuantityRecord, circumstances: C
   return figure.unit === undefined ? bareUnit(record, circumstances) : typedUnit(figure, record, circumstances.system);
 }
 
-/** A bare number counts, or has the unit its role always has; where the role is told, its only one (per cent), or that of a like figure beside it ("44 tons, 31 is down"). */
+/** A bare number counts, or has the unit its role always has; where the role is told, its only one (per cent), or that of a like figure beside it ("44 tons, 31 is down"), said now or before. */
 function bareUnit(
   record: QuantityRecord,
-  { system, told, led, counts, asked, all, had }: Circumstances,
+  { system, told, led, counts, asked, all, had, kept = [] }: Circumstances,
 ): Unit | undefined {
   if (record.dimension === 'count') return '1';
   if (had && !told) return had;
   if (record.bare) return record.bare[system];
   if (told && record.units.us === record.units.metric) return record.units.us;
   if (counts) return undefined;
-  const like = told ? all.find(({ unit }) => unit && unitRow(unit).dimension === record.dimension)?.unit : undefined;
+  const units = told ? [...all.flatMap(({ unit }) => unit ?? []), ...kept] : [];
+  const like = units.find((unit) => unitRow(unit).dimension === record.dimension);
   return like ?? (led ? record.bareTold?.[system] : undefined) ?? (asked ? record.units[system] : undefined);
 }
 

@@ -11,9 +11,9 @@ import { couldMeasure, isUnitAssumed, unitFor } from './role-unit.ts';
 import { weights } from './role-weights.ts';
 import { wordScore } from './role-words.ts';
 import type { Sentence } from './sentence.ts';
-import { isCountOf, sizeOfEach } from './sized.ts';
+import { isCountOf, isOfOthers, sizeOfEach } from './sized.ts';
 import { titledBefore } from './titles.ts';
-import type { Token } from './token.ts';
+import { isSmall, type Token } from './token.ts';
 
 /** A role a figure could have, and how well it fits. */
 export interface Option {
@@ -38,7 +38,7 @@ const farOff = 9;
 /** The roles that the figure at a place of a sentence could have, best first. */
 export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[], context: Context): Option[] {
   const { figure, names } = sentence.tokens[at] as Token & { kind: 'figure' };
-  if (isDenied(sentence, at)) return [];
+  if (isDenied(sentence, at) || isOfOthers(sentence, at, context)) return [];
   const counted = countedAt(sentence, at, figure);
   const words = ownWords(sentence, counted ?? at, figure, context);
   const titled = titledBefore(sentence, at, context.titles);
@@ -89,7 +89,12 @@ function preferJudged(options: readonly Option[], { unit }: Figure, { judged, ke
 
 /** The words beside a figure, less those that are the label of the next one: in "air 50 mat 290" the mat is no word on the 50. */
 function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWord, weak }: Context): Words {
-  const words = wordsBeside(sentence, at, spent);
+  const words = withLabelBefore(
+    sentence,
+    at,
+    lessTheLastOnes(sentence, at, wordsBeside(sentence, at, spent), byWord),
+    byWord,
+  );
   if (words.after.length !== 1 || figure.unit) return words;
   const { tokens } = sentence;
   const next = tokens.findIndex(({ kind }, i) => i > at && kind !== 'word');
@@ -110,6 +115,39 @@ function ownWords(sentence: Sentence, at: number, figure: Figure, { spent, byWor
   if (isParted || (words.before[0] !== undefined && weak.has(words.before[0]))) return words;
   const isLabel = labels(words.before[0], figure) && labels(words.after[0], token.figure);
   return isLabel ? { ...words, after: [], next: undefined } : words;
+}
+
+/** "3/4 in deep for 800 ft": the depth is told of the figure before it, not of the one after. */
+function lessTheLastOnes({ tokens, small }: Sentence, at: number, words: Words, byWord: Context['byWord']): Words {
+  const place = tokens.findLastIndex((token, i) => i < at && !isSmall(token, small));
+  const [word, last] = [tokens[place], tokens[place - 1]];
+  if (place === at - 1 || word?.kind !== 'word' || last?.kind !== 'figure' || !last.figure.unit) return words;
+  const isOfLast = (byWord.get(word.head) ?? []).some(
+    (record) => record.roles?.after?.includes(word.head) && couldMeasure(last.figure, record),
+  );
+  return isOfLast && words.before[0] === word.head ? { ...words, before: words.before.slice(1) } : words;
+}
+
+/** "We measured the roll-down, it was 1.35": a clause that says no more than the figure has its label in the one before. */
+function withLabelBefore(sentence: Sentence, at: number, words: Words, byWord: Context['byWord']): Words {
+  const { tokens, small } = sentence;
+  if (words.before.length > 0 || words.after.length > 0) return words;
+  const isMark = (i: number): boolean => tokens[i]?.kind === 'mark' && tokens[i].text !== '/';
+  let from = at;
+  while (from > 0 && !isMark(from - 1)) from--;
+  let to = at;
+  while (to < tokens.length - 1 && !isMark(to + 1)) to++;
+  const clause = tokens.slice(from, to + 1);
+  const isIt = clause.length > 1 && clause.every((token, i) => i === at - from || isSmall(token, small));
+  if (!isIt || from < 2) return words;
+  let start = from - 1;
+  while (start > 0 && tokens[start - 1]?.kind === 'word') start--;
+  if (tokens[start - 1]?.kind === 'figure') return words;
+  const labels = tokens
+    .slice(start, from - 1)
+    .flatMap((token) => (token.kind === 'word' ? [token.head] : []))
+    .filter((word) => (byWord.get(word) ?? []).some(({ roles }) => roles?.before?.includes(word)));
+  return labels.length > 0 ? { ...words, before: labels.reverse() } : words;
 }
 
 function optionOf(
@@ -148,7 +186,16 @@ function optionOf(
   // A label that stands on either side: "empty 6", "6 empty".
   const isLabel = (word: string): boolean => labels.includes(word) && behind.includes(word);
   const led = labels.some((each) => words.before.includes(each)) || (words.next !== undefined && isLabel(words.next));
-  const unit = unitFor(figure, record, { system: context.system, told, led, counts, asked, all, had: had?.unit });
+  const unit = unitFor(figure, record, {
+    system: context.system,
+    told,
+    led,
+    counts,
+    asked,
+    all,
+    had: had?.unit,
+    kept: [...context.kept.values()].map((each) => each.unit),
+  });
   if (
     !unit ||
     (record.counted && !Number.isInteger(figure.number)) ||

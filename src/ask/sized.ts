@@ -9,10 +9,17 @@ import { isSmall, type Token } from './token.ts';
 const joins: ReadonlySet<string> = new Set(['at', 'of', 'average', 'each', 'about', 'around']);
 
 /** The records whose figure a counted thing has, where the figure at a place is what each of them is: "7 loads of 13.4 tons". */
-export function sizeOfEach(sentence: Sentence, at: number, { byWord }: Context): readonly QuantityRecord[] {
+export function sizeOfEach(sentence: Sentence, at: number, { byWord, quantities }: Context): readonly QuantityRecord[] {
   const { tokens, small } = sentence;
+  const after = tokens[at + 1];
+  // "2 ruts each 2 ft wide": a word of its own tells more.
+  const isTold =
+    after?.kind === 'word' && (byWord.get(after.head) ?? []).some(({ roles }) => roles?.after?.includes(after.head));
+  if (isTold) return [];
   const { figure } = tokens[at] as Token & { kind: 'figure' };
   if (figure.group !== undefined) return [];
+  const prices = pricesAt(sentence, at, quantities);
+  if (prices.length > 0) return prices;
   let place = at - 1;
   while (isJoin(tokens[place], small)) place--;
   const thing = tokens[place];
@@ -22,6 +29,16 @@ export function sizeOfEach(sentence: Sentence, at: number, { byWord }: Context):
       roles?.before?.includes(thing.head) &&
       (figure.unit === undefined ? bareTold !== undefined : unitRow(figure.unit).dimension === dimension),
   );
+}
+
+/** The prices that a sum of money may be which stands after so many tons: "60 tons of mix at $85". */
+function pricesAt({ tokens }: Sentence, at: number, quantities: Context['quantities']): readonly QuantityRecord[] {
+  const [own, lead] = [tokens[at], tokens[at - 1]];
+  if (own?.kind !== 'figure' || own.figure.unit !== 'USD' || lead?.kind !== 'word' || lead.head !== 'at') return [];
+  const before = tokens.findLastIndex(({ kind }, i) => i < at && kind !== 'word');
+  const of = tokens[before];
+  const isMass = of?.kind === 'figure' && of.figure.unit !== undefined && unitRow(of.figure.unit).dimension === 'mass';
+  return isMass ? [...quantities.values()].filter(({ dimension }) => dimension === 'price') : [];
 }
 
 /** True for a bare whole number right before a thing that is counted: "7 loads" are not 7 tons. */
@@ -43,3 +60,15 @@ const isCount = (token: Token | undefined): boolean => token?.kind === 'figure' 
 
 const isWhole = ({ unit, number, group, form }: Figure): boolean =>
   unit === undefined && group === undefined && form !== 'ratio' && Number.isInteger(number) && number > 0;
+
+/** "Two weeks", "9 guys": a bare number of things that no quantity counts or measures is no figure of the job. */
+export function isOfOthers({ tokens, small }: Sentence, at: number, { byWord }: Pick<Context, 'byWord'>): boolean {
+  const next = tokens[at + 1];
+  return (
+    isCount(tokens[at]) &&
+    next?.kind === 'word' &&
+    next.many === true &&
+    !isSmall(next, small) &&
+    !byWord.has(next.head)
+  );
+}

@@ -12,7 +12,7 @@ import { type Fact, factsOfJob } from './facts.ts';
 import { fitsInSize } from './fits-size.ts';
 import { fitting } from './fitting.ts';
 import { type Goal, goalsOf, type Scored } from './goal.ts';
-import { checkedGoal, impliedGoal, supplyGoal } from './implied.ts';
+import { checkedGoal, impliedGoal, supplyGoal, timeOfThat } from './implied.ts';
 import { impliedLimit, impliedPractice, judgedInstead } from './implied-rule.ts';
 import { emptyJob } from './job.ts';
 import { judgedAfter } from './judged-after.ts';
@@ -114,6 +114,7 @@ export function understand(engine: Engine, request: Request, job: Job, before?: 
       judged ??
       stated ??
       sought ??
+      timeOfThat(engine, sentence, old) ??
       after?.goal ??
       checkedGoal(engine, sentence, take) ??
       impliedGoal(engine, named, take) ??

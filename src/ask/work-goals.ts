@@ -75,9 +75,11 @@ export function suits(
   const framed =
     kind === 'step' && (['next', 'rest', 'done'].includes(id) || frames.some((frame) => id.startsWith(`${frame}-`)));
   if (!framed && isAfterNext(sentence) && !asksLeaveLast(sentence)) return false;
-  if (!isWork(kind)) return true;
   const needs = cue.needs.flat(2);
-  if (figureAsks.some((word) => places.has(word) && !needs.includes(word))) return false;
+  // "15 ton loads, inch lift, how far does one go" asks for no leave.
+  if (kind === 'limit' && asksFigure(needs, sentence)) return false;
+  if (!isWork(kind)) return true;
+  if (asksFigure(needs, sentence)) return false;
   if (kind === 'defect' || kind === 'fault') return !amounts.some((word) => places.has(word) && !needs.includes(word));
   const around = framed && /^(?:before|after|rest|between)-/.test(id);
   if (around && figureNames.some((word) => places.has(word) && !needs.includes(word))) return false;
@@ -110,6 +112,10 @@ export function suits(
     (places.has('@check') || places.has('@why'))
   );
 }
+
+/** True where a figure is asked for, by a word that is none of the cue's own. */
+const asksFigure = (needs: readonly string[], { places }: Sentence): boolean =>
+  figureAsks.some((word) => places.has(word) && !needs.includes(word));
 
 /** True where "before" or "after" stands ahead of the name it goes with: "done with the last rolling, what is left before we go". */
 const isBefore = (word: string, cue: Cue, { places }: Sentence): boolean =>

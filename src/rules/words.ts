@@ -166,6 +166,10 @@ const usual: Readonly<Record<string, readonly string[]>> = {
   max: ['maximum', 'máximo', 'maximo', 'most'],
   min: ['smallest', 'minimum', 'mínimo', 'minimo', 'least'],
   why: [
+    'what causes',
+    'what caused',
+    'what would cause',
+    'what makes it',
     'how come',
     'what for',
     'por que',

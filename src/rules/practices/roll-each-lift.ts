@@ -15,6 +15,7 @@ export default practice({
     'roll|rolled one|#number time|once last|end|top lift @check',
     '@check roll|rolled|roller each|every|both|between lift',
     'skip roll',
+    '@check roll first+lift before|second|next',
     'lift without roll',
     'roll|rolled both|all+lift',
     '@check roll|rolled lift before next',

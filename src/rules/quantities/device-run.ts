@@ -8,7 +8,7 @@ export default quantity({
   rounding: { us: 'whole', metric: 'tenth' },
   because: 'The buffer and the work together, where cones keep traffic out of the lane.',
   sources: [commonPractice],
-  roles: { after: ['tangent', 'cone', 'line'], before: ['along', 'tangent'] },
+  roles: { after: ['tangent', 'cone', 'line', 'straight'], before: ['along', 'tangent'] },
   setting: ['cone', 'device', 'tangent'],
   bare: false,
   question: {

@@ -37,6 +37,7 @@ export default quantity({
         'no+water',
         'without+water',
         'not+dilute',
+        'not+cut tack|emulsion|residue|bar|spray|shoot -cutback',
         'straight -mix -binder -#parts -half -cut',
       ],
       number: 100,

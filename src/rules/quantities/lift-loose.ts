@@ -11,6 +11,7 @@ export default quantity({
     'The roller presses the air out and the lift goes down by a steady share; what is left too thin comes out low.',
   sources: [napa('7.5')],
   cues: [
+    'what leave|lay|put|start|set loose #length|#number',
     'loose -stone -piece -base',
     'rolled set|lay|put depth|blade|it what|how|where -ton -roller',
     'how+thick|deep loose lay|put|place|drop|spread -laid -stone',

@@ -10,6 +10,8 @@ export default quantity({
   sources: [commonPractice],
   cues: [
     'ton+lift',
+    'how-many+ton first|second|third|last|next+lift',
+    'how-many ton go|goes lift -how-many+lift',
     'ton|mix each|per+lift',
     'how-many mix lift each|per',
     'how-many each|per #mass ?lift -load -truck',

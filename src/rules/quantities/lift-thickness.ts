@@ -15,6 +15,7 @@ export default quantity({
     'loose #length what rolled|compacted|after -leave -want -need -how-many',
     'lift+thick|thickness',
     'how+thick lift',
+    'how+thick each',
     'thick each+lift',
     'lift how+thick each',
   ],

@@ -25,6 +25,7 @@ export default quantity({
     'run #mass #price',
     'run #mass at+#number',
     'mix price',
+    'what mix run|come|set #price',
     'mix+cost|bill|price ?what',
   ],
   roles: { before: ['mix'] },

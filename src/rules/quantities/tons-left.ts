@@ -19,6 +19,8 @@ export default quantity({
     'ton still',
     'what|how-many left|remaining haul|place|go|goes|lay|need|order',
     'what left #mass -truck -over',
+    'what left down|laid|place|put #number -tank -tack -gallon',
+    'gonna+be short',
     'ton|mix left|remaining -truck',
     'need #mass down|place|laid',
   ],

@@ -15,6 +15,7 @@ export default quantity({
     'how-many+truck -cycle -keep -ahead -behind -run -#output',
     'load #mass -how-far -far -apart -cover -go -feet -order -distance -minute -#output',
     'need load',
+    'how-many+trip #mass -each -hour -day',
     'load haul|carry|hold #number|#mass -how-far -far -cover -go -order -#output',
     'load #mass ?need ?haul ?each -how-far -far -apart -cover -go -feet -order -distance -minute -#output -place -put -down',
     'truck #mass -left -how-far -far -apart -cover -go -feet -order -hour -#output -cycle -@check',
