@@ -1,5 +1,6 @@
 import { convert, toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
+import { restsOn } from '../calc/solve.ts';
 import { unitRow } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
@@ -96,9 +97,13 @@ function leftOver(scene: Scene): Reply | undefined {
   const { goal, unbound, system } = scene.understood;
   const { knowledge, solved } = scene.voice;
   if (!goal) return undefined;
-  const assumed = startsOf(knowledge, goal).flatMap((id) => solved.get(id)?.assumed ?? []);
+  const starts = startsOf(knowledge, goal);
+  const assumed = starts.flatMap((id) => solved.get(id)?.assumed ?? []);
+  const rests = restsOn(solved, starts);
+  const used = understoodNow(scene).filter((id) => rests.has(id));
   for (const figure of unbound) {
-    const record = assumed
+    // "Half is 1 in deep and the other half 2 in": one of the two must not be left out without a word.
+    const record = [...assumed, ...(figure.unit ? used : [])]
       .map((id) => knowledge.quantities.get(id))
       .find((each) => each && couldBe(figure, each, system));
     if (!record) continue;
@@ -115,6 +120,10 @@ function leftOver(scene: Scene): Reply | undefined {
   }
   return undefined;
 }
+
+/** The quantities that this question gives a figure for. */
+const understoodNow = ({ understood: { fresh } }: Scene): string[] =>
+  fresh.flatMap((fact) => ('unit' in fact && !fact.unitAssumed ? [fact.quantity] : []));
 
 function couldBe({ unit, form, number }: Figure, record: QuantityRecord, system: UnitSystem): boolean {
   if (form === 'ratio') return record.parts !== undefined;
