@@ -1,3 +1,4 @@
+import { toBase } from '../calc/quantity.ts';
 import { restsOn } from '../calc/solve.ts';
 import { choiceOf } from '../rules/knowledge.ts';
 import type { LimitRecord, PracticeRecord } from '../rules/shapes.ts';
@@ -234,10 +235,7 @@ function unitsAssumed({ understood, voice }: Scene): AssumedFact[] {
     if (!fact.unitAssumed || !('unit' in fact)) return [];
     const { quantity, number, unit } = fact;
     const record = voice.knowledge.quantities.get(quantity)!;
-    const text = en.readAs(
-      String(number),
-      en.fact(record.title, say(record, voice.solved.get(quantity)!.value, unit, true)),
-    );
+    const text = en.readAs(String(number), en.fact(record.title, say(record, toBase(number, unit), unit, true)));
     return [{ quantity, number, unit, rule: `quantity/${quantity}`, text }];
   });
 }

@@ -1,4 +1,4 @@
-import { convert, toBase } from '../calc/quantity.ts';
+import { compare, convert, toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import { restsOn } from '../calc/solve.ts';
 import { unitRow } from '../calc/units.ts';
@@ -94,21 +94,28 @@ function asksBy({ understood, engine }: Scene, head: string): boolean {
 
 /** A figure that found no role, where the answer would rest on a default that it could replace: which of them it is must be asked. */
 function leftOver(scene: Scene): Reply | undefined {
-  const { goal, unbound, system } = scene.understood;
+  const { goal, unbound, roles, system } = scene.understood;
   const { knowledge, solved } = scene.voice;
   if (!goal) return undefined;
   const starts = startsOf(knowledge, goal);
   const assumed = starts.flatMap((id) => solved.get(id)?.assumed ?? []);
   const rests = restsOn(solved, starts);
-  const used = understoodNow(scene).filter((id) => rests.has(id));
-  for (const figure of unbound) {
+  const used = saidWithUnit(scene).filter((id) => rests.has(id));
+  const isWorked = goal.kind === 'quantity' && !scene.understood.sentence.places.has('@check');
+  const idle = roles.filter(({ figure, quantity, told }) => isWorked && figure.unit && !told && !rests.has(quantity));
+  const all = [
+    ...unbound.map((figure) => ({ figure, could: [...assumed, ...(figure.unit ? used : [])] })),
+    ...idle.map(({ figure }) => ({ figure, could: used })),
+  ];
+  for (const { figure, could } of all) {
     // "Half is 1 in deep and the other half 2 in": one of the two must not be left out without a word.
-    const record = [...assumed, ...(figure.unit ? used : [])]
+    const record = could
       .map((id) => knowledge.quantities.get(id))
-      .find((each) => each && couldBe(figure, each, system));
+      .find((each) => each && couldBe(figure, each, system) && !isSame(figure, solved.get(each.id)?.value));
     if (!record) continue;
     const typed = scene.request.question.slice(...figure.at);
-    const text = en.whatIs(typed, record.title);
+    const isUsual = assumed.includes(record.id);
+    const text = isUsual ? en.whatIs(typed, record.title) : en.whatElse(typed, record.title);
     const send = en.fact(record.title, typed);
     return clarifying(
       scene,
@@ -121,8 +128,12 @@ function leftOver(scene: Scene): Reply | undefined {
   return undefined;
 }
 
-/** The quantities that this question gives a figure for. */
-const understoodNow = ({ understood: { fresh } }: Scene): string[] =>
+/** True for a figure that says again what is known: "9 guys 8 hours, equipment for 8 hours". */
+const isSame = ({ number, unit }: Figure, base: number | undefined): boolean =>
+  unit !== undefined && base !== undefined && compare(toBase(number, unit), base) === 0;
+
+/** The quantities that this question gives a figure for, with its unit. */
+const saidWithUnit = ({ understood: { fresh } }: Scene): string[] =>
   fresh.flatMap((fact) => ('unit' in fact && !fact.unitAssumed ? [fact.quantity] : []));
 
 function couldBe({ unit, form, number }: Figure, record: QuantityRecord, system: UnitSystem): boolean {

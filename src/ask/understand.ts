@@ -49,6 +49,8 @@ export interface Understanding {
   readonly facts: readonly Fact[];
   readonly fresh: readonly Fact[];
   readonly unbound: readonly Figure[];
+  /** The roles the figures of this question have. */
+  readonly roles: Taken['roles'];
   /** Quantities spoken of without a figure: they are asked for, not assumed. */
   readonly open: ReadonlySet<string>;
   /** True when it answers what was asked last. */

@@ -116,10 +116,14 @@ function worded(text: string, sent: unknown): void {
     throw new Error(`said: ${text}`);
 }
 
+/** What holds pairs of a name and a value: a map, or what the solver found. */
+const isPairs = (value: object): value is Iterable<readonly [unknown, unknown]> =>
+  Symbol.iterator in value && !Array.isArray(value) && !(value instanceof Set);
+
 /** No number, however deep, is none. */
 export function finite(value: unknown, place = ''): void {
   if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${place} is ${value}`);
   if (typeof value !== 'object' || value === null) return;
-  const parts = value instanceof Map ? value : value instanceof Set ? [...value].entries() : Object.entries(value);
+  const parts = isPairs(value) ? value : value instanceof Set ? [...value].entries() : Object.entries(value);
   for (const [key, part] of parts) finite(part, `${place}.${String(key)}`);
 }

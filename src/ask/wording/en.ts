@@ -77,6 +77,8 @@ export const en = {
   noUnit: (typed: string) => `What is ${typed}: feet, inches, tons? Say the unit or what it is of.`,
   whichReading: (typed: string, readings: readonly string[]) =>
     `${typed} can be read two ways: ${readings.join(', or ')}. Which is it?`,
+  whatElse: (typed: string, title: string) =>
+    `What is ${typed}? I have another figure for the ${title}, and one of the two would be left out. Say what it is of, or ask each part by itself.`,
   whatIs: (typed: string, title: string) =>
     `What is ${typed}? Without it I would take the usual ${title}. Say what it is of.`,
   conflict: (stated: string, implied: string) =>

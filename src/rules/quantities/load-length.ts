@@ -23,7 +23,7 @@ export default quantity({
     'distance #mass',
     'load how-far|distance cover|reach|go|goes',
     'feet #mass -order -@check',
-    '@check #mass load|truck cover|reach|do|make #length -how-many -order',
+    '@check #mass load|truck cover|reach|do -two -three -four -five -six #length -how-many -order',
     'how-far #mass left|truck -apart -past -beyond',
     'distance -#figure -sight -sign -between',
   ],
