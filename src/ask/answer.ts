@@ -25,6 +25,7 @@ import type { Scene } from './scene.ts';
 import { isStatement } from './stated.ts';
 import { stepsFor, stepsReply } from './steps.ts';
 import { whyReply } from './why.ts';
+import { askingHeads } from './wording/asking.ts';
 import { en } from './wording/en.ts';
 import { assumedBy, figureOf, notesOn, sayChoice, workingOf } from './working.ts';
 import { asLaidOut, zoneOf } from './zone.ts';
@@ -94,6 +95,10 @@ function toldAbout(scene: Scene, record: string): Reply | undefined {
   const card = cards?.about(scene, record);
   return cards && card ? cards.reply(scene, card) : undefined;
 }
+
+/** "Which side first on a crowned road" asks for the rule; it tells nothing to be judged. */
+const asksWhich = ({ understood: { sentence } }: Scene): boolean =>
+  askingHeads.some((head) => sentence.places.has(head));
 
 /** True where something was said that decides which way a practice is judged: then the rest is asked for. */
 const isNarrowed = ({ understood }: Scene, { when = [], cases = [] }: PracticeRecord): boolean =>
@@ -167,7 +172,9 @@ function verdictReply(scene: Scene, id: string): Reply {
       ? askNeed(scene, rule, verdict.needs)
       : undefined;
   const about =
-    open && rule.kind === 'practice' && !isNarrowed(scene, rule) ? toldAbout(scene, `practice/${id}`) : undefined;
+    open && rule.kind === 'practice' && (!isNarrowed(scene, rule) || asksWhich(scene))
+      ? toldAbout(scene, `practice/${id}`)
+      : undefined;
   if (about) return about;
   if (open) return open;
   const figures =

@@ -35,3 +35,16 @@ export function isPlausible(figure: Figure, unit: Unit, { plausible }: QuantityR
     figure.number <= convert(max.number, max.unit, unit) * (1 + 1e-9)
   );
 }
+
+/** So many times beyond what people give is no slip of the tongue. */
+const far = 5;
+
+/** True for a figure far from any size that people give for a quantity. */
+export function isFarFrom(figure: Figure, unit: Unit, { plausible, dimension }: QuantityRecord): boolean {
+  if (!plausible || dimension === 'temperature') return false;
+  const [min, max] = [plausible.min, plausible.max].map((end) => convert(end.number, end.unit, unit)) as [
+    number,
+    number,
+  ];
+  return figure.number > far * max || figure.number < min / far;
+}

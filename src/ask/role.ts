@@ -2,7 +2,7 @@ import { toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import type { Unit } from '../calc/units.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
-import { asRole, isPlausible, shareIn } from './as-role.ts';
+import { asRole, isFarFrom, isPlausible, shareIn } from './as-role.ts';
 import { breaks, countedAt, isDenied, type Words, wordsBeside } from './beside.ts';
 import { hasField, isInSetting, isSayable } from './field.ts';
 import { placeInGroup } from './group-place.ts';
@@ -71,9 +71,15 @@ export function optionsFor(sentence: Sentence, at: number, all: readonly Figure[
   // Of no size that it has, and of nothing else that a word tells, one side of a patch for another aside: it is asked again.
   const isOther = ({ told, record }: Option): boolean => told && !(named?.inGroup && record.inGroup);
   if (byTitle && !context.sought.has(byTitle.record.id) && !options.some(isOther)) return [byTitle];
-  return preferJudged(options, figure, context)
+  return preferJudged(nearEnoughOf(options), figure, context)
     .sort((a, b) => b.score - a.score || (a.record.id < b.record.id ? -1 : 1))
     .slice(0, kept);
+}
+
+/** A figure with its unit that is far from any size a role has is of another, where there is one: 800 ft is no depth. */
+function nearEnoughOf(options: readonly Option[]): readonly Option[] {
+  const near = options.filter(({ figure, unit, record }) => !figure.unit || !isFarFrom(figure, unit, record));
+  return near.length > 0 ? near : options;
 }
 
 /** A bare number that nothing tells is likelier the figure that a limit judges than one of another kind: "what about 50" of a spacing. */

@@ -18,7 +18,7 @@ export function sizeOfEach(sentence: Sentence, at: number, { byWord, quantities 
   if (isTold) return [];
   const { figure } = tokens[at] as Token & { kind: 'figure' };
   if (figure.group !== undefined) return [];
-  const prices = pricesAt(sentence, at, quantities);
+  const prices = pricesAt(sentence, at, { quantities, byWord });
   if (prices.length > 0) return prices;
   let place = at - 1;
   while (isJoin(tokens[place], small)) place--;
@@ -31,14 +31,34 @@ export function sizeOfEach(sentence: Sentence, at: number, { byWord, quantities 
   );
 }
 
-/** The prices that a sum of money may be which stands after so many tons: "60 tons of mix at $85". */
-function pricesAt({ tokens }: Sentence, at: number, quantities: Context['quantities']): readonly QuantityRecord[] {
+/** Words that stand beside money, so that a bare figure is money too. */
+const moneyPlaces = ['#price', '#wage', '#money', 'cost', 'price', 'bill'];
+
+/**
+ * What a sum of money may be that stands right after "at": the price of so many tons, as in "60 tons of mix at $85", or what
+ * each of so many people gets, as in "crew of 6 at $31".
+ */
+function pricesAt(
+  { tokens, places, small }: Sentence,
+  at: number,
+  { quantities, byWord }: Pick<Context, 'quantities' | 'byWord'>,
+): readonly QuantityRecord[] {
   const [own, lead] = [tokens[at], tokens[at - 1]];
-  if (own?.kind !== 'figure' || own.figure.unit !== 'USD' || lead?.kind !== 'word' || lead.head !== 'at') return [];
+  if (own?.kind !== 'figure' || lead?.kind !== 'word' || lead.head !== 'at') return [];
+  const isMoney = own.figure.unit === 'USD' || (!own.figure.unit && moneyPlaces.some((word) => places.has(word)));
+  if (!isMoney) return [];
   const before = tokens.findLastIndex(({ kind }, i) => i < at && kind !== 'word');
   const of = tokens[before];
-  const isMass = of?.kind === 'figure' && of.figure.unit !== undefined && unitRow(of.figure.unit).dimension === 'mass';
-  return isMass ? [...quantities.values()].filter(({ dimension }) => dimension === 'price') : [];
+  if (of?.kind !== 'figure') return [];
+  if (of.figure.unit && unitRow(of.figure.unit).dimension === 'mass')
+    return [...quantities.values()].filter(({ dimension }) => dimension === 'price');
+  let place = before - 1;
+  while (isSmall(tokens[place], small)) place--;
+  const who = tokens[place];
+  if (before !== at - 2 || !isCount(of) || who?.kind !== 'word') return [];
+  return (byWord.get(who.head) ?? []).filter(
+    ({ dimension, roles }) => dimension === 'wage' && roles?.before?.includes(who.head),
+  );
 }
 
 /** True for a bare whole number right before a thing that is counted: "7 loads" are not 7 tons. */

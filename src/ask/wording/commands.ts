@@ -11,7 +11,7 @@ export const commandCues = {
     'reset',
     'forget+all|everything',
   ],
-  metric: ['in+metric', 'metric+units|please', 'metric+instead'],
+  metric: ['in+metric', 'metric+units|please', 'metric+instead', 'metric -ton+metric -metric+ton'],
   us: ['in+us', 'us+units', 'in+english+units', 'in+feet+inches', 'imperial'],
   how: ['how get', 'how came|come+up', 'show+working|math|work', 'show how', 'how figured', 'where+number'],
   help: ['help', 'usage', 'hello|hi|hey|howdy|hola', 'thanks|thank|thx|gracias'],

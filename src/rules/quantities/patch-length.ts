@@ -11,7 +11,7 @@ export default quantity({
     'A patch is paid out along the road: what it takes grows with the length that lies at full depth, and a feather holds only half.',
   sources: [commonPractice],
   cues: [
-    'how+long patch',
+    'how+long patch -temperature -temp -have',
     'patch+length',
     'what length patch|fill #mass',
     'length #mass fill|cover|do|make|get',

@@ -21,6 +21,7 @@ export default quantity({
     'minute roll|rolled #temperature',
     'how+long roll|rolled #temperature',
     'how+long have roll|rolled',
+    'how+long have mat|mix|behind temp|temperature|#temperature',
     'cool time|minute',
     'how-many time|minute roll|rolled #temperature',
     'time have roll|rolled',
