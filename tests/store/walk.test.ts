@@ -77,10 +77,17 @@ overBothEngines((_engine, placeOf) => {
     page.on('pageerror', (fault) => complaints.push(fault.message));
     return page;
   }
+  /** What the phone needs is kept on it. A page that came while that went on is not served by the worker, but the next one is. */
   const ready = (page: Page) =>
     expect
-      .poll(() => page.evaluate<boolean>('navigator.serviceWorker.controller !== null'), { timeout: 60_000 })
-      .toBe(true);
+      .poll(
+        () =>
+          page.evaluate<string | undefined>(
+            'navigator.serviceWorker.getRegistration().then((found) => found?.active?.state)',
+          ),
+        { timeout: 60_000 },
+      )
+      .toBe('activated');
   const status = (page: Page, text: RegExp) =>
     expect.poll(() => page.locator('#sync').textContent(), { timeout: 30_000 }).toMatch(text);
   const main = (page: Page, text: string | RegExp) =>
