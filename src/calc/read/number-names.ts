@@ -21,6 +21,9 @@ function isListMark(tokens: Tokens, i: number): boolean {
   return opens && close.text === ')' && !close.gap && at(tokens, i + 2).gap && at(tokens, i + 2).kind !== 'end';
 }
 
+/** No measure is written with more numbers in a row, joined by one sign. */
+const longestChain = 8;
+
 /** Numbers joined by the same sign: 6/15/2024, 12/25, 24/7, 2024-05-12, 555-1234, 10-4. */
 function readChain(tokens: Tokens, i: number): NameRead | undefined {
   const sign = at(tokens, i + 1);
@@ -34,6 +37,8 @@ function readChain(tokens: Tokens, i: number): NameRead | undefined {
     numbers++;
   }
   if (numbers === 1) return undefined;
+  // Nor is it gone through again from each of its numbers.
+  if (numbers > longestChain) return name('other', next);
   if (mixedRange(tokens, i) || readUnit(tokens, next)) return undefined;
   const [a, b, c] = [at(tokens, i), at(tokens, i + 2), at(tokens, i + 4)];
   const dated = isDay(a.value, b.value) || isDay(b.value, a.value);
