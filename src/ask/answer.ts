@@ -219,10 +219,13 @@ function body(scene: Scene, ids: readonly string[], verdict?: Verdict): Omit<Rep
     layout: [],
     load: [],
     cautions: [...cautions, en.agencyFirst],
-    next: ids
-      .flatMap((id) => knowledge.quantities.get(id)?.beside ?? [])
-      .flatMap((id) => knowledge.quantities.get(id)?.asks ?? [])
-      .slice(0, 4),
+    next: [
+      ...new Set(
+        ids
+          .flatMap((id) => knowledge.quantities.get(id)?.beside ?? [])
+          .flatMap((id) => knowledge.quantities.get(id)?.asks ?? []),
+      ),
+    ].slice(0, 4),
     text: [
       textOf(scene, values, assumed, shown, verdict),
       ...(verdict ? [] : notesOn(ids.slice(0, 1), voice)),

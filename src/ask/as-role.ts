@@ -27,7 +27,7 @@ export function asRole(figure: Figure, { parts: reading, units }: QuantityRecord
 }
 
 /** True for a figure of a size that people give for a quantity. */
-export function isPlausible(figure: Figure, unit: Unit, { plausible }: QuantityRecord): boolean {
+export function isPlausible(figure: Pick<Figure, 'number'>, unit: Unit, { plausible }: QuantityRecord): boolean {
   if (!plausible) return true;
   const { min, max } = plausible;
   return (

@@ -48,20 +48,18 @@ const leads: ReadonlySet<string> = new Set(['at', 'of']);
 
 /** Head words before and after a figure, nearest first, as far as the next figure or mark. A word spent on the question tells nothing, unless it comes right after the figure or gives it away. */
 export function wordsBeside(sentence: Sentence, at: number, spent: ReadonlySet<number>): Words {
+  const last = sentence.tokens[at - 1];
+  const isLed = last?.kind === 'word' && leads.has(last.head);
   const collect = (step: 1 | -1): string[] => {
     const words: string[] = [];
     for (let i = at + step; words.length < reach; i += step) {
       const token = sentence.tokens[i];
       if (token?.kind !== 'word' || breaks.has(token.head)) break;
-      const next =
-        step === 1
-          ? words.length === 0
-          : i === at - 2 && leads.has((sentence.tokens[at - 1] as { head?: string }).head ?? '');
+      const next = step === 1 ? words.length === 0 : i === at - 2 && isLed;
       if (!isSmall(token, sentence.small)) words.push(spent.has(i) && !next ? '' : token.head);
     }
     return words;
   };
-  const last = sentence.tokens[at - 1];
   const right = last?.kind === 'word' && isSmall(last, sentence.small) ? last.head : undefined;
   const first = sentence.tokens[at + 1];
   const next = first?.kind === 'word' && !isSmall(first, sentence.small) ? first.head : undefined;

@@ -1,4 +1,4 @@
-import { judgePractice } from '../rules/judge.ts';
+import { gravityOf, judgePractice } from '../rules/judge.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { PracticeRecord } from '../rules/shapes.ts';
 import { whatFollows } from '../rules/start.ts';
@@ -11,9 +11,6 @@ import { isSettled, isStatement } from './stated.ts';
 import { asksNext } from './step-stage.ts';
 import type { Taken } from './taken.ts';
 
-/** The gravest first: where one way of working breaks two rules, the one that can hurt is told. */
-const gravest = ['stop', 'caution', 'ok'];
-
 /**
  * "Open it with loose rock all over?" names no goal, but says how something is done: the practice that judges it is meant.
  * Undefined where nothing is asked, or nothing said is judged.
@@ -25,7 +22,7 @@ export function impliedPractice(
 ): Goal | undefined {
   if (!asks(sentence)) return undefined;
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
-  const rank = ({ on, judged }: PracticeRecord): number => gravest.indexOf(judged[said.get(on.id)!]?.status ?? 'ok');
+  const rank = ({ on, judged }: PracticeRecord): number => gravityOf(judged[said.get(on.id)!]?.status ?? 'ok');
   const [gravestOne] = knowledge.records.practices
     .filter((rule) => rule.cues && said.has(rule.on.id) && applies(knowledge, rule, facts))
     .sort((a, b) => rank(a) - rank(b));
@@ -43,7 +40,7 @@ export function brokenPractice(
   const said = new Map(fresh.flatMap((fact) => ('choice' in fact ? [[fact.quantity, fact.choice] as const] : [])));
   if (said.size === 0) return undefined;
   const solved = whatFollows(knowledge, knownFrom(facts));
-  const rank = (rule: PracticeRecord): number => gravest.indexOf(judgePractice(rule, solved).status);
+  const rank = (rule: PracticeRecord): number => gravityOf(judgePractice(rule, solved).status);
   const [worst] = [...knowledge.practices.values()]
     .filter((rule) => rule.cues && said.has(rule.on.id) && (rank(rule) === 0 || rank(rule) === 1))
     .sort((a, b) => rank(a) - rank(b));

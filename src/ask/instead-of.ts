@@ -1,6 +1,6 @@
-import { toBase } from '../calc/quantity.ts';
 import type { Knowledge } from '../rules/knowledge.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
+import { isPlausible } from './as-role.ts';
 import { type Cue, isHeard } from './cue.ts';
 import type { Fact } from './facts.ts';
 import type { Sentence } from './sentence.ts';
@@ -34,13 +34,8 @@ export function insteadOf(knowledge: Knowledge, sentence: Sentence, facts: reado
     const [fact, ...others] = read.filter(({ quantity }) => of.has(quantity));
     if (!fact || others.length > 0 || !('unit' in fact) || read.some(({ quantity }) => quantity === record.id))
       continue;
-    if (!cues.some((cue) => isHeard(cue, sentence)) || !isOfSize(record, toBase(fact.number, fact.unit))) continue;
+    if (!cues.some((cue) => isHeard(cue, sentence)) || !isPlausible(fact, fact.unit, record)) continue;
     read = read.map((each) => (each === fact ? { ...fact, quantity: record.id } : each));
   }
   return read;
 }
-
-const isOfSize = ({ plausible }: QuantityRecord, base: number): boolean =>
-  !plausible ||
-  (base >= toBase(plausible.min.number, plausible.min.unit) &&
-    base <= toBase(plausible.max.number, plausible.max.unit));

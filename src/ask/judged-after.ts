@@ -1,13 +1,10 @@
-import { judgeLimit, judgePractice } from '../rules/judge.ts';
+import { gravityOf, judgeLimit, judgePractice } from '../rules/judge.ts';
 import type { PracticeRecord } from '../rules/shapes.ts';
 import { whatFollows } from '../rules/start.ts';
 import { type Engine, soughtBy } from './engine.ts';
 import { type Fact, knownFrom } from './facts.ts';
 import type { Goal } from './goal.ts';
 import type { Sentence } from './sentence.ts';
-
-/** The gravest first: of what two rules say, the one that can hurt is told. */
-const gravest = ['stop', 'caution', 'ok'];
 
 /** What was asked before, what the job has, and the turn this question is. */
 interface Before {
@@ -30,7 +27,7 @@ function practiceOn({ knowledge }: Engine, kept: readonly Fact[], turn: number):
   const last = new Set(kept.flatMap((fact) => ('choice' in fact && fact.turn === turn - 1 ? [fact.quantity] : [])));
   if (last.size === 0) return undefined;
   const solved = whatFollows(knowledge, knownFrom(kept));
-  const rank = (rule: PracticeRecord): number => gravest.indexOf(judgePractice(rule, solved).status);
+  const rank = (rule: PracticeRecord): number => gravityOf(judgePractice(rule, solved).status);
   const [meant] = [...knowledge.practices.values()]
     .filter((rule) => rule.cues && last.has(rule.on.id) && rank(rule) >= 0)
     .sort((a, b) => rank(a) - rank(b));
@@ -43,7 +40,7 @@ function limitOn(engine: Engine, goal: Goal | undefined, kept: readonly Fact[]):
   const sought = soughtBy(knowledge, goal);
   const solved = whatFollows(knowledge, knownFrom(kept));
   const meant = [...knowledge.limits.values()].find(
-    (rule) => rule.cues && sought.includes(rule.on.id) && gravest.includes(judgeLimit(rule, solved).status),
+    (rule) => rule.cues && sought.includes(rule.on.id) && gravityOf(judgeLimit(rule, solved).status) >= 0,
   );
   return meant && { kind: 'limit', id: meant.id };
 }

@@ -71,8 +71,7 @@ function asImplied({ engine, understood, voice }: Scene, { quantity, unit }: Fig
   const found = needOf(engine, understood.facts, quantity);
   if (!found || found.need.assumed.includes(quantity)) return undefined;
   const number = Number(fromBase(found.need.value, unit).toPrecision(figuresKept));
-  const figure = { kind: 'figure', number, unit, at: [0, 0] } as const;
-  if (!(number > 0) || !isPlausible(figure, unit, record)) return undefined;
+  if (!(number > 0) || !isPlausible({ number }, unit, record)) return undefined;
   return {
     text: en.fact(record.title, say(record, found.need.value, unit)),
     send: en.fact(record.title, say(record, toBase(number, unit), unit, true)),

@@ -1,9 +1,10 @@
-import { compare, convert, toBase } from '../calc/quantity.ts';
+import { compare, toBase } from '../calc/quantity.ts';
 import type { Figure } from '../calc/read/reading.ts';
 import { restsOn } from '../calc/solve.ts';
 import { unitRow } from '../calc/units.ts';
 import { sayFigure } from '../calc/wording.ts';
 import type { QuantityRecord } from '../rules/shapes.ts';
+import { isPlausible } from './as-role.ts';
 import { clarifying } from './clarifying.ts';
 import { startsOf } from './engine.ts';
 import { atOdds } from './odds.ts';
@@ -31,13 +32,7 @@ function unlikely(scene: Scene): Reply | undefined {
       ? scene.request.question.slice(...fact.from)
       : sayFigure(toBase(fact.number, fact.unit), fact.unit, { given: true });
     if (!mayBe(fact.number, record)) return outOfRange(scene, record, en.notPositive(figure, record.title));
-    const { plausible } = record;
-    if (!plausible || judged.has(record.id)) continue;
-    const [min, max] = [plausible.min, plausible.max].map(({ number, unit }) => convert(number, unit, fact.unit)) as [
-      number,
-      number,
-    ];
-    if (fact.number >= min * (1 - 1e-9) && fact.number <= max * (1 + 1e-9)) continue;
+    if (judged.has(record.id) || isPlausible(fact, fact.unit, record)) continue;
     return outOfRange(scene, record, unlikelyText(figure, record));
   }
   return undefined;
@@ -140,12 +135,7 @@ function couldBe({ unit, form, number }: Figure, record: QuantityRecord, system:
   if (form === 'ratio') return record.parts !== undefined;
   const meant = unit ?? (record.bare ? record.bare[system] : undefined);
   if (!meant || unitRow(meant).dimension !== record.dimension) return false;
-  const { plausible } = record;
-  const at = toBase(number, meant);
-  return (
-    !plausible ||
-    (at >= toBase(plausible.min.number, plausible.min.unit) && at <= toBase(plausible.max.number, plausible.max.unit))
-  );
+  return isPlausible({ number }, meant, record);
 }
 
 /** "60 mph patch 500 ft": a word before another figure that it is a label of. */

@@ -1,4 +1,4 @@
-import { judgeLimit, judgePractice } from '../rules/judge.ts';
+import { gravityOf, judgeLimit, judgePractice } from '../rules/judge.ts';
 import { whatFollows } from '../rules/start.ts';
 import type { Engine } from './engine.ts';
 import { knownFrom } from './facts.ts';
@@ -10,8 +10,6 @@ import type { Taken } from './taken.ts';
 const near = { settled: 0.6, graver: 0.8 };
 /** Of the rules heard, so many are held against what was said. */
 const most = 4;
-
-const gravity = ['stop', 'caution', 'ok'];
 
 /**
  * What was found, with the rule first that what was said settles, where the one heard best cannot be judged by it: "the edge
@@ -52,6 +50,6 @@ function saidOf(engine: Engine, goal: Scored, take: (goal: Goal) => Taken): Said
   const fact = fresh.find(({ quantity }) => quantity === on);
   if (!fact) return { rank: -1 };
   const solved = whatFollows(knowledge, knownFrom(facts));
-  const status = limit ? judgeLimit(limit, solved).status : practice ? judgePractice(practice, solved).status : '';
-  return { rank: gravity.indexOf(status), from: fact.from?.[0] };
+  const { status } = limit ? judgeLimit(limit, solved) : judgePractice(practice!, solved);
+  return { rank: gravityOf(status), from: fact.from?.[0] };
 }

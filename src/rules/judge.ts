@@ -116,6 +116,13 @@ export function judgePractice(rule: PracticeRecord, facts: Facts): Judgement {
 /** Worst first. */
 export const byGravity: readonly Outcome[] = ['stop', 'caution', 'cannot-tell', 'ok', 'not-applicable'];
 
+/** How grave an outcome is, 0 the gravest: of two rules the one that can hurt is told. -1 where nothing is settled. */
+export const gravityOf = (status: Outcome): number => settled.indexOf(status);
+
+const settled: readonly Outcome[] = byGravity.filter(
+  (status) => status !== 'cannot-tell' && status !== 'not-applicable',
+);
+
 function severity(rule: LimitRecord, value: number, over: boolean): Outcome {
   const from = rule.stopFrom ?? rule.stopOver;
   if (rule.breaks === 'stop' || !from) return rule.breaks;

@@ -21,6 +21,7 @@ export function soundReply(reply: Reply, question: string): void {
     ...reply.next,
   ].join('\n');
   expect(words).not.toMatch(/\bNaN\b|\bundefined\b|\[object|Infinity|\{[a-z-]{1,60}\}/);
+  expect(new Set(reply.next).size, 'nothing is offered twice').toBe(reply.next.length);
   for (const each of [...given, ...ignored]) {
     // A choice is heard in the whole of a question, and has no one place.
     if (!('from' in each)) continue;

@@ -4,8 +4,8 @@ import { createApp } from '../../src/server/app.ts';
 import type { Store } from '../../src/server/store/store.ts';
 import { sqlitePlace } from '../store/engines.ts';
 
-/** The server on a store of its own for the tests of one file, and what it reported. */
-export function appOnStore() {
+/** The server on a store of its own for the tests of one file, that store, and what it reported. */
+export function appOnStore(asking: Parameters<typeof createApp>[0]['ask'] = ask) {
   const place = sqlitePlace();
   const reports: string[] = [];
   let store: Store;
@@ -16,6 +16,6 @@ export function appOnStore() {
     await store.close();
     await place.clear();
   });
-  const app = createApp({ ask, report: (line) => reports.push(line), store: async () => store });
-  return { app, reports };
+  const app = createApp({ ask: asking, report: (line) => reports.push(line), store: async () => store });
+  return { app, reports, store: () => store };
 }

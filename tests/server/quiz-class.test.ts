@@ -1,23 +1,12 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { readWho, resultsAsCsv } from '../../src/ask/quiz/class-results.ts';
-import { createApp } from '../../src/server/app.ts';
 import { openClass } from '../../src/server/quiz-class/class.ts';
-import type { Store } from '../../src/server/store/store.ts';
 import { rightAnswer } from '../quiz/sets.ts';
-import { sqlitePlace } from '../store/engines.ts';
+import { appOnStore } from './app-on-store.ts';
 import { fakeAsk } from './fake.ts';
 import { hiddenFields, unescaped, app as without } from './fixtures.ts';
 
-const place = sqlitePlace();
-let store: Store;
-beforeAll(async () => {
-  store = await place.open();
-});
-afterAll(async () => {
-  await store.close();
-  await place.clear();
-});
-const app = createApp({ ask: fakeAsk, store: async () => store });
+const { app, store } = appOnStore(fakeAsk);
 const body = (fields: Record<string, string>) => ({ method: 'POST', body: new URLSearchParams(fields) });
 const set = { seat: 'roller', count: '6', seed: 'monday' };
 
@@ -34,7 +23,7 @@ async function started(): Promise<{ trainer: string; crew: string }> {
 /** Answers the set of a class; `wrong`: how many are left out. */
 async function answer(crew: string, who: string, wrong = 0, sheet?: string) {
   const page = await (await app.request(crew)).text();
-  const found = (await openClass(store, crew.split('/').at(-1)!))!;
+  const found = (await openClass(store(), crew.split('/').at(-1)!))!;
   const form = new URLSearchParams({ ...hiddenFields(page), who, ...(sheet ? { sheet } : {}) });
   for (const item of found.set.items.slice(wrong))
     rightAnswer(item).forEach((value, at) => {
@@ -46,10 +35,10 @@ async function answer(crew: string, who: string, wrong = 0, sheet?: string) {
 
 describe('a class', () => {
   test('is started on purpose: asking for the page keeps nothing', async () => {
-    const { length } = await store.logs('class', '', 100);
+    const { length } = await store().logs('class', '', 100);
     const page = await app.request(`/quiz/class?${new URLSearchParams(set)}`);
     expect(await page.text()).toContain('Start the class');
-    expect(await store.logs('class', '', 100)).toHaveLength(length);
+    expect(await store().logs('class', '', 100)).toHaveLength(length);
   });
 
   test('the crew answers with initials or a number; the trainer sees who, how many and which', async () => {
@@ -74,10 +63,10 @@ describe('a class', () => {
     const { status, text } = await answer(crew, 'John Miller');
     expect(status).toBe(422);
     expect(text).toContain('and no name');
-    const { log } = (await openClass(store, crew.split('/').at(-1)!))!;
-    expect(await store.length(log)).toBe(1);
+    const { log } = (await openClass(store(), crew.split('/').at(-1)!))!;
+    expect(await store().length(log)).toBe(1);
     await answer(crew, 'J.M.');
-    const [kept] = await store.read(log, 1, 5);
+    const [kept] = await store().read(log, 1, 5);
     expect(Object.keys(kept!.body as object).sort()).toEqual(['kind', 'marks', 'who']);
     expect(JSON.stringify(kept!.body)).toBe(
       JSON.stringify({ kind: 'result', who: 'JM', marks: Array(6).fill('right') }),
@@ -104,10 +93,10 @@ describe('a class', () => {
   test('is erased with all its addresses', async () => {
     const { trainer, crew } = await started();
     await answer(crew, 'AB');
-    const { log } = (await openClass(store, crew.split('/').at(-1)!))!;
+    const { log } = (await openClass(store(), crew.split('/').at(-1)!))!;
     expect((await app.request(`${trainer}/erase`, { method: 'POST' })).status).toBe(200);
     for (const path of [trainer, crew]) expect((await app.request(path)).status).toBe(404);
-    expect(await store.length(log)).toBe(0);
+    expect(await store().length(log)).toBe(0);
   });
 
   test('the crew cannot see results, export or erase; a key that is none opens nothing', async () => {
@@ -121,7 +110,7 @@ describe('a class', () => {
 
   test('the set stays as it was given out', async () => {
     const { trainer, crew } = await started();
-    const [a, b] = await Promise.all([trainer, crew].map((path) => openClass(store, path.split('/').at(-1)!)));
+    const [a, b] = await Promise.all([trainer, crew].map((path) => openClass(store(), path.split('/').at(-1)!)));
     expect(a!.set).toEqual(b!.set);
     expect(a!.set.items).toHaveLength(6);
   });
@@ -152,6 +141,6 @@ test.each([
 
 test('an empty class exports its head', async () => {
   const { trainer } = await started();
-  const found = (await openClass(store, trainer.split('/').at(-1)!))!;
+  const found = (await openClass(store(), trainer.split('/').at(-1)!))!;
   expect(resultsAsCsv(found.set, [])).toMatch(/^who,day,right,of,musts_met,q1,.*\r\n$/);
 });

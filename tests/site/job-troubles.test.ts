@@ -1,7 +1,4 @@
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { serve } from '@hono/node-server';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import type { Cell, Change } from '../../src/ask/book/change.ts';
@@ -9,11 +6,8 @@ import { createApp } from '../../src/server/app.ts';
 import { addKey, changesOf, openJob, startJob } from '../../src/server/job/job.ts';
 import type { Store } from '../../src/server/store/store.ts';
 import { sqlitePlace } from '../store/engines.ts';
-import { openBrowser } from './browser.ts';
+import { served } from './served.ts';
 
-let browser: Browser;
-let server: Server;
-let address: string;
 let store: Store;
 /** Keys of one job: the office's and the crew's. */
 let office: string;
@@ -23,22 +17,12 @@ const now = '2026-05-04T12:00:00.000Z';
 
 beforeAll(async () => {
   store = await place.open();
-  server = serve({
-    fetch: createApp({ ask, store: async () => store }).fetch,
-    port: 0,
-    hostname: '127.0.0.1',
-  }) as Server;
-  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  browser = await openBrowser();
 });
 afterAll(async () => {
-  await browser?.close();
-  server?.closeAllConnections();
-  await new Promise((resolve) => (server ? server.close(resolve) : resolve(undefined)));
   await store.close();
   await place.clear();
 });
+const site = served(createApp({ ask, store: async () => store }).fetch);
 
 beforeEach(async () => {
   const change = (id: number, line: string, set: Record<string, Cell>): Change => ({
@@ -64,12 +48,17 @@ beforeEach(async () => {
   crew = await addKey(store, opened.log, 'record', now);
 });
 
-const phone = (): Promise<BrowserContext> => browser.newContext({ viewport: { width: 390, height: 844 } });
+/** What the page shows as laid. */
+const down = (page: Page, tons: string) =>
+  expect.poll(() => page.locator('.patches').textContent(), { timeout: 20_000 }).toContain(`down ${tons} tons`);
+/** Tells the page that there is signal again, and does not wait for the browser to. */
+const comesBack = (page: Page) => page.evaluate('dispatchEvent(new Event("online"))');
+const phone = (): Promise<BrowserContext> => site.browser.newContext({ viewport: { width: 390, height: 844 } });
 const synced = (page: Page) =>
   expect.poll(() => page.locator('#sync').textContent(), { timeout: 20_000 }).toContain('on the server');
 async function opened(context: BrowserContext, key: string): Promise<Page> {
   const page = await context.newPage();
-  await page.goto(`${address}/job/${key}`);
+  await page.goto(`${site.address}/job/${key}`);
   await synced(page);
   return page;
 }
@@ -97,12 +86,12 @@ test('a link that is taken back while something waits: it is said, nothing more 
   if (!job || job === 'revoked') throw new Error('the job did not open');
   await store.revoke(job.log, job.link, now);
   await context.setOffline(false);
-  await page.evaluate('dispatchEvent(new Event("online"))');
+  await comesBack(page);
   await expect.poll(() => page.locator('#sync').textContent(), { timeout: 20_000 }).toContain('This link was revoked');
   expect(await page.locator('.patches').textContent()).toContain('down 42.0 tons');
   expect((await linesOnServer(office)).filter((line) => line.startsWith('load/'))).toEqual([]);
   // Nothing more can be written by it, and that is said.
-  await page.goto(address);
+  await page.goto(site.address);
   await expect.poll(() => page.locator('#on-job').textContent()).toContain('Spring list');
   await page.locator('#question').fill('we laid 3 tons on patch 1');
   await page.locator('.composer .send').click();
@@ -118,14 +107,14 @@ test('two windows of one phone on one job: both write, each shows what the other
   const other = await opened(context, crew);
   await context.setOffline(true);
   await say(one, 'we laid 20 tons on patch 1');
-  await expect.poll(() => one.locator('.patches').textContent()).toContain('down 20.0 tons');
+  await down(one, '20.0');
   await say(other, 'we laid 10 tons on patch 1');
-  await expect.poll(() => other.locator('.patches').textContent()).toContain('down 30.0 tons');
+  await down(other, '30.0');
   await context.setOffline(false);
   for (const page of [one, other]) {
-    await page.evaluate('dispatchEvent(new Event("online"))');
+    await comesBack(page);
     await synced(page);
-    await expect.poll(() => page.locator('.patches').textContent(), { timeout: 20_000 }).toContain('down 30.0 tons');
+    await down(page, '30.0');
   }
   expect((await linesOnServer(office)).filter((line) => line.startsWith('load/'))).toHaveLength(2);
   await context.close();
@@ -141,10 +130,10 @@ test('a phone without room: what is written is said not to be kept, and still re
   );
   await context.setOffline(true);
   await say(page, 'we laid 42 tons on patch 1');
-  await expect.poll(() => page.locator('.patches').textContent()).toContain('down 42.0 tons');
+  await down(page, '42.0');
   await expect.poll(() => page.locator('#sync').textContent()).toContain('no room left');
   await context.setOffline(false);
-  await page.evaluate('dispatchEvent(new Event("online"))');
+  await comesBack(page);
   await expect
     .poll(async () => (await linesOnServer(office)).filter((line) => line.startsWith('load/')).length, {
       timeout: 20_000,
@@ -156,7 +145,7 @@ test('a phone without room: what is written is said not to be kept, and still re
 test('what is said without signal, where one asks, waits and is sent later', { timeout: 60_000 }, async () => {
   const context = await phone();
   const page = await opened(context, crew);
-  await page.goto(address);
+  await page.goto(site.address);
   await expect.poll(() => page.locator('#on-job').textContent()).toContain('On the job Spring list');
   await context.setOffline(true);
   await page.locator('#question').fill('we laid 42 tons on patch 1');
@@ -165,7 +154,7 @@ test('what is said without signal, where one asks, waits and is sent later', { t
   await expect.poll(() => page.locator('#on-job').textContent()).toContain('1 change waits for signal');
   expect(await linesOnServer(office)).toHaveLength(2);
   await context.setOffline(false);
-  await page.evaluate('dispatchEvent(new Event("online"))');
+  await comesBack(page);
   await expect
     .poll(async () => (await linesOnServer(office)).filter((line) => line.startsWith('load/')).length, {
       timeout: 20_000,

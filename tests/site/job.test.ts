@@ -1,8 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { serve } from '@hono/node-server';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import type { Cell, Change } from '../../src/ask/book/change.ts';
@@ -12,12 +9,9 @@ import { startJob } from '../../src/server/job/job.ts';
 import type { Store } from '../../src/server/store/store.ts';
 import { sqlitePlace } from '../store/engines.ts';
 import { violationsOn } from './axe.ts';
-import { openBrowser } from './browser.ts';
 import { pagesIn, textIn } from './pdf.ts';
+import { served } from './served.ts';
 
-let browser: Browser;
-let server: Server;
-let address: string;
 let store: Store;
 let job: string;
 let screens: string[];
@@ -86,27 +80,17 @@ beforeAll(async () => {
   await keepGap(store, { question: 'what does a zebra cost', reason: 'no-goal', day });
   const keeper = `/keeper/${await addKeeper(store, now)}`;
   screens = ['/job', job, `${job}/day/${day}`, `${job}/season`, `${job}/links`, '/gaps?q=what+of+it', keeper];
-  server = serve({
-    fetch: createApp({ ask, store: async () => store }).fetch,
-    port: 0,
-    hostname: '127.0.0.1',
-  }) as Server;
-  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  browser = await openBrowser();
 });
 afterAll(async () => {
-  await browser?.close();
-  server?.closeAllConnections();
-  await new Promise((resolve) => (server ? server.close(resolve) : resolve(undefined)));
   await store.close();
   await place.clear();
 });
+const site = served(createApp({ ask, store: async () => store }).fetch);
 
 async function open(path: string, width: number, more = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width, height: 844 }, serviceWorkers: 'block', ...more });
+  const context = await site.browser.newContext({ viewport: { width, height: 844 }, serviceWorkers: 'block', ...more });
   const page = await context.newPage();
-  await page.goto(address + path);
+  await page.goto(site.address + path);
   return page;
 }
 
@@ -122,7 +106,7 @@ test.each([
   async (width, colorScheme) => {
     const page = await open('/job', width, { colorScheme });
     for (const path of screens) {
-      await page.goto(address + path);
+      await page.goto(site.address + path);
       await page.locator('main h1').first().waitFor();
       if (path === job) await expect.poll(() => page.locator('#sync').textContent()).toContain('on the server');
       await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
@@ -220,7 +204,7 @@ test('a talk is carried into a job, without script and with it', { timeout: 90_0
 
   const page = await open(job, 390);
   await expect.poll(() => page.locator('#sync').textContent()).toContain('on the server');
-  await page.goto(address);
+  await page.goto(site.address);
   await page.locator('#question').fill('how many tons for 300 x 12 ft at 2 in');
   await page.locator('.composer .send').click();
   await page.locator('.entry').waitFor();

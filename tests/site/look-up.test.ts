@@ -1,32 +1,16 @@
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { serve } from '@hono/node-server';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { createApp } from '../../src/server/app.ts';
 import { violationsOn } from './axe.ts';
-import { openBrowser } from './browser.ts';
+import { served } from './served.ts';
 
-let browser: Browser;
-let server: Server;
-let address: string;
-
-beforeAll(async () => {
-  server = serve({ fetch: createApp({ ask }).fetch, port: 0, hostname: '127.0.0.1' }) as Server;
-  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
+const site = served(createApp({ ask }).fetch);
 
 async function open(path: string, options: Parameters<Browser['newContext']>[0] = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...options });
+  const context = await site.browser.newContext({ viewport: { width: 390, height: 844 }, ...options });
   const page = await context.newPage();
-  await page.goto(address + path);
+  await page.goto(site.address + path);
   return page;
 }
 
@@ -97,8 +81,8 @@ test('the job sheet says what was answered, and prints on Letter and A4', async 
 
 test('every link of a record and of a card leads somewhere', async () => {
   for (const path of ['/cards/term-tack', '/rules', '/words']) {
-    const html = await (await fetch(address + path)).text();
+    const html = await (await fetch(site.address + path)).text();
     const links = [...html.matchAll(/href="(\/[a-z][^"?#]*)"/g)].map(([, link]) => link!);
-    for (const link of new Set(links)) expect((await fetch(address + link)).status, link).toBe(200);
+    for (const link of new Set(links)) expect((await fetch(site.address + link)).status, link).toBe(200);
   }
 });

@@ -1,34 +1,19 @@
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { serve } from '@hono/node-server';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { afterEach, describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { createApp } from '../../src/server/app.ts';
 import { violationsOn } from './axe.ts';
-import { openBrowser } from './browser.ts';
+import { served } from './served.ts';
 
-let browser: Browser;
-let server: Server;
-let address: string;
+const site = served(createApp({ ask }).fetch);
+
 const pages: Page[] = [];
 /** What the browser complains of: a blocked style, a picture that is not there. */
 const complaints: string[] = [];
 
-beforeAll(async () => {
-  const app = createApp({ ask });
-  server = serve({ fetch: app.fetch, port: 0, hostname: '127.0.0.1' }) as Server;
-  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  browser = await openBrowser();
-});
 afterEach(async () => {
   for (const page of pages.splice(0)) await page.context().close();
   expect(complaints.splice(0).filter((text) => !text.includes('422'))).toEqual([]);
-});
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
 });
 
 const phone = { width: 390, height: 844 };
@@ -39,11 +24,11 @@ const tooThick = 'can we lay a 2 in lift';
 const noDepth = 'how many tons for 150 x 12 ft';
 
 async function open(viewport: { width: number; height: number }, options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport, ...options });
+  const context = await site.browser.newContext({ viewport, ...options });
   const page = await context.newPage();
   pages.push(page);
   page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  await page.goto(address);
+  await page.goto(site.address);
   return page;
 }
 
@@ -155,7 +140,7 @@ describe('buttons', () => {
     const examples = await page.locator('.chip').allInnerTexts();
     expect(examples.length).toBeGreaterThan(1);
     for (const example of examples) {
-      await page.goto(address);
+      await page.goto(site.address);
       await page.getByRole('button', { name: example }).click();
       await latest(page).waitFor();
       expect(await latest(page).getAttribute('class'), example).toMatch(/value|verdict/);
@@ -211,7 +196,7 @@ describe('for everybody', () => {
   test('the keyboard alone will do: skip link, focus that shows, folds that open', async () => {
     const page = await open(desk);
     await send(page, tons);
-    await page.goto(`${address}/?q=${encodeURIComponent(tons)}`);
+    await page.goto(`${site.address}/?q=${encodeURIComponent(tons)}`);
     await page.keyboard.press('Tab');
     const skip = page.getByRole('link', { name: 'Go to the latest answer' });
     expect(

@@ -1,7 +1,4 @@
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { serve } from '@hono/node-server';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { buildQuiz } from '../../src/ask/quiz/build.ts';
@@ -13,12 +10,9 @@ import type { Store } from '../../src/server/store/store.ts';
 import { rightAnswer } from '../quiz/sets.ts';
 import { sqlitePlace } from '../store/engines.ts';
 import { violationsOn } from './axe.ts';
-import { openBrowser } from './browser.ts';
 import { pagesIn, textIn } from './pdf.ts';
+import { served } from './served.ts';
 
-let browser: Browser;
-let server: Server;
-let address: string;
 let store: Store;
 const place = sqlitePlace();
 const pages: Page[] = [];
@@ -26,38 +20,32 @@ const complaints: string[] = [];
 
 beforeAll(async () => {
   store = await place.open();
-  const app = createApp({ ask, store: async () => store });
-  server = serve({ fetch: app.fetch, port: 0, hostname: '127.0.0.1' }) as Server;
-  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  browser = await openBrowser();
 });
 afterEach(async () => {
   for (const page of pages.splice(0)) await page.context().close();
   expect(complaints.splice(0).filter((text) => !/\b(?:404|422)\b/.test(text))).toEqual([]);
 });
 afterAll(async () => {
-  await browser?.close();
-  server?.close();
   await store.close();
   await place.clear();
 });
+const site = served(createApp({ ask, store: async () => store }).fetch);
 
 const phone = { width: 390, height: 844 };
 const narrow = { width: 320, height: 640 };
 const desk = { width: 1280, height: 900 };
 
 async function open(path: string, viewport = phone, options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport, javaScriptEnabled: false, ...options });
+  const context = await site.browser.newContext({ viewport, javaScriptEnabled: false, ...options });
   const page = await context.newPage();
   pages.push(page);
   page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  await page.goto(address + path);
+  await page.goto(site.address + path);
   return page;
 }
 
 const itemsAt = (url: string) => {
-  const built = buildQuiz(knowledge, readCall(new URL(url, address).searchParams).request);
+  const built = buildQuiz(knowledge, readCall(new URL(url, site.address).searchParams).request);
   if ('fault' in built) throw new Error(built.fault);
   return built.set.items;
 };
@@ -168,7 +156,7 @@ describe('for everybody', () => {
     async (_, viewport, colorScheme) => {
       const page = await open('/quiz', viewport, { colorScheme, javaScriptEnabled: true });
       for (const path of everyScreen) {
-        await page.goto(address + path);
+        await page.goto(site.address + path);
         await page.locator('main h1').first().waitFor();
         await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
         expect(await violationsOn(page), path).toEqual([]);
@@ -183,7 +171,7 @@ describe('for everybody', () => {
   ])('nothing runs off sideways at %s px, and controls are 48 px high', { timeout: 60_000 }, async (_, viewport) => {
     const page = await open('/quiz', viewport, { javaScriptEnabled: true });
     for (const path of everyScreen) {
-      await page.goto(address + path);
+      await page.goto(site.address + path);
       await page.locator('main h1').first().waitFor();
       await page.evaluate('for (const fold of document.querySelectorAll("details")) fold.open = true');
       const over = 'document.documentElement.scrollWidth - document.documentElement.clientWidth';

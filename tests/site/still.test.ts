@@ -1,36 +1,22 @@
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { serve } from '@hono/node-server';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { createApp } from '../../src/server/app.ts';
-import { openBrowser } from './browser.ts';
+import { served } from './served.ts';
 import { send } from './talk.ts';
+
+const site = served(createApp({ ask }).fetch);
 
 const tons = 'how many tons for 300 x 12 ft at 2 in';
 const phone = { width: 390, height: 844 };
-let browser: Browser;
-let server: Server;
-let address: string;
 const opened: Page[] = [];
 
-beforeAll(async () => {
-  server = serve({ fetch: createApp({ ask }).fetch, port: 0, hostname: '127.0.0.1' }) as Server;
-  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  browser = await openBrowser();
-});
 afterEach(async () => {
   for (const page of opened.splice(0)) await page.context().close();
 });
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
 
 async function open(options: BrowserContextOptions): Promise<Page> {
-  const context = await browser.newContext(options);
+  const context = await site.browser.newContext(options);
   // Layout Instability: what moved without being moved by whoever reads, with the places of it.
   await context.addInitScript(`
     window.moved = [];
@@ -45,7 +31,7 @@ async function open(options: BrowserContextOptions): Promise<Page> {
 async function visit(opening: Promise<Page>): Promise<Page> {
   const page = await opening;
   opened.push(page);
-  await page.goto(address);
+  await page.goto(site.address);
   const ready = () => page.evaluate<boolean>(`performance.getEntriesByName('answers ready').length > 0`);
   await expect.poll(ready, { timeout: 20_000 }).toBe(true);
   return page;

@@ -1,36 +1,22 @@
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { serve } from '@hono/node-server';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { afterEach, describe, expect, test } from 'vitest';
 import { ask } from '../../src/ask/ask.ts';
 import { createApp } from '../../src/server/app.ts';
-import { openBrowser } from './browser.ts';
+import { served } from './served.ts';
 
-let browser: Browser;
-let server: Server;
-let address: string;
+const site = served(createApp({ ask }).fetch);
+
 const pages: Page[] = [];
 
-beforeAll(async () => {
-  server = serve({ fetch: createApp({ ask }).fetch, port: 0, hostname: '127.0.0.1' }) as Server;
-  if (!server.listening) await new Promise((resolve) => server.once('listening', resolve));
-  address = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  browser = await openBrowser();
-});
 afterEach(async () => {
   for (const page of pages.splice(0)) await page.context().close();
 });
-afterAll(async () => {
-  await browser?.close();
-  server?.close();
-});
 
 async function open(path: string, options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...options });
+  const context = await site.browser.newContext({ viewport: { width: 390, height: 844 }, ...options });
   const page = await context.newPage();
   pages.push(page);
-  await page.goto(address + path);
+  await page.goto(site.address + path);
   return page;
 }
 

@@ -1,38 +1,25 @@
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { requestsIn } from '../../scripts/gaps.mjs';
-import { ask } from '../../src/ask/ask.ts';
-import { createApp } from '../../src/server/app.ts';
 import { addKeeper, revokeKeepers } from '../../src/server/gaps/gaps.ts';
-import type { Store } from '../../src/server/store/store.ts';
-import { overBothEngines, type Place } from './engines.ts';
+import { overBothEngines } from './engines.ts';
+import { appForEach } from './job-pages.ts';
 
 overBothEngines((_engine, place) => {
-  let here: Place;
-  let store: Store;
-  let app: ReturnType<typeof createApp>;
-  beforeEach(async () => {
-    here = await place();
-    store = await here.open();
-    app = createApp({ ask, store: async () => store });
-  });
-  afterEach(async () => {
-    await store.close();
-    await here.clear();
-  });
+  const { store, request } = appForEach(place);
   const send = async (question: string) => {
-    const answer = await app.request('/gaps', { method: 'POST', body: new URLSearchParams({ question }) });
+    const answer = await request('/gaps', { method: 'POST', body: new URLSearchParams({ question }) });
     return { status: answer.status, html: await answer.text() };
   };
 
   test('a question is kept only when it is sent, without names, once a day, and only where there is no answer', async () => {
-    const key = await addKeeper(store, '2026-05-01T00:00:00.000Z');
-    const shown = async () => (await app.request(`/keeper/${key}`)).text();
+    const key = await addKeeper(store(), '2026-05-01T00:00:00.000Z');
+    const shown = async () => (await request(`/keeper/${key}`)).text();
     // Asking keeps nothing.
-    await app.request('/', { method: 'POST', body: new URLSearchParams({ question: 'what does a zebra cost' }) });
+    await request('/', { method: 'POST', body: new URLSearchParams({ question: 'what does a zebra cost' }) });
     expect(await shown()).toContain('None yet.');
-    const offered = await (await app.request('/?q=what+does+a+zebra+cost')).text();
+    const offered = await (await request('/?q=what+does+a+zebra+cost')).text();
     expect(offered).toContain('href="/gaps?q=what%20does%20a%20zebra%20cost"');
-    expect(await (await app.request('/gaps?q=my+name+is+dave')).text()).toContain('value="my name is …"');
+    expect(await (await request('/gaps?q=my+name+is+dave')).text()).toContain('value="my name is …"');
     expect(await shown()).toContain('None yet.');
 
     for (let time = 0; time < 2; time++)
@@ -42,7 +29,7 @@ overBothEngines((_engine, place) => {
     const html = await shown();
     expect(html).toContain('my name is …, what does a zebra cost');
     expect(html).not.toContain('dave');
-    const lines = await (await app.request(`/keeper/${key}/export.jsonl`)).text();
+    const lines = await (await request(`/keeper/${key}/export.jsonl`)).text();
     expect(requestsIn(lines)).toMatchObject({
       requests: [{ question: 'my name is …, what does a zebra cost' }],
       unread: [],
@@ -53,23 +40,23 @@ overBothEngines((_engine, place) => {
       day: new Date().toISOString().slice(0, 10),
     });
 
-    expect((await app.request(`/keeper/${key}`, { method: 'POST' })).status).toBe(303);
+    expect((await request(`/keeper/${key}`, { method: 'POST' })).status).toBe(303);
     expect(await shown()).toContain('None yet.');
   });
 
   test('only the link of a keeper opens them, until it is taken back', async () => {
-    const key = await addKeeper(store, '2026-05-01T00:00:00.000Z');
-    const job = (await app.request('/job', { method: 'POST', body: new URLSearchParams({ name: 'x' }) })).headers.get(
+    const key = await addKeeper(store(), '2026-05-01T00:00:00.000Z');
+    const job = (await request('/job', { method: 'POST', body: new URLSearchParams({ name: 'x' }) })).headers.get(
       'Location',
     )!;
-    const opened = async (path: string) => (await app.request(path)).status;
+    const opened = async (path: string) => (await request(path)).status;
     expect(await opened(`/keeper/${key}`)).toBe(200);
     for (const other of [job.split('/')[2]!, 'A'.repeat(22), 'short'])
       for (const path of [`/keeper/${other}`, `/keeper/${other}/export.jsonl`]) expect(await opened(path)).toBe(404);
     // Nor does it open a job.
     expect(await opened(`/job/${key}`)).toBe(404);
-    expect(await revokeKeepers(store, '2026-05-02T00:00:00.000Z')).toBe(1);
+    expect(await revokeKeepers(store(), '2026-05-02T00:00:00.000Z')).toBe(1);
     expect(await opened(`/keeper/${key}`)).toBe(404);
-    expect((await app.request(`/keeper/${key}`, { method: 'POST' })).status).toBe(404);
+    expect((await request(`/keeper/${key}`, { method: 'POST' })).status).toBe(404);
   });
 });

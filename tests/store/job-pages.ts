@@ -11,8 +11,8 @@ export const patrolList = [
   '40+00;40+60;RT;8;3;pothole;=see photo 7',
 ].join('\n');
 
-/** The pages of jobs over a store of their own for each test, used as plain forms. */
-export function jobPages(place: () => Promise<Place>) {
+/** The server over a store of its own for each test. */
+export function appForEach(place: () => Promise<Place>) {
   let here: Place;
   let store: Store;
   let app: ReturnType<typeof createApp>;
@@ -25,7 +25,15 @@ export function jobPages(place: () => Promise<Place>) {
     await store.close();
     await here.clear();
   });
-  const request = async (address: string, init?: RequestInit): Promise<Response> => app.request(address, init);
+  return {
+    store: () => store,
+    request: async (address: string, init?: RequestInit): Promise<Response> => app.request(address, init),
+  };
+}
+
+/** The pages of jobs over a store of their own for each test, used as plain forms. */
+export function jobPages(place: () => Promise<Place>) {
+  const { request } = appForEach(place);
   const post = (address: string, fields: Record<string, string>): Promise<Response> =>
     request(address, {
       method: 'POST',

@@ -34,6 +34,13 @@ export function jobPage(props: JobPage): string {
   });
 }
 
+/** The files that a job goes by: what each does, its form's words, and what is in force of it. */
+const filesOf = ({ rules, rates }: JobPage['sheet']) =>
+  [
+    ['rules', words.forms.rules, words.forms.rulesHint, rules],
+    ['rates', words.forms.rates, words.forms.ratesHint, rates],
+  ] as const;
+
 /** What stands in the main part of it; script puts a new one in its place after each change. */
 export function JobBody(props: JobPage) {
   const { sheet, totals, role, error, said, address } = props;
@@ -146,24 +153,17 @@ export function JobBody(props: JobPage) {
                 file=".csv,.json,text/csv,application/json"
               />
               <LineForm {...props} kind="job" title={words.forms.job} />
-              <TextForm
-                {...props}
-                act="rules"
-                title={words.forms.rules}
-                hint={words.forms.rulesHint}
-                button={words.buttons.save}
-                text={sheet.rules === undefined ? '' : JSON.stringify(sheet.rules, null, 1)}
-                file=".json,application/json"
-              />
-              <TextForm
-                {...props}
-                act="rates"
-                title={words.forms.rates}
-                hint={words.forms.ratesHint}
-                button={words.buttons.save}
-                text={sheet.rates === undefined ? '' : JSON.stringify(sheet.rates, null, 1)}
-                file=".json,application/json"
-              />
+              {filesOf(sheet).map(([act, title, hint, held]) => (
+                <TextForm
+                  {...props}
+                  act={act}
+                  title={title}
+                  hint={hint}
+                  button={words.buttons.save}
+                  text={held === undefined ? '' : JSON.stringify(held, null, 1)}
+                  file=".json,application/json"
+                />
+              ))}
             </>
           )}
         </section>
