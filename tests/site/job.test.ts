@@ -170,7 +170,7 @@ test('what is said where one asks goes to the job that is open, and is taken bac
     return (await page.locator('.entry').last().textContent()) ?? '';
   };
   expect(await say('we laid 12 tons on patch 2')).toContain('Patch 2: 12.0 tons laid, 12.0 tons down in all');
-  expect(await page.locator('#on-job').textContent()).toContain('Written last: Load');
+  await expect.poll(() => page.locator('#on-job').textContent()).toContain('Written last: Load');
   expect(await say('how many tons for 100 x 10 ft at 1 in')).toContain('6.1 tons');
   // Asked again when the page is opened again, it would be written twice.
   await page.reload();
